@@ -1,0 +1,1 @@
+"""What Slipgauge calculates and keeps. Nothing below imports Qt."""

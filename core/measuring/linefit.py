@@ -1,0 +1,117 @@
+"""Weighted least squares that also says what it could not determine. The only line fit of the house.
+
+Symbols: X design matrix (m readings, p parameters), y readings, w weights (1/variance, up to a common factor), G the linear
+map from readings to parameters, so that effects on the readings can be propagated through the very estimator that was used.
+
+Reference: JCGM 100:2008 H.3; ISO/TS 28037:2010 clauses 6 and 7; Golub and Van Loan, Matrix Computations, 5.5 (rank by
+singular values) and 3.5.3 (one step of iterative refinement).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.errors import InputError
+from core.words import tr
+
+Floats = NDArray[np.float64]
+
+_RANK_RATIO = 1e-10  # singular values below this share of the largest count as zero, after scaling the columns to length 1
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class LinearFit:
+    """Least-squares solution of X b = y.
+
+    Attributes:
+        coef: (p,) parameters; the smallest ones (in scaled columns) where the readings leave some open.
+        unscaled_cov: (p, p) pseudo-inverse of X'WX; times the unit-weight variance it is the covariance.
+        solver: (p, m) G with coef = G y.
+        residual: (m,) y - X coef.
+        leverage: (m,) diagonal of the hat matrix.
+        null_space: (p, p - rank) directions of the parameters that change no reading.
+        weights: (m,) as used.
+        rank: number of parameter combinations that the readings determine.
+        condition: ratio of the largest to the smallest non-zero singular value, columns scaled.
+    """
+
+    coef: Floats
+    unscaled_cov: Floats
+    solver: Floats
+    residual: Floats
+    leverage: Floats
+    null_space: Floats
+    weights: Floats
+    rank: int
+    condition: float
+
+    @property
+    def dof(self) -> int:
+        """Readings less determined parameters."""
+        return int(self.residual.size - self.rank)
+
+    @property
+    def ssr(self) -> float:
+        """Weighted sum of squared residuals (chi-squared where the weights are 1/u^2)."""
+        return float(np.sum(self.weights * self.residual**2))
+
+    def determines(self, combination: ArrayLike) -> bool:
+        """Whether the readings determine this linear combination of the parameters, given as (p,) coefficients."""
+        c = np.asarray(combination, dtype=float)
+        open_part = c @ self.null_space
+        return bool(np.all(np.abs(open_part) <= 1e-7 * max(float(np.linalg.norm(c)), 1e-300)))
+
+
+def fit_linear(design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None) -> LinearFit:
+    """Solve X b = y by singular value decomposition of the weighted, column-scaled design.
+
+    Args:
+        design: (m, p) matrix X; columns of any scale, all-zero columns allowed (then undetermined).
+        y: (m,) readings.
+        weights: (m,) positive weights, 1 for each reading when None.
+
+    Raises:
+        InputError: field `y` for shapes that do not match or values that are not finite, `weights` for weights <= 0.
+    """
+    X, b = np.array(design, dtype=float, ndmin=2), np.array(y, dtype=float)
+    w = np.ones(b.shape) if weights is None else np.array(weights, dtype=float)
+    if b.ndim != 1 or X.shape[0] != b.size or w.shape != b.shape or b.size == 0:
+        raise InputError("y", tr("The readings and the terms of the fit differ in number; check the columns."))
+    if not (np.all(np.isfinite(X)) and np.all(np.isfinite(b))):
+        raise InputError("y", tr("A reading is not a finite number; remove or retype it."))
+    if not (np.all(np.isfinite(w)) and np.all(w > 0)):
+        raise InputError("weights", tr("An uncertainty of a reading is zero or not finite; give its real size."))
+    root = np.sqrt(w)
+    Xw = X * root[:, None]
+    length = np.linalg.norm(Xw, axis=0)
+    scale = np.where(length > 0, length, 1.0)
+    left, singular, right = np.linalg.svd(Xw / scale, full_matrices=True)
+    rank = int(np.sum(singular > _RANK_RATIO * max(singular.max(initial=0.0), 1e-300)))
+    pinv = (right[:rank].T / singular[:rank]) @ left[:, :rank].T  # of the scaled, weighted design
+    coef = _refined(Xw, root * b, pinv, scale)
+    V = right[:rank].T / singular[:rank] / scale[:, None]
+    return LinearFit(
+        coef=coef,
+        unscaled_cov=V @ V.T,
+        solver=pinv / scale[:, None] * root,
+        residual=b - X @ coef,
+        leverage=np.sum(left[:, :rank] ** 2, axis=1),
+        null_space=_orthonormal(right[rank:].T / scale[:, None]),
+        weights=w,
+        rank=rank,
+        condition=float(singular[0] / singular[rank - 1]) if rank else 1.0,
+    )
+
+
+def _refined(Xw: Floats, yw: Floats, pinv: Floats, scale: Floats) -> Floats:
+    """Solve, then correct once by the residual taken in extended precision: the last digits of ill-conditioned sets."""
+    coef = pinv @ yw / scale
+    exact = np.asarray(yw, dtype=np.longdouble) - np.asarray(Xw, dtype=np.longdouble) @ coef.astype(np.longdouble)
+    return np.asarray(coef + pinv @ exact.astype(float) / scale)
+
+
+def _orthonormal(columns: Floats) -> Floats:
+    return np.linalg.qr(columns)[0] if columns.size else columns

@@ -1,0 +1,132 @@
+"""A value with its uncertainty, and a length as people type it.
+
+Symbols are those of JCGM 100:2008 (GUM): u standard uncertainty, dof effective degrees of freedom, k coverage factor for
+95 %, U = k*u expanded uncertainty.
+"""
+
+from __future__ import annotations
+
+import math
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from core.errors import InputError
+from core.words import tr
+
+LEVEL = 0.95
+MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
+
+_NUMBER = re.compile(r"([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)")
+_FRACTION = re.compile(r"([+-]?)(?:(\d+)[ -]+)?(\d+)/(\d+)")
+_UNITS = {"": 1.0, "mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "″": MM_PER_INCH}
+
+
+def coverage_factor(dof: float, level: float = LEVEL) -> float:
+    """Return the two-sided Student factor t_p(dof); the normal quantile for infinite degrees of freedom.
+
+    Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
+    """
+    from scipy.special import ndtri, stdtrit
+
+    p = 0.5 + level / 2
+    return float(ndtri(p)) if math.isinf(dof) else float(stdtrit(dof, p))
+
+
+@dataclass(frozen=True, slots=True)
+class Estimate:
+    """A measured quantity: name, value, standard uncertainty `u` and its degrees of freedom, all in `unit`."""
+
+    name: str
+    value: float
+    u: float
+    dof: float
+    unit: str
+
+    @property
+    def k(self) -> float:
+        """Coverage factor for 95 %."""
+        return coverage_factor(self.dof)
+
+    @property
+    def U(self) -> float:
+        """Expanded uncertainty for 95 %."""
+        return self.k * self.u
+
+    @property
+    def significant(self) -> bool:
+        """Whether the 95 % interval leaves zero out."""
+        return abs(self.value) > self.U
+
+
+def rounded_pair(value: float, U: float) -> tuple[str, str]:
+    """Return value and expanded uncertainty as text, `U` to two significant digits and the value to match.
+
+    Reference: JCGM 100:2008 7.2.6.
+    """
+    if not math.isfinite(U) or U <= 0:
+        return f"{value:.6g}".replace("-", "−"), "?" if not math.isfinite(U) else "0"
+    digits = 1 - math.floor(math.log10(U))
+    if round(U, digits) >= 10.0 ** (2 - digits):  # 0.0999 rounds up to 0.10: one digit fewer
+        digits -= 1
+    places = max(digits, 0)
+    return f"{round(value, digits):+.{places}f}".replace("-", "−"), f"{round(U, digits):.{places}f}"
+
+
+def value_text(estimate: Estimate) -> str:
+    """Return `+0.040 ± 0.006 mm`; a pure ratio is shown in percent."""
+    factor, unit = (100.0, "%") if estimate.unit == "1" else (1.0, estimate.unit)
+    value, U = rounded_pair(estimate.value * factor, estimate.U * factor)
+    return f"{value} ± {U} {unit}"
+
+
+@dataclass(frozen=True, slots=True)
+class Length:
+    """A length as typed and in millimetres; `step_mm` is the worth of its last digit (nan for a fraction)."""
+
+    text: str
+    mm: float
+    unit: str
+    step_mm: float
+
+
+def length_from_text(text: str, field: str = "length") -> Length:
+    """Read a length such as `12.5`, `12,5`, `0.394in`, `5.108"` or `25/64in`; without a unit it is millimetres.
+
+    Raises:
+        InputError: no number, a thousands separator, an unknown unit, or a fraction without inch.
+    """
+    plain = text.strip().replace("−", "-")
+    split = re.fullmatch(r"(.*?\d[.,]?)\s*([a-zA-Z\"″µ]*)", plain)
+    body, unit = (split[1], split[2].lower()) if split else (plain, "")
+    if unit not in _UNITS:
+        raise InputError(field, tr("“{text}”: the unit {unit} is not known here; type mm or in.", text=text, unit=unit))
+    factor = _UNITS[unit]
+    if fraction := _FRACTION.fullmatch(body):
+        return _length_from_fraction(text, fraction, unit, field)
+    number = _NUMBER.fullmatch(body)
+    if not number:
+        raise InputError(
+            field,
+            tr("“{text}” is not a length; type for example 12.5, 12,5, 0.394in or 25/64in, without thousands "
+               "separators.", text=text),
+        )
+    digits = number[2].replace(",", ".")
+    places = len(digits.partition(".")[2])
+    value = float(number[1] + digits) * factor
+    if not math.isfinite(value) or abs(value) > 1e5:
+        raise InputError(field, tr("“{text}” is longer than 100 m; check the decimal mark.", text=text))
+    return Length(text, value, "in" if factor != 1.0 else "mm", factor * 10.0**-places)
+
+
+def _length_from_fraction(text: str, fraction: re.Match[str], unit: str, field: str) -> Length:
+    if _UNITS[unit] == 1.0:
+        raise InputError(
+            field,
+            tr("“{text}”: a fraction is read in inch only; type {text}in, or the length in mm as a decimal.", text=text),
+        )
+    sign, whole, top, bottom = fraction.groups()
+    if int(bottom) == 0:
+        raise InputError(field, tr("“{text}”: the fraction has a zero below the line; type it again.", text=text))
+    inches = Fraction(int(whole or 0)) + Fraction(int(top), int(bottom))
+    return Length(text, float(inches) * MM_PER_INCH * (-1 if sign == "-" else 1), "in", math.nan)

@@ -1,7 +1,7 @@
 """A value with its uncertainty, and a length as people type it.
 
-Symbols are those of JCGM 100:2008 (GUM): u standard uncertainty, dof effective degrees of freedom, k coverage factor for
-95 %, U = k*u expanded uncertainty.
+Symbols are those of JCGM 100:2008 (GUM): u standard uncertainty, dof effective degrees of freedom, k coverage factor
+for 95 %, U = k*u expanded uncertainty.
 """
 
 from __future__ import annotations
@@ -9,16 +9,18 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass
+from decimal import Decimal
 from fractions import Fraction
 
 from core.errors import InputError
 from core.words import tr
 
 LEVEL = 0.95
+LONGEST_MM = 1e5  # no printed part comes near: what is longer was mistyped
 MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
 
 _NUMBER = re.compile(r"([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)")
-_FRACTION = re.compile(r"([+-]?)(?:(\d+)[ -]+)?(\d+)/(\d+)")
+_FRACTION = re.compile(r"([+-]?)(?:(\d{1,6})[ -]+)?(\d{1,6})/(\d{1,6})")
 _UNITS = {"": 1.0, "mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "″": MM_PER_INCH}
 
 
@@ -66,11 +68,10 @@ def rounded_pair(value: float, U: float) -> tuple[str, str]:
     """
     if not math.isfinite(U) or U <= 0:
         return f"{value:.6g}".replace("-", "−"), "?" if not math.isfinite(U) else "0"
-    digits = 1 - math.floor(math.log10(U))
-    if round(U, digits) >= 10.0 ** (2 - digits):  # 0.0999 rounds up to 0.10: one digit fewer
-        digits -= 1
+    digits = 1 - int(f"{U:.1e}".partition("e")[2])  # of the rounded U: 0.0999 becomes 0.10, one digit fewer
     places = max(digits, 0)
-    return f"{round(value, digits):+.{places}f}".replace("-", "−"), f"{round(U, digits):.{places}f}"
+    shown = round(value, digits) + 0.0  # no minus before a zero
+    return f"{shown:+.{places}f}".replace("-", "−"), f"{round(U, digits):.{places}f}"
 
 
 def value_text(estimate: Estimate) -> str:
@@ -97,36 +98,48 @@ def length_from_text(text: str, field: str = "length") -> Length:
         InputError: no number, a thousands separator, an unknown unit, or a fraction without inch.
     """
     plain = text.strip().replace("−", "-")
-    split = re.fullmatch(r"(.*?\d[.,]?)\s*([a-zA-Z\"″µ]*)", plain)
+    split = re.fullmatch(r"(.*?\d[.,]?)\s*([a-zA-Z\"″µμ]*)", plain)
     body, unit = (split[1], split[2].lower()) if split else (plain, "")
     if unit not in _UNITS:
         raise InputError(field, tr("“{text}”: the unit {unit} is not known here; type mm or in.", text=text, unit=unit))
-    factor = _UNITS[unit]
+    inch = _UNITS[unit] != 1.0
     if fraction := _FRACTION.fullmatch(body):
         return _length_from_fraction(text, fraction, unit, field)
     number = _NUMBER.fullmatch(body)
     if not number:
         raise InputError(
             field,
-            tr("“{text}” is not a length; type for example 12.5, 12,5, 0.394in or 25/64in, without thousands "
-               "separators.", text=text),
+            tr(
+                "“{text}” is not a length; type for example 12.5, 12,5, 0.394in or 25/64in, without thousands "
+                "separators.",
+                text=text,
+            ),
         )
     digits = number[2].replace(",", ".")
     places = len(digits.partition(".")[2])
-    value = float(number[1] + digits) * factor
-    if not math.isfinite(value) or abs(value) > 1e5:
-        raise InputError(field, tr("“{text}” is longer than 100 m; check the decimal mark.", text=text))
-    return Length(text, value, "in" if factor != 1.0 else "mm", factor * 10.0**-places)
+    exact = Decimal(number[1] + digits) * Decimal(str(_UNITS[unit]))  # so that 1.5 in is 38.1 mm to the last digit
+    return Length(text, _within_reach(text, float(exact), field), "in" if inch else "mm", _UNITS[unit] * 10.0**-places)
 
 
 def _length_from_fraction(text: str, fraction: re.Match[str], unit: str, field: str) -> Length:
     if _UNITS[unit] == 1.0:
         raise InputError(
             field,
-            tr("“{text}”: a fraction is read in inch only; type {text}in, or the length in mm as a decimal.", text=text),
+            tr(
+                "“{text}”: a fraction is read in inch only; type {fraction}in, or the length in mm as a decimal.",
+                text=text,
+                fraction=fraction[0],
+            ),
         )
     sign, whole, top, bottom = fraction.groups()
     if int(bottom) == 0:
         raise InputError(field, tr("“{text}”: the fraction has a zero below the line; type it again.", text=text))
     inches = Fraction(int(whole or 0)) + Fraction(int(top), int(bottom))
-    return Length(text, float(inches) * MM_PER_INCH * (-1 if sign == "-" else 1), "in", math.nan)
+    mm = _within_reach(text, float(inches * Fraction(str(MM_PER_INCH))) * (-1 if sign == "-" else 1), field)
+    return Length(text, mm, "in", math.nan)
+
+
+def _within_reach(text: str, mm: float, field: str) -> float:
+    if abs(mm) > LONGEST_MM:
+        raise InputError(field, tr("“{text}” is longer than 100 m; check the decimal mark.", text=text))
+    return mm

@@ -1,0 +1,1 @@
+"""Methods of measurement that every subject shares."""

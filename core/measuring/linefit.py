@@ -1,7 +1,8 @@
 """Weighted least squares that also says what it could not determine. The only line fit of the house.
 
-Symbols: X design matrix (m readings, p parameters), y readings, w weights (1/variance, up to a common factor), G the linear
-map from readings to parameters, so that effects on the readings can be propagated through the very estimator that was used.
+Symbols: X design matrix (m readings, p parameters), y readings, w weights (1/variance, up to a common factor), G the
+linear map from readings to parameters, so that effects on the readings can be propagated through the very estimator
+that was used.
 
 Reference: JCGM 100:2008 H.3; ISO/TS 28037:2010 clauses 6 and 7; Golub and Van Loan, Matrix Computations, 5.5 (rank by
 singular values) and 3.5.3 (one step of iterative refinement).
@@ -9,7 +10,7 @@ singular values) and 3.5.3 (one step of iterative refinement).
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
@@ -19,7 +20,7 @@ from core.words import tr
 
 Floats = NDArray[np.float64]
 
-_RANK_RATIO = 1e-10  # singular values below this share of the largest count as zero, after scaling the columns to length 1
+RANK_RATIO = 1e-10  # singular values below this share of the largest count as zero, once all columns have length 1
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -34,6 +35,7 @@ class LinearFit:
         leverage: (m,) diagonal of the hat matrix.
         null_space: (p, p - rank) directions of the parameters that change no reading.
         weights: (m,) as used.
+        column_length: (p,) length of the weighted columns, 1 for an all-zero one: the units of the parameters.
         rank: number of parameter combinations that the readings determine.
         condition: ratio of the largest to the smallest non-zero singular value, columns scaled.
     """
@@ -45,8 +47,15 @@ class LinearFit:
     leverage: Floats
     null_space: Floats
     weights: Floats
+    column_length: Floats
     rank: int
     condition: float
+
+    def __post_init__(self) -> None:
+        for field in fields(self):
+            value = getattr(self, field.name)
+            if isinstance(value, np.ndarray):
+                value.flags.writeable = False
 
     @property
     def dof(self) -> int:
@@ -60,18 +69,21 @@ class LinearFit:
 
     def determines(self, combination: ArrayLike) -> bool:
         """Whether the readings determine this linear combination of the parameters, given as (p,) coefficients."""
-        c = np.asarray(combination, dtype=float)
-        open_part = c @ self.null_space
-        return bool(np.all(np.abs(open_part) <= 1e-7 * max(float(np.linalg.norm(c)), 1e-300)))
+        c = np.asarray(combination, dtype=float) / self.column_length  # scaled columns: no unit may sway the answer
+        open_part = c @ _orthonormal(self.null_space * self.column_length[:, None])
+        return bool(np.all(np.abs(open_part) <= 1e-7 * np.linalg.norm(c)))
 
 
-def fit_linear(design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None) -> LinearFit:
+def fit_linear(
+    design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None, rank_ratio: float = RANK_RATIO
+) -> LinearFit:
     """Solve X b = y by singular value decomposition of the weighted, column-scaled design.
 
     Args:
         design: (m, p) matrix X; columns of any scale, all-zero columns allowed (then undetermined).
         y: (m,) readings.
         weights: (m,) positive weights, 1 for each reading when None.
+        rank_ratio: combinations whose singular value is below this share of the largest count as undetermined.
 
     Raises:
         InputError: field `y` for shapes that do not match or values that are not finite, `weights` for weights <= 0.
@@ -88,8 +100,8 @@ def fit_linear(design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None
     Xw = X * root[:, None]
     length = np.linalg.norm(Xw, axis=0)
     scale = np.where(length > 0, length, 1.0)
-    left, singular, right = np.linalg.svd(Xw / scale, full_matrices=True)
-    rank = int(np.sum(singular > _RANK_RATIO * max(singular.max(initial=0.0), 1e-300)))
+    left, singular, right = np.linalg.svd(Xw / scale, full_matrices=X.shape[0] < X.shape[1])
+    rank = int(np.sum(singular > rank_ratio * max(singular.max(initial=0.0), 1e-300)))
     pinv = (right[:rank].T / singular[:rank]) @ left[:, :rank].T  # of the scaled, weighted design
     coef = _refined(Xw, root * b, pinv, scale)
     V = right[:rank].T / singular[:rank] / scale[:, None]
@@ -101,6 +113,7 @@ def fit_linear(design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None
         leverage=np.sum(left[:, :rank] ** 2, axis=1),
         null_space=_orthonormal(right[rank:].T / scale[:, None]),
         weights=w,
+        column_length=scale,
         rank=rank,
         condition=float(singular[0] / singular[rank - 1]) if rank else 1.0,
     )

@@ -1,0 +1,1 @@
+"""Size errors of printed parts, told apart by their cause."""

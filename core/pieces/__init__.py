@@ -1,0 +1,1 @@
+"""Test pieces: what to print and where to put the jaws."""

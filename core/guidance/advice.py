@@ -1,0 +1,102 @@
+"""Which setting does an error belong to? Rules in order; each names the readings it rests on.
+
+1. A gross ratio is a wrong part, never trimmed.
+2. Lost motion is mended; nothing else is trimmed before that.
+3. A wall outset asks for the flow first, then for a contour offset.
+4. What is proved small against the tolerance is left alone.
+5. A scale error of printed parts is booked to the filament unless evidence says otherwise.
+6. Machine and filament are not told apart by one print; only a measured travel may become an axis scale.
+
+Reference: the order is common practice, no source; decisions against a tolerance follow JCGM 106:2012.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from core.guidance.constants import lost_motion_advice, outset_advice, round_advice, squash_advice
+from core.guidance.findings import Size
+from core.guidance.known import Known, constant_finding
+from core.guidance.scales import gross_advice, scale_advice, travel_advice
+from core.guidance.sentences import undecided
+from core.guidance.verdict import Advice, Setting
+from core.part_size.missing import reading_list
+from core.part_size.sizeerror import SizeError
+from core.words import Words, tr
+
+__all__ = ["Advice", "Known", "Setting", "advise", "parameter_words"]
+
+
+def advise(fit: SizeError, known: Known | None = None) -> tuple[Advice, ...]:
+    """Return the verdict on one size trial, the first thing to do first.
+
+    Args:
+        fit: the readings, told apart.
+        known: drives, tolerance and earlier checks.
+
+    Raises:
+        InputError: field `tolerance` for a class or value that there is not.
+    """
+    known = known or Known()
+    for rule in (gross_advice, lost_motion_advice):
+        if first := list(rule(fit, known)):
+            return (*first, *open_advice(fit, known))
+    rules = (outset_advice, round_advice, squash_advice, scale_advice, travel_advice)
+    found = [advice for rule in rules for advice in rule(fit, known)]
+    acts = [advice for advice in found if advice.setting is not Setting.LEAVE]
+    leave = [advice for advice in found if advice.setting is Setting.LEAVE]
+    return (*(acts or _together(leave)), *open_advice(fit, known))
+
+
+def _together(leave: list[Advice]) -> list[Advice]:
+    """Make one sentence of all that is small."""
+    if not leave:
+        return []
+    because = leave[0].because
+    for more in leave[1:]:
+        because = tr("{first} {second}", first=because, second=more.because)
+    return [replace(leave[0], because=because)]
+
+
+def open_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Name in one sentence what the readings do not tell, and the readings that would."""
+    told = {
+        name
+        for axis in ("x", "y")
+        if _constant_real(fit, axis, known)
+        for name in ("wall_outset", f"lost_motion_{axis}")
+    }
+    missing = [m for m in fit.not_estimable if m.name not in told]
+    if not missing:
+        return
+    what = parameter_words(missing[0].name)
+    for more in missing[1:]:
+        what = tr("{first}, {second}", first=what, second=parameter_words(more.name))
+    readings = [reading for m in missing for reading in m.readings]
+    needs = tr("measure {readings}", readings=reading_list(readings)) if readings else missing[0].needs
+    yield undecided(tr("To tell it: {needs}.", needs=needs), tr("Not told by these readings: {what}.", what=what))
+
+
+def _constant_real(fit: SizeError, axis: str, known: Known) -> bool:
+    constant = fit.estimate(f"constant_{axis}")
+    return constant is not None and constant_finding(fit, constant, 1.0, axis, known).size is Size.REAL
+
+
+def parameter_words(name: str) -> Words:
+    """Return the name of an estimate for people."""
+    stem, _, axis = name.rpartition("_")
+    if axis in ("x", "y", "z", "xy"):
+        return {
+            "scale": tr("scale error {axis}", axis=axis.upper()),
+            "lost_motion": tr("lost motion {axis}", axis=axis.upper()),
+            "constant": tr("constant of outside lengths {axis}", axis=axis.upper()),
+            "hole_constant": tr("constant of closed windows {axis}", axis=axis.upper()),
+            "squash": tr("first-layer squash"),
+            "origin": tr("origin {axis}", axis=axis.upper()),
+        }[stem]
+    return {
+        "wall_outset": tr("wall outset per side"),
+        "boss_constant": tr("constant of round bosses"),
+        "bore_constant": tr("constant of round bores"),
+    }[name]

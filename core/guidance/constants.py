@@ -1,0 +1,163 @@
+"""Rules 2 and 3: constant errors. Lost motion is mended, wall outset is offset, squash is a gap."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from core.guidance.findings import Size
+from core.guidance.known import Known, constant_finding, kinds_on, needs_of
+from core.guidance.sentences import leave_it, unclear, undecided
+from core.guidance.verdict import Advice, Setting, basis
+from core.part_size.features import FeatureKind
+from core.part_size.sizeerror import SizeError
+from core.quantity import Estimate, value_text
+from core.words import tr
+
+MOST_OUTSET_MM = 0.3  # more than half a usual bead (common practice, no source)
+
+
+def lost_motion_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Rule 2: closed outlines smaller than comb teeth are play; mend it before anything is trimmed."""
+    for axis in ("x", "y"):
+        motion = fit.estimate(f"lost_motion_{axis}")
+        if motion is None:
+            continue
+        found = constant_finding(fit, motion, 1.0, axis, known)
+        if found.size is not Size.REAL:
+            continue
+        if motion.value < 0:
+            yield undecided(
+                tr("Read the closed windows and the outside of {axis} again, and check their kind.", axis=axis.upper()),
+                tr(
+                    "Lost motion {axis} comes out as {value}, below zero, which no machine has.",
+                    axis=axis.upper(),
+                    value=value_text(motion),
+                ),
+            )
+            continue
+        yield Advice(
+            Setting.MEND_MECHANICS,
+            tr(
+                "Mend the {axis} axis first: belt tension, grub screw on the flat, slide play, coupling. Then "
+                "measure again.",
+                axis=axis.upper(),
+            ),
+            motion.value,
+            "mm",
+            tr(
+                "Lost motion {axis} is {value}: closed outlines come out smaller by it, comb teeth do not ({basis}).",
+                axis=axis.upper(),
+                value=value_text(motion),
+                basis=basis(kinds_on(fit, axis)),
+            ),
+            tr("Steps per millimetre, flow factor, contour offset: none of them mends play."),
+        )
+
+
+def outset_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Rule 3: outside too large and inside too small by the same is bead width."""
+    outset = fit.estimate("wall_outset")
+    if outset is None:
+        yield from _constant_only(fit, known)
+        return
+    found = constant_finding(fit, outset, 2.0, None, known)
+    if found.size is Size.SMALL:
+        yield leave_it(found, tr("wall outset"), basis(fit.kinds))
+    elif found.size is Size.UNCLEAR:
+        yield unclear(tr("wall outset"), found)
+    else:
+        yield from _outset_remedies(fit, outset, known)
+
+
+def _outset_remedies(fit: SizeError, outset: Estimate, known: Known) -> Iterator[Advice]:
+    because = tr(
+        "Walls stand {value} per side proud of the drawing, alike at every length ({basis}).",
+        value=value_text(outset),
+        basis=basis(fit.kinds),
+    )
+    untouched = tr("Steps per millimetre and shrink allowance: a constant error is not a scale.")
+    if not known.flow_checked:
+        yield Advice(
+            Setting.CHECK_FLOW, tr("Check the flow by a wall or mass trial first."), None, "", because, untouched
+        )
+    if abs(outset.value) > MOST_OUTSET_MM or not _one_outset(fit):
+        return
+    action = (
+        tr("Set the contour offset to {amount:+.3f} mm per side, on top of the one in force.", amount=-outset.value)
+        if known.flow_checked
+        else tr("When the flow is good: contour offset {amount:+.3f} mm per side.", amount=-outset.value)
+    )
+    yield Advice(Setting.CONTOUR_OFFSET, action, -outset.value, "mm per side", because, untouched)
+
+
+def _constant_only(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Outside lengths alone give 2w - B: it may be small, but what it belongs to is not told."""
+    for axis in ("x", "y"):
+        constant = next((e for e in fit.estimates() if e.name.endswith(f"constant_{axis}")), None)
+        if constant is None:
+            continue
+        found = constant_finding(fit, constant, 1.0, axis, known)
+        if found.size is Size.REAL:
+            yield undecided(
+                tr("Do not correct it yet: {needs}.", needs=needs_of(fit, "wall_outset")),
+                tr(
+                    "A constant {value} along {axis} may be wall outset, lost motion, or both ({basis}).",
+                    value=value_text(constant),
+                    axis=axis.upper(),
+                    basis=basis(kinds_on(fit, axis)),
+                ),
+            )
+        elif found.size is Size.UNCLEAR:
+            yield unclear(tr("constant error {axis}", axis=axis.upper()), found)
+
+
+def round_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Round features have constants of their own."""
+    for name, kind, what in (
+        ("boss_constant", FeatureKind.BOSS, tr("bosses")),
+        ("bore_constant", FeatureKind.BORE, tr("bores")),
+    ):
+        constant = fit.estimate(name)
+        if constant is None:
+            continue
+        found = constant_finding(fit, constant, 1.0, None, known, kind)
+        if found.size is Size.UNCLEAR:
+            yield unclear(tr("constant error of {what}", what=what), found)
+        if found.size is Size.REAL:
+            yield Advice(
+                Setting.CONTOUR_OFFSET,
+                tr(
+                    "Draw {what} {amount:+.2f} mm in diameter; where it must fit, ream.",
+                    what=what,
+                    amount=-constant.value,
+                ),
+                -constant.value / 2,
+                "mm per side",
+                tr("All {what} are off by {value}, whatever their size.", what=what, value=value_text(constant)),
+                tr("Steps per millimetre and shrink allowance; the offset of straight walls."),
+            )
+
+
+def squash_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """A constant error of all heights is the first layer."""
+    squash = fit.estimate("squash_z")
+    if squash is None:
+        return
+    found = constant_finding(fit, squash, 1.0, "z", known)
+    if found.size is Size.UNCLEAR:
+        yield unclear(tr("first-layer squash"), found)
+    if found.size is Size.SMALL:
+        yield leave_it(found, tr("first-layer squash"), basis(kinds_on(fit, "z")))
+    if found.size is Size.REAL:
+        yield Advice(
+            Setting.MEND_MECHANICS,
+            tr("Set the gap between nozzle and bed by {amount:+.2f} mm.", amount=-squash.value),
+            -squash.value,
+            "mm",
+            tr("Every height is off by {value}: the first layer, not the screw.", value=value_text(squash)),
+            tr("Steps per millimetre of Z."),
+        )
+
+
+def _one_outset(fit: SizeError) -> bool:
+    return all(check.ok for check in fit.diagnostics if check.name == "one_wall_outset")

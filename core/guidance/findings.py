@@ -1,0 +1,116 @@
+"""Is an effect small, real, or not told? Judged against the tolerance of the lengths it was read on.
+
+Symbols: T half-width of the tolerance, e effect on the size, U its expanded uncertainty.
+
+small    proved below T/4: nothing to gain by a change
+real     beyond its uncertainty and above T/10
+unclear  neither: more readings are needed
+
+T/4 and T/10: common practice, no source. Reference: JCGM 106:2012, ISO 14253-1:2017 (proof against a limit).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from enum import StrEnum
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.errors import InputError
+from core.measuring.gum import combine
+from core.measuring.tolerance import Conformity, decide, tolerance_mm, tolerance_range_mm
+from core.part_size.sizeerror import SizeError
+from core.quantity import Estimate
+from core.words import tr
+
+SMALL_SHARE = 0.25
+REAL_SHARE = 0.1
+
+
+class Size(StrEnum):
+    """What is known of the size of an effect."""
+
+    SMALL = "small"
+    REAL = "real"
+    UNCLEAR = "unclear"
+
+
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """An estimate, its effect on a size (an estimate in mm), the tolerance there (mm), and what is known of it."""
+
+    estimate: Estimate
+    effect: Estimate
+    tolerance_mm: float
+    size: Size
+
+
+def tolerance_at(length_mm: float, tolerance: str | float) -> float:
+    """Return the half-width of the tolerance at a length: of a class, or the plus-minus value (mm) itself.
+
+    Below the first row of a class its first row is used, above the last its last.
+
+    Raises:
+        InputError: field `tolerance` for an unknown class or a value not above zero.
+    """
+    if isinstance(tolerance, str):
+        lowest, highest = tolerance_range_mm(tolerance)
+        return float(tolerance_mm(min(max(length_mm, math.nextafter(lowest, math.inf)), highest), tolerance))
+    if not tolerance > 0:
+        raise InputError("tolerance", tr("A tolerance is above 0 mm; type plus-minus what the part may be off."))
+    return tolerance
+
+
+def finding(estimate: Estimate, factor_mm: float, length_mm: float, tolerance: str | float) -> Finding:
+    """Judge an estimate by its effect on the size.
+
+    Args:
+        estimate: what was found.
+        factor_mm: effect on the size per unit of the estimate (the length for a scale, 2 for the wall outset).
+        length_mm: nominal length at which the tolerance is taken.
+        tolerance: a class, or plus-minus in mm.
+    """
+    effect = Estimate("effect", estimate.value * factor_mm, estimate.u * abs(factor_mm), estimate.dof, "mm")
+    T = tolerance_at(length_mm, tolerance)
+    return Finding(estimate, effect, T, _judge(effect, T))
+
+
+def _judge(effect: Estimate, T: float) -> Size:
+    limit = SMALL_SHARE * T
+    if decide(effect.value, effect.u, limit, effect.dof, lower=-limit).conformity is Conformity.CONFORMING:
+        return Size.SMALL
+    return Size.REAL if effect.significant and abs(effect.value) > REAL_SHARE * T else Size.UNCLEAR
+
+
+def scale_difference(fit: SizeError) -> Estimate | None:
+    """Return scale_x - scale_y of one print: shrinkage is the same in both, so this is free of it."""
+    return _combined(fit, "scale_difference", 1.0, -1.0)
+
+
+def common_scale(fit: SizeError) -> Estimate | None:
+    """Return the scale of the drawing plane: X and Y weighted for least uncertainty, or the one that was measured."""
+    x, y = fit.estimate("scale_x"), fit.estimate("scale_y")
+    if x is None or y is None:
+        return x or y
+    cov = _covariance(fit)
+    weights = np.linalg.solve(cov, np.ones(2))
+    weights = np.clip(weights / weights.sum(), 0.0, 1.0)
+    return _combined(fit, "scale_xy", float(weights[0]), float(1.0 - weights[0]))
+
+
+def _combined(fit: SizeError, name: str, of_x: float, of_y: float) -> Estimate | None:
+    x, y = fit.estimate("scale_x"), fit.estimate("scale_y")
+    if x is None or y is None:
+        return None
+    c = np.array([of_x, of_y])
+    variance = float(c @ _covariance(fit) @ c)
+    dof = combine([of_x * x.u, of_y * y.u], [x.dof, y.dof]).dof
+    return Estimate(name, of_x * x.value + of_y * y.value, math.sqrt(max(variance, 0.0)), dof, "1")
+
+
+def _covariance(fit: SizeError) -> NDArray[np.float64]:
+    unit = np.eye(len(fit.terms.names))
+    x, y = unit[fit.terms.names.index("scale_x")], unit[fit.terms.names.index("scale_y")]
+    return np.array([[fit.covariance(x, x), fit.covariance(x, y)], [fit.covariance(x, y), fit.covariance(y, y)]])

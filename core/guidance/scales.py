@@ -1,0 +1,217 @@
+"""Rules 1, 4, 5 and 6: proportional errors. A wrong part, the filament, or, by measured travel only, the axis."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+import numpy as np
+
+from core.guidance.findings import Size, common_scale, finding, scale_difference
+from core.guidance.known import Known, kinds_on, longest_mm, printed_axes
+from core.guidance.sentences import leave_it, unclear, undecided
+from core.guidance.verdict import Advice, Setting, basis
+from core.machine_geometry.drive import GROSS_RATIO, Drive, DriveKind
+from core.machine_geometry.mixup import RatioInterval, mixups_within
+from core.part_size.features import FeatureKind
+from core.part_size.sizeerror import SizeError
+from core.quantity import Estimate, value_text
+from core.records.rows import Motion
+from core.words import Words, tr
+
+MOST_SHRINK_RATIO = 0.01  # of usual filaments; above it a gross ratio is searched for (common practice, no source)
+LONG_TRAVEL_MM = 400.0  # an axis this long may earn a measured scale (common practice, no source)
+_USUAL = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
+
+
+def gross_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Rule 1: a ratio beyond what belts, screws and filaments do is a wrong part."""
+    for axis in sorted(set(fit.axes)):
+        scale = fit.estimate(f"scale_{axis}")
+        if scale is None or not scale.significant or abs(scale.value) <= GROSS_RATIO:
+            continue
+        travel = FeatureKind.TRAVEL in kinds_on(fit, axis)
+        interval = RatioInterval(1.0 + scale.value, scale.u, 0.0 if travel else MOST_SHRINK_RATIO, scale.dof)
+        drive = known.drives.get(axis)
+        hits = mixups_within(drive or _USUAL, interval) if interval.ratio > 0 else ()
+        if not hits and abs(scale.value) <= 3 * MOST_SHRINK_RATIO and not travel:
+            continue  # as much as some filaments shrink: the scale rule speaks
+        yield Advice(
+            Setting.WRONG_PART,
+            tr("Count the parts of the {axis} drive again and mend the entry or the part.", axis=axis.upper())
+            if drive
+            else tr("Enter the parts of the {axis} drive; then count them again.", axis=axis.upper()),
+            1.0 + scale.value,
+            "1",
+            _gross_because(fit, axis, scale, [hit.says for hit in hits[:3]], drive is not None),
+            tr("Steps per millimetre by trimming, shrink allowance, flow factor."),
+        )
+
+
+def _gross_because(fit: SizeError, axis: str, scale: Estimate, says: list[Words], drive_known: bool) -> Words:
+    base = tr(
+        "Scale {axis} is off by {value}, more than any belt, screw or usual filament ({basis}).",
+        axis=axis.upper(),
+        value=value_text(scale),
+        basis=basis(kinds_on(fit, axis)),
+    )
+    if not says:
+        return tr(
+            "{base} No single wrong part of the catalogue explains it: look for a unit or a wrong file.", base=base
+        )
+    words = says[0]
+    for more in says[1:]:
+        words = tr("{first} Or: {second}", first=words, second=more)
+    if drive_known:
+        return tr("{base} It would fit: {hits}", base=base, hits=words)
+    return tr("{base} No drive is on record; for a 2 mm belt on 20 teeth it would fit: {hits}", base=base, hits=words)
+
+
+def scale_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Rules 4 and 5: leave a small scale alone, book a real one to the filament."""
+    if "x" in printed_axes(fit) or "y" in printed_axes(fit):
+        yield from _plane_scale(fit, known)
+    if "z" in printed_axes(fit) and (scale := fit.estimate("scale_z")):
+        yield from _scale_verdict(fit, scale, ["z"], known)
+
+
+def _plane_scale(fit: SizeError, known: Known) -> Iterator[Advice]:
+    axes = [axis for axis in printed_axes(fit) if axis != "z"]
+    difference = scale_difference(fit) if len(axes) == 2 else None
+    if difference is not None:
+        longest = longest_mm(fit, axes)
+        found = finding(difference, longest, longest, known.tolerance)
+        if found.size is Size.REAL:
+            yield _axes_differ(difference, known)
+            return
+    scale = common_scale(fit) if len(axes) == 2 else fit.estimate(f"scale_{axes[0]}")
+    if scale is not None:
+        yield from _scale_verdict(fit, scale, axes, known)
+
+
+def _axes_differ(difference: Estimate, known: Known) -> Advice:
+    because = tr(
+        "X and Y differ by {value} on the same print; shrinkage is alike in both, so this is the machine.",
+        value=value_text(difference),
+    )
+    if known.motion is Motion.CROSSED_BELT:
+        action = tr("Look at slides, frame and bead width by direction: crossed belts cannot make X differ from Y.")
+    else:
+        action = tr("Find why one axis runs longer: belt tension and seating, pulley run-out, a fibre-filled material.")
+    return Advice(
+        Setting.MEND_MECHANICS,
+        action,
+        difference.value,
+        "1",
+        because,
+        tr("Separate steps per millimetre for X and Y, shrink allowance."),
+    )
+
+
+def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Known) -> Iterator[Advice]:
+    longest = longest_mm(fit, axes)
+    found = finding(scale, longest, longest, known.tolerance)
+    named = tr("scale error {axes}", axes="".join(axes).upper())
+    on = basis(tuple(k for k, a in zip(fit.kinds, fit.axes, strict=True) if a in axes))
+    if found.size is Size.SMALL:
+        yield leave_it(found, named, on)
+    elif found.size is Size.UNCLEAR:
+        yield unclear(named, found)
+    elif scale.value > 0:
+        yield undecided(
+            tr("Compare the steps in the controller with the calculated ones; was the part drawn larger already?"),
+            tr(
+                "{named} is {value}: parts too large are not shrinkage ({basis}).",
+                named=named,
+                value=value_text(scale),
+                basis=on,
+            ),
+        )
+    elif any(a in known.drives and known.drives[a].kind is DriveKind.WHEEL for a in axes):
+        yield undecided(
+            tr("Measure the travel itself with a dial or a drawn line, or print with a second filament."),
+            tr("{named} is {value}; a smooth wheel may be off by as much.", named=named, value=value_text(scale)),
+        )
+    else:
+        yield _shrink(scale, named, on, axes, known)
+
+
+def _shrink(scale: Estimate, named: Words, on: Words, axes: list[str], known: Known) -> Advice:
+    allowance = 1.0 / (1.0 + scale.value)
+    drive = max((known.drives[a].tolerance_ratio for a in axes if a in known.drives), default=_USUAL.tolerance_ratio)
+    share = (
+        tr("the drive leaves about {percent:.2f} %", percent=drive * 100)
+        if abs(scale.value) > 2 * drive
+        else tr("the drive may be off by as much, {percent:.2f} %", percent=drive * 100)
+    )
+    return Advice(
+        Setting.SHRINK_ALLOWANCE,
+        tr(
+            "Draw parts of this filament {allowance:.4f} times as large along {axes}.",
+            allowance=allowance,
+            axes="".join(axes).upper(),
+        ),
+        allowance,
+        "1",
+        tr(
+            "{named} is {value} and {share}, so it is booked to the filament ({basis}); one print "
+            "cannot tell how much of it is the machine's.",
+            named=named,
+            value=value_text(scale),
+            share=share,
+            basis=on,
+        ),
+        tr("Steps per millimetre, flow factor."),
+    )
+
+
+def travel_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Rule 6: a measured travel is free of filament and may become an axis scale."""
+    for axis in sorted({a for k, a in zip(fit.kinds, fit.axes, strict=True) if k is FeatureKind.TRAVEL}):
+        scale = fit.estimate(f"scale_{axis}")
+        if scale is None:
+            continue
+        reach = float(np.ptp([L for L, a in zip(fit.nominal_mm, fit.axes, strict=True) if a == axis]))
+        found = finding(scale, reach, reach, known.tolerance)
+        named = tr("travel of {axis}", axis=axis.upper())
+        if found.size is Size.SMALL:
+            yield leave_it(found, named, basis(kinds_on(fit, axis)))
+        elif found.size is Size.UNCLEAR:
+            yield unclear(named, found)
+        else:
+            yield _travel_scale(scale, axis, reach, known.drives.get(axis))
+
+
+def _travel_scale(scale: Estimate, axis: str, reach_mm: float, drive: Drive | None) -> Advice:
+    because = tr(
+        "The {axis} axis itself travels {value} off; no filament is in this.",
+        axis=axis.upper(),
+        value=value_text(scale),
+    )
+    if drive is None and reach_mm < LONG_TRAVEL_MM:
+        return undecided(
+            tr("Enter the parts of the {axis} drive: they say what may be off.", axis=axis.upper()), because
+        )
+    if drive is not None and drive.kind is not DriveKind.WHEEL and abs(scale.value) > 3 * drive.tolerance_ratio:
+        return Advice(
+            Setting.MEND_MECHANICS,
+            tr(
+                "Look at belt tension, seating, run-out and the dial's alignment, and count the parts of {axis} again.",
+                axis=axis.upper(),
+            ),
+            scale.value,
+            "1",
+            because,
+            tr("Steps per millimetre: these parts are good to {percent:.2f} %.", percent=drive.tolerance_ratio * 100),
+        )
+    return Advice(
+        Setting.AXIS_SCALE,
+        tr(
+            "Multiply the steps per millimetre of {axis} in force by {factor:.5f}, then measure the travel again.",
+            axis=axis.upper(),
+            factor=1.0 / (1.0 + scale.value),
+        ),
+        1.0 / (1.0 + scale.value),
+        "1",
+        because,
+        tr("Shrink allowance, flow factor."),
+    )

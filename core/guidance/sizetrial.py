@@ -1,0 +1,70 @@
+"""One size trial from typed readings to a verdict: the single call that window and command line share."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from core.guidance.advice import advise
+from core.guidance.known import Known, known_of
+from core.guidance.verdict import Advice
+from core.part_size.lengths import LayerPlan, PartTemperature
+from core.part_size.sizeerror import SizeError, fit_size_error
+from core.quantity import Estimate
+from core.records.rows import Instrument, Machine
+
+SUBJECT = "sizeerror"
+
+
+@dataclass(frozen=True, slots=True)
+class SizeReadings:
+    """The readings that count, column by column (n), and what held while they were taken."""
+
+    nominal_mm: Sequence[float]
+    measured_mm: Sequence[float]
+    kind: Sequence[str]
+    axis: Sequence[str]
+    feature: Sequence[str]
+    tolerance: str | float = "m"
+    part_temperature: PartTemperature | None = None
+    layers: LayerPlan | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class SizeJudgement:
+    """The fit of one trial, what was known beside it, and the advice that follows."""
+
+    fit: SizeError
+    known: Known
+    advice: tuple[Advice, ...]
+
+    def estimates(self) -> tuple[Estimate, ...]:
+        """Return the estimates of the fit."""
+        return self.fit.estimates()
+
+
+def judge_size_trial(
+    readings: SizeReadings, machine: Machine | None = None, instrument: Instrument | None = None
+) -> SizeJudgement:
+    """Fit the readings and say which setting each error belongs to.
+
+    Args:
+        readings: what was measured; excluded readings are left out before.
+        machine: whose drives are known; None for none on record.
+        instrument: whose uncertainties are known; None for none on record.
+
+    Raises:
+        InputError: as `fit_size_error` and `advise` do.
+    """
+    fit = fit_size_error(
+        readings.nominal_mm,
+        readings.measured_mm,
+        readings.kind,
+        axis=readings.axis,
+        feature=readings.feature,
+        instrument=instrument,
+        part_temperature=readings.part_temperature,
+        layers=readings.layers,
+    )
+    known = known_of(machine, readings.tolerance)
+    return SizeJudgement(fit, known, advise(fit, known))

@@ -1,0 +1,78 @@
+"""The words of a verdict: a setting, what to do with it, why, and what to leave alone."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Any
+
+from core.part_size.features import FeatureKind, kind_words
+from core.words import Words, tr
+
+
+class Setting(StrEnum):
+    """Where a remedy belongs."""
+
+    LEAVE = "leave"
+    MEND_MECHANICS = "mend_mechanics"
+    WRONG_PART = "wrong_part"
+    CHECK_FLOW = "check_flow"
+    CONTOUR_OFFSET = "contour_offset"
+    SHRINK_ALLOWANCE = "shrink_allowance"
+    AXIS_SCALE = "axis_scale"
+    UNDECIDED = "undecided"
+
+
+def setting_words(setting: Setting) -> Words:
+    """Return the name of a setting for people."""
+    return {
+        Setting.LEAVE: tr("Leave it"),
+        Setting.MEND_MECHANICS: tr("Mend the mechanics"),
+        Setting.WRONG_PART: tr("A part is not what the list says"),
+        Setting.CHECK_FLOW: tr("Check the flow"),
+        Setting.CONTOUR_OFFSET: tr("Contour offset"),
+        Setting.SHRINK_ALLOWANCE: tr("Shrink allowance"),
+        Setting.AXIS_SCALE: tr("Axis scale"),
+        Setting.UNDECIDED: tr("Cannot tell yet"),
+    }[setting]
+
+
+@dataclass(frozen=True, slots=True)
+class Advice:
+    """One sentence of the verdict.
+
+    Attributes:
+        setting: where the remedy belongs.
+        action: what to do.
+        amount: by how much, in `unit`; None where there is no number.
+        because: the evidence, with its uncertainty and the readings it rests on.
+        do_not_touch: settings that would hide the error instead of mending it.
+    """
+
+    setting: Setting
+    action: Words
+    amount: float | None
+    unit: str
+    because: Words
+    do_not_touch: Words
+
+    def as_json(self) -> dict[str, Any]:
+        """Return plain JSON values."""
+        return {
+            "setting": str(self.setting),
+            "action": str(self.action),
+            "amount": self.amount,
+            "unit": self.unit,
+            "because": str(self.because),
+            "do_not_touch": str(self.do_not_touch),
+        }
+
+
+def basis(kinds: tuple[FeatureKind, ...]) -> Words:
+    """Name the features a finding rests on: `4 × comb tooth, 3 × comb notch`."""
+    counted = [tr("{count} × {kind}", count=n, kind=kind_words(kind)) for kind, n in Counter(kinds).items()]
+    words = counted[0]
+    for more in counted[1:]:
+        words = tr("{first}, {second}", first=words, second=more)
+    return words

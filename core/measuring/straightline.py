@@ -1,0 +1,202 @@
+"""A straight line through readings, and what is asked of it afterwards: bands, forward and inverse use.
+
+Symbols: y = a + b*x, x0 weighted mean of x, y0 value of the line there. About x0 value and slope do not correlate, so a
+line is kept as x0, y0, b, u(y0), u(b); every other origin follows from these without loss, whatever the units.
+
+Reference: ISO/TS 28037:2010 clauses 6 (uncertainty in y), 7 (in x and y), 11 (forward and inverse use) and annex E
+(scatter unknown); JCGM 100:2008 H.3; Natrella, Experimental Statistics, NBS Handbook 91 (1963), 5-4.1.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.errors import InputError
+from core.measuring.linefit import LinearFit, fit_linear
+from core.quantity import LEVEL, coverage_factor
+from core.words import tr
+
+Floats = NDArray[np.float64]
+
+_MOST_STEPS = 100  # ISO/TS 28037 example 3 needs six
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A fitted straight line y = a + b*x.
+
+    Attributes:
+        x0: where value and slope do not correlate (the weighted mean of x).
+        y0: value of the line at x0, with standard uncertainty `u_y0`.
+        slope: b, with standard uncertainty `u_slope`.
+        s: standard deviation of one reading about the line, None where the uncertainties of the readings were given.
+        chi2: weighted sum of squared residuals, None where `s` is estimated from it.
+        spare: readings less two, the degrees of freedom of `s` or `chi2`.
+    """
+
+    x0: float
+    y0: float
+    slope: float
+    u_y0: float
+    u_slope: float
+    s: float | None
+    chi2: float | None
+    spare: int
+
+    @property
+    def dof(self) -> float:
+        """Degrees of freedom of the uncertainties: infinite where they follow from given ones."""
+        return math.inf if self.s is None else float(self.spare)
+
+    @property
+    def intercept(self) -> float:
+        """Value a of the line at x = 0."""
+        return self.y0 - self.slope * self.x0
+
+    def covariance(self, origin: float = 0.0) -> Floats:
+        """Return the (2, 2) covariance of value at `origin` and slope; at 0 that of intercept and slope."""
+        lever = origin - self.x0
+        both = lever * self.u_slope**2
+        return np.array([[self.u_y0**2 + lever * both, both], [both, self.u_slope**2]])
+
+    def at(self, x: ArrayLike, u_x: ArrayLike = 0.0) -> tuple[Floats, Floats]:
+        """Return the line at x and its standard uncertainty, `u_x` of the position included (forward use)."""
+        lever = np.asarray(x, dtype=float) - self.x0
+        u = np.hypot(np.hypot(self.u_y0, self.u_slope * lever), self.slope * np.asarray(u_x, dtype=float))
+        return self.y0 + self.slope * lever, u
+
+    def band(self, x: ArrayLike, level: float = LEVEL) -> Floats:
+        """Return the half-width of the confidence band of the line, point by point."""
+        return np.asarray(coverage_factor(self.dof, level) * self.at(x)[1])
+
+    def prediction(self, x: ArrayLike, level: float = LEVEL, u_y: ArrayLike | None = None) -> Floats:
+        """Return the half-width for one more reading; its standard uncertainty `u_y` is `s` unless given.
+
+        Raises:
+            InputError: field `u_y` when neither is known.
+        """
+        return np.asarray(coverage_factor(self.dof, level) * np.hypot(self.at(x)[1], self._of_reading(u_y)))
+
+    def x_from_y(self, y: ArrayLike, u_y: ArrayLike | None = None) -> tuple[Floats, Floats]:
+        """Return the position at which the line has the value y, and its standard uncertainty (inverse use).
+
+        Raises:
+            InputError: field `y` when the slope is not told from zero, `u_y` when nothing is known of the reading.
+        """
+        if abs(self.slope) <= coverage_factor(self.dof) * self.u_slope:
+            raise InputError(
+                "y",
+                tr(
+                    "The slope of the line is not told from zero, so no position can be read off it; "
+                    "measure at positions further apart."
+                ),
+            )
+        x = self.x0 + (np.asarray(y, dtype=float) - self.y0) / self.slope
+        return x, np.asarray(np.hypot(self.at(x)[1], self._of_reading(u_y)) / abs(self.slope))
+
+    def _of_reading(self, u_y: ArrayLike | None) -> Floats:
+        known = self.s if u_y is None else u_y
+        if known is None:
+            raise InputError(
+                "u_y", tr("The uncertainty of the new reading is needed here; give it beside the reading.")
+            )
+        return np.asarray(known, dtype=float)
+
+
+def fit_line(x: ArrayLike, y: ArrayLike, u_y: ArrayLike | None = None, u_x: ArrayLike | None = None) -> Line:
+    """Fit y = a + b*x.
+
+    Args:
+        x: (m,) positions, at least two different ones.
+        y: (m,) readings.
+        u_y: standard uncertainties of the readings, (m,) or one for all; None estimates a common `s` from the scatter.
+        u_x: standard uncertainties of the positions, (m,) or one for all; taken as zero when None.
+
+    Raises:
+        InputError: field `x`, `y`, `u_y` or `u_x`, with the row where it is one, for values that are not finite,
+            columns of different length, positions without spread, two readings without uncertainties, or a slope that
+            `u_x` drowns.
+
+    Reference: ISO/TS 28037:2010 6.2 and, with `u_x`, 7.2.1.
+    """
+    x_, y_, uy, ux = _checked(x, y, u_y, u_x)
+    x_mean, y_mean = float(np.mean(x_)), float(np.mean(y_))
+    g0, value, slope, step = _settled(x_ - x_mean, y_ - y_mean, uy, ux)
+    spare = x_.size - 2
+    s = math.sqrt(step.ssr / spare) if u_y is None else None
+    u_y0, u_slope = np.sqrt(np.diag(step.unscaled_cov)) * (1.0 if s is None else s)
+    return Line(
+        x0=g0 + x_mean,
+        y0=value + slope * g0 + y_mean,
+        slope=slope,
+        u_y0=float(u_y0),
+        u_slope=float(u_slope),
+        s=s,
+        chi2=step.ssr if s is None else None,
+        spare=spare,
+    )
+
+
+def _settled(x: Floats, y: Floats, u_y: Floats, u_x: Floats) -> tuple[float, float, float, LinearFit]:
+    """Iterate ISO/TS 28037:2010 7.2.1, each step a line fit to the corrected positions x*; one step settles `u_x` = 0.
+
+    Returns:
+        g0 weighted mean of x*, value of the line at x = 0, slope, and the last step, whose residuals are the line's.
+    """
+    value, slope = 0.0, 0.0
+    for _ in range(_MOST_STEPS):
+        t2 = 1.0 / (u_y**2 + (slope * u_x) ** 2)
+        x_star = t2 * (u_y**2 * x + slope * u_x**2 * (y - value))
+        g0 = float(np.average(x_star, weights=t2))
+        step = fit_linear(np.column_stack([np.ones_like(x_star), x_star - g0]), y - value - slope * x, t2)
+        slope += float(step.coef[1])
+        value += float(step.coef[0] - step.coef[1] * g0)
+        smallest = 1e-10 * np.sqrt(np.diag(step.unscaled_cov)) + 1e-12 * np.array([np.ptp(y), abs(slope)])
+        if np.all(np.abs(step.coef) <= smallest):
+            return g0, value, slope, step
+    raise InputError(
+        "u_x",
+        tr("The positions are too uncertain for their spread to tell a slope; measure at positions further apart."),
+    )
+
+
+def _checked(
+    x: ArrayLike, y: ArrayLike, u_y: ArrayLike | None, u_x: ArrayLike | None
+) -> tuple[Floats, Floats, Floats, Floats]:
+    x_, y_ = np.array(x, dtype=float), np.array(y, dtype=float)
+    if x_.ndim != 1 or x_.shape != y_.shape or x_.size == 0:
+        raise InputError("x", tr("The positions and the readings differ in number; check the columns."))
+    uy = _column("u_y", 1.0 if u_y is None else u_y, x_)
+    ux = _column("u_x", 0.0 if u_x is None else u_x, x_)
+    for field, values in (("x", x_), ("y", y_), ("u_y", uy), ("u_x", ux)):
+        _refuse(field, ~np.isfinite(values), tr("this is not a finite number; remove or retype it."))
+    _refuse("u_y", uy <= 0, tr("the uncertainty of a reading must be above zero; give its real size."))
+    _refuse("u_x", ux < 0, tr("the uncertainty of a position cannot be below zero; give its real size."))
+    if np.ptp(x_) <= 1e-12 * np.max(np.abs(x_)):
+        raise InputError("x", tr("All positions are the same; a line needs readings at two different ones at least."))
+    if u_x is not None and u_y is None:
+        raise InputError(
+            "u_y", tr("With uncertain positions the uncertainties of the readings are needed too; give both.")
+        )
+    if u_y is None and x_.size < 3:
+        raise InputError("y", tr("Two readings always lie on a line; add a third, or give the uncertainty of each."))
+    return x_, y_, uy, ux
+
+
+def _column(field: str, values: ArrayLike, like: Floats) -> Floats:
+    column = np.asarray(values, dtype=float)
+    if column.ndim and column.shape != like.shape:
+        raise InputError(
+            field, tr("The uncertainties and the readings differ in number; give one for each or one for all.")
+        )
+    return np.broadcast_to(column, like.shape)
+
+
+def _refuse(field: str, bad: NDArray[np.bool_], why: str) -> None:
+    if np.any(bad):
+        row = int(np.argmax(bad))
+        raise InputError(field, tr("Row {row}: {why}", row=row + 1, why=why), row)

@@ -1,0 +1,194 @@
+"""Lengths as they were read on one part: checked, brought to 20 degrees Celsius, compared with what was drawn.
+
+Reference: ISO 1:2022 (reference temperature 20 degrees Celsius).
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.errors import InputError
+from core.part_size.features import FeatureKind, axis_problem, kind_from_text
+from core.words import tr
+
+LONGEST_MM = 10_000.0
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True)
+class PartTemperature:
+    """Temperature of the part while it was read, and its expansion relative to the instrument's, with uncertainties."""
+
+    part_c: float
+    u_part_c: float = 1.0
+    expansion_per_k: float = 70e-6  # plastics 60e-6 to 100e-6, common practice, no source
+    u_expansion_per_k: float = 12e-6
+
+    @property
+    def factor(self) -> float:
+        """Length at the part's temperature over length at 20 degrees Celsius."""
+        return 1.0 + self.expansion_per_k * (self.part_c - 20.0)
+
+    @property
+    def u_ratio(self) -> float:
+        """Standard uncertainty of that factor."""
+        return math.hypot(self.expansion_per_k * self.u_part_c, (self.part_c - 20.0) * self.u_expansion_per_k)
+
+
+@dataclass(frozen=True, slots=True)
+class LayerPlan:
+    """Layer heights of the print: a drawn height is rounded to the first layer plus whole layers."""
+
+    layer_mm: float
+    first_layer_mm: float
+
+    def printed_height_mm(self, height_mm: Floats) -> Floats:
+        """Return the height of whole layers nearest to each drawn height."""
+        layers = np.round((height_mm - self.first_layer_mm) / self.layer_mm)
+        return np.asarray(self.first_layer_mm + self.layer_mm * layers)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Lengths:
+    """Checked readings (n,): kind, axis, the length each is compared with, its error, and a label for its feature."""
+
+    kinds: list[FeatureKind]
+    axes: list[str]
+    wanted_mm: Floats
+    measured_mm: Floats
+    error_mm: Floats
+    labels: list[tuple[str, ...]]
+
+
+def check_lengths(
+    nominal_mm: ArrayLike,
+    measured_mm: ArrayLike,
+    kind: Sequence[str],
+    axis: Sequence[str] | None,
+    feature: Sequence[str | int | None] | None,
+    part_temperature: PartTemperature | None,
+    layers: LayerPlan | None,
+) -> Lengths:
+    """Check the columns of a trial and work out each error; arguments as for `sizeerror.fit_size_error`.
+
+    Raises:
+        InputError: fields `nominal_mm`, `measured_mm`, `kind`, `axis` or `feature`, with the row at fault.
+    """
+    nominal, measured, kinds, axes = _checked(nominal_mm, measured_mm, kind, axis)
+    error, wanted = _errors(nominal, measured, kinds, axes, part_temperature, layers)
+    return Lengths(kinds, axes, wanted, measured, error, _labels(kinds, axes, nominal, feature))
+
+
+def _checked(
+    nominal_mm: ArrayLike, measured_mm: ArrayLike, kind: Sequence[str], axis: Sequence[str] | None
+) -> tuple[Floats, Floats, list[FeatureKind], list[str]]:
+    nominal, measured = _numbers("nominal_mm", nominal_mm), _numbers("measured_mm", measured_mm)
+    kinds = [kind_from_text(text, row) for row, text in enumerate(kind)]
+    axes = ["x"] * nominal.size if axis is None else [str(a).strip().lower() for a in axis]
+    if nominal.size == 0:
+        raise InputError("nominal_mm", tr("There is no reading yet; measure one length."))
+    if not nominal.size == measured.size == len(kinds) == len(axes):
+        raise InputError(
+            "nominal_mm", tr("The columns differ in length; every reading needs nominal, reading, kind, axis.")
+        )
+    for row, (k, a, L, y) in enumerate(zip(kinds, axes, nominal, measured, strict=True)):
+        if problem := axis_problem(k, a):
+            raise InputError("axis" if a not in "xyz" else "kind", problem, row)
+        if k is not FeatureKind.TRAVEL and not (L > 0 and y > 0):
+            field = "nominal_mm" if L <= 0 else "measured_mm"
+            raise InputError(
+                field,
+                tr("Row {row}: a length on a part is above 0 mm; only travel may be zero or negative.", row=row + 1),
+                row,
+            )
+    _refuse_mixed_travel(kinds, axes)
+    return nominal, measured, kinds, axes
+
+
+def _numbers(field: str, values: ArrayLike) -> Floats:
+    try:
+        numbers = np.asarray(values, dtype=float)
+    except (TypeError, ValueError):
+        raise InputError(field, tr("A value is not a number; type every length in millimetres.")) from None
+    if numbers.ndim != 1:
+        raise InputError(field, tr("Give one list of lengths, one for each reading."))
+    for row in np.flatnonzero(~(np.abs(numbers) <= LONGEST_MM)):
+        raise InputError(
+            field,
+            tr(
+                "Row {row}: {value:g} mm is not a length up to {limit:g} mm; retype it.",
+                row=int(row) + 1,
+                value=float(numbers[row]),
+                limit=LONGEST_MM,
+            ),
+            int(row),
+        )
+    return numbers
+
+
+def _refuse_mixed_travel(kinds: list[FeatureKind], axes: list[str]) -> None:
+    for axis in set(axes):
+        on_axis = {k is FeatureKind.TRAVEL for k, a in zip(kinds, axes, strict=True) if a == axis}
+        if len(on_axis) == 2:
+            row = next(i for i, (k, a) in enumerate(zip(kinds, axes, strict=True)) if a == axis and k == "travel")
+            raise InputError(
+                "kind",
+                tr(
+                    "Travel of {axis} and lengths of a part along {axis} do not belong to one trial: travel "
+                    "does not shrink. Keep them as two trials.",
+                    axis=axis,
+                ),
+                row,
+            )
+
+
+def _errors(
+    nominal: Floats,
+    measured: Floats,
+    kinds: list[FeatureKind],
+    axes: list[str],
+    part_temperature: PartTemperature | None,
+    layers: LayerPlan | None,
+) -> tuple[Floats, Floats]:
+    """Return error (n,) and the length it is compared with (n,), at 20 degrees Celsius and on whole layers."""
+    wanted = nominal.copy()
+    if layers is not None:
+        on_z = np.array([k is FeatureKind.HEIGHT for k in kinds])
+        wanted[on_z] = layers.printed_height_mm(nominal[on_z])
+    plastic = np.array([k is not FeatureKind.TRAVEL for k in kinds])
+    factor = np.where(plastic, part_temperature.factor if part_temperature else 1.0, 1.0)
+    return measured / factor - wanted, wanted
+
+
+def _labels(
+    kinds: list[FeatureKind], axes: list[str], nominal: Floats, feature: Sequence[str | int | None] | None
+) -> list[tuple[str, ...]]:
+    if feature is None:
+        return [(str(row),) for row in range(len(kinds))]
+    if len(feature) != len(kinds):
+        raise InputError("feature", tr("Name the feature of every reading, or of none."))
+    labels: list[tuple[str, ...]] = []
+    lengths: dict[tuple[str, ...], float] = {}
+    for row, (name, k, a, L) in enumerate(zip(feature, kinds, axes, nominal, strict=True)):
+        label = ("", str(row)) if name is None or str(name).strip() == "" else (str(name).strip(), k, a)
+        if lengths.setdefault(label, L) != L:
+            raise InputError(
+                "feature",
+                tr(
+                    "Row {row}: feature {name} has two nominal lengths, {first:g} and {second:g} mm; "
+                    "correct one, or give the second a name of its own.",
+                    row=row + 1,
+                    name=str(name),
+                    first=float(lengths[label]),
+                    second=float(L),
+                ),
+                row,
+            )
+        labels.append(label)
+    return labels

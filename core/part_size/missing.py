@@ -1,0 +1,126 @@
+"""Which reading would tell what the readings at hand leave open.
+
+A combination c of the parameters is open when some direction of the null space changes it. A new reading with response
+x removes the directions that it sees; c is told as soon as none that changes c is left.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from itertools import combinations
+
+import numpy as np
+from numpy.typing import NDArray
+
+from core.part_size.features import FEATURES, FeatureKind, design_terms, kind_words
+from core.words import Words, tr
+
+Floats = NDArray[np.float64]
+
+# In the order of the trouble they make: what is on most parts and within reach of the jaws comes first.
+_BY_TROUBLE = (
+    FeatureKind.NOTCH,
+    FeatureKind.CLOSED_HOLE,
+    FeatureKind.TOOTH,
+    FeatureKind.OUTSIDE,
+    FeatureKind.SAME_FACING,
+    FeatureKind.RING_MEAN,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Candidate:
+    """A reading that could be taken."""
+
+    kind: FeatureKind
+    axis: str
+    nominal_mm: float
+
+    def words(self) -> Words:
+        """Say what to measure."""
+        return tr(
+            "one {kind} of about {length:g} mm along {axis}",
+            kind=kind_words(self.kind),
+            length=self.nominal_mm,
+            axis=self.axis,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Missing:
+    """A parameter that the readings do not determine, what it needs, and the readings that would tell, if any do."""
+
+    name: str
+    needs: Words
+    readings: tuple[Candidate, ...] = ()
+
+
+def reading_list(readings: Iterable[Candidate]) -> Words:
+    """Say which readings to take, each kind and axis once."""
+    words = [reading.words() for reading in {(r.kind, r.axis): r for r in readings}.values()]
+    listed = words[0]
+    for more in words[1:]:
+        listed = tr("{first}, {second}", first=listed, second=more)
+    return listed
+
+
+def telling_readings(
+    names: tuple[str, ...], null_space: Floats, combination: Floats, kinds: list[FeatureKind], lengths_mm: Floats
+) -> tuple[Candidate, ...]:
+    """Return the fewest and least troublesome readings (at most two) that would tell the combination; () if none do.
+
+    Args:
+        names: (p,) parameter names of the fit.
+        null_space: (p, q) directions that no reading sees.
+        combination: (p,) what is asked for.
+        kinds: kinds that were read already; constants of their own (bore, height, travel) only return among these.
+        lengths_mm: lengths that were read already.
+    """
+    open_to = combination @ null_space
+    candidates = list(_candidates(names, kinds, lengths_mm))
+    rows = {c: _seen(design_terms(names, [c.kind], [c.axis], [c.nominal_mm]).design[0], null_space) for c in candidates}
+    for size in (1, 2):
+        for chosen in combinations(candidates, size):
+            seen = np.array([rows[c] for c in chosen])
+            rest = open_to - open_to @ np.linalg.pinv(seen, rcond=1e-9) @ seen
+            if np.all(np.abs(rest) < 1e-6 * max(float(np.max(np.abs(open_to))), 1e-300)):
+                return chosen
+    return ()
+
+
+def _seen(response: Floats, null_space: Floats) -> Floats:
+    """Return what a reading sees of each open direction, exact zeros where it sees only rounding."""
+    seen = response @ null_space
+    return np.asarray(np.where(np.abs(seen) > 1e-9 * float(np.linalg.norm(response)), seen, 0.0))
+
+
+def _candidates(names: tuple[str, ...], kinds: list[FeatureKind], lengths_mm: Floats) -> Iterator[Candidate]:
+    """List what could be read: every kind whose parameters are in the fit, at a length far from those read."""
+    axes = [name[-1] for name in names if name.startswith("scale_")]
+    own = [kind for kind in dict.fromkeys(kinds) if FEATURES[kind].constant]
+    used = [kind for kind in dict.fromkeys(kinds) if not FEATURES[kind].constant]
+    order = own + used + [kind for kind in _BY_TROUBLE if kind not in used]
+    for kind in order:
+        for axis in axes:
+            if _in_fit(kind, axis, names, kinds):
+                yield Candidate(kind, axis, _far_from(lengths_mm))
+
+
+def _in_fit(kind: FeatureKind, axis: str, names: tuple[str, ...], kinds: list[FeatureKind]) -> bool:
+    constant = FEATURES[kind].constant
+    if constant:
+        name = f"origin_{axis}" if constant == "origin" else constant
+        return name in names and (axis == "z") == (kind is FeatureKind.HEIGHT or (kind in kinds and axis == "z"))
+    if axis == "z":
+        return kind is FeatureKind.SAME_FACING and kind in kinds
+    return f"lost_motion_{axis}" in names
+
+
+def _far_from(lengths_mm: Floats) -> float:
+    """Choose a length that makes the lever long: a tenth of a long one, or far beyond a short one."""
+    longest = float(np.max(np.abs(lengths_mm)))
+    shortest = float(np.min(np.abs(lengths_mm)))
+    if longest < 60.0:
+        return 120.0
+    return 10.0 if shortest > longest / 3 else round(longest / 2, 0)

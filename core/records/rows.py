@@ -32,7 +32,7 @@ class TrialState(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Machine:
-    """A printer. `drives` maps an axis name to the parts of its drive as `machine_geometry.drive.Drive.parts()` gives."""
+    """A printer. `drives` maps an axis to the parts of its drive, as `machine_geometry.drive.Drive.parts` gives them."""
 
     name: str
     motion: Motion = Motion.CARTESIAN
@@ -60,8 +60,8 @@ class Lot:
 class Instrument:
     """A caliper or other length instrument with the standard uncertainties that no averaging removes.
 
-    `sd_hand_mm` is the repeatability of one re-seated reading from the last check, with `sd_hand_dof` degrees of freedom;
-    None where no check is on record.
+    `sd_hand_mm` is the repeatability of one re-seated reading from the last check, with `sd_hand_dof` degrees of
+    freedom; None where no check is on record.
     """
 
     name: str

@@ -1,0 +1,150 @@
+"""The open database and the one way to talk to it: a transaction that begins, commits and ends within one call.
+
+On SQLite those that write say `BEGIN IMMEDIATE` and those that read plain `BEGIN`, so that no reader blocks a writer
+and no writer is refused half-way (https://www.sqlite.org/lang_transaction.html, 2.2).
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import closing, contextmanager
+from pathlib import Path
+
+from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
+from sqlalchemy.exc import ArgumentError, DatabaseError, InterfaceError, NoSuchModuleError, ProgrammingError
+from sqlalchemy.orm import Session
+from sqlalchemy.pool import QueuePool, StaticPool
+
+from core.errors import StoreError
+from core.records.faults import damaged, server_error, store_error
+from core.records.place import Place, file_place, identity, sqlite_address
+from core.records.tables import DamagedValueError, json_from_value, value_from_json
+from core.words import tr
+
+BUSY_TIMEOUT_MS = 5000  # two seats that each write a thousand times wait 0.4 s at worst
+MEMORY = ":memory:"
+
+
+def place_of(where: str | Path) -> Place:
+    """Return the place meant by a path, by `:memory:` or by an SQLAlchemy URL.
+
+    Raises:
+        StoreError: not a URL, or an SQLite address with options.
+    """
+    text = str(where)
+    if text == MEMORY:
+        return Place(MEMORY)
+    if "://" not in text:
+        return file_place(where)
+    try:
+        url = make_url(text)
+    except (ArgumentError, ValueError) as error:
+        raise StoreError(
+            tr(
+                "“{where}” is not a database address; type the path of a file, or an address such as {example}.",
+                where=text,
+                example="postgresql+psycopg://user@host/name",
+            )
+        ) from error
+    if url.get_backend_name() != "sqlite":
+        return Place(url.render_as_string(hide_password=True), url=text)
+    if url.query:
+        raise StoreError(tr("“{where}”: an SQLite address takes no options here; type the path alone.", where=text))
+    return file_place(url.database) if url.database and url.database != MEMORY else Place(MEMORY)
+
+
+class Database:
+    """An open database. Every use is a `transaction`; failures of disk, lock and server come out as `StoreError`."""
+
+    def __init__(self, place: Place, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> None:
+        self.place = place
+        self.on_server = bool(place.url)
+        self._identity = identity(place)
+        self._engine = _server_engine(place) if self.on_server else _sqlite_engine(place, busy_timeout_ms)
+
+    def close(self) -> None:
+        """Close all connections; the last one folds the write-ahead log into the file."""
+        self._engine.dispose()
+
+    @contextmanager
+    def transaction(self, *, write: bool = False, foreign_keys: bool = True) -> Iterator[Session]:
+        """Give a session whose work is committed as a whole at the end, or not at all.
+
+        Raises:
+            StoreError: the database cannot do what was asked.
+        """
+        if identity(self.place) != self._identity:
+            raise StoreError(
+                tr(
+                    "{where} has been moved, deleted or replaced while it was open; nothing was written. Put it back, "
+                    "or open the right file.",
+                    where=self.place.shown,
+                )
+            )
+        engine = self._engine.execution_options(write=write, foreign_keys=foreign_keys)
+        try:
+            with Session(engine, expire_on_commit=False) as session, session.begin():
+                yield session
+        except (DamagedValueError, UnicodeDecodeError) as error:  # SQLite names a damaged thing in bytes of no text
+            raise damaged(self.place.shown) from error
+        except ProgrammingError:  # a statement of ours is wrong
+            raise
+        except (DatabaseError, InterfaceError) as error:
+            raise self._store_error(error) from error
+
+    def use_write_ahead_log(self) -> None:
+        """Set the write-ahead log, a lasting property of an SQLite file; does nothing where it is set already."""
+        try:
+            with closing(self._engine.raw_connection()) as connection:
+                connection.cursor().execute("PRAGMA journal_mode=WAL")
+        except sqlite3.Error as error:
+            raise store_error(error, self.place.shown) from error
+
+    def _store_error(self, error: DatabaseError | InterfaceError) -> StoreError:
+        if isinstance(error.orig, sqlite3.Error):
+            return store_error(error.orig, self.place.shown)
+        return server_error(self.place.shown)
+
+
+def _server_engine(place: Place) -> Engine:
+    try:
+        return create_engine(
+            place.url, pool_pre_ping=True, json_serializer=json_from_value, json_deserializer=value_from_json
+        )
+    except (NoSuchModuleError, ImportError) as error:
+        raise StoreError(
+            tr(
+                "{where}: the driver for this kind of database is not installed here; install it, or type the path of "
+                "a file.",
+                where=place.shown,
+            )
+        ) from error
+
+
+def _sqlite_engine(place: Place, busy_timeout_ms: int) -> Engine:
+    """Return an engine whose connections leave the beginning of transactions to us (isolation_level None)."""
+    address = MEMORY if place.path is None else sqlite_address(place.path, "rw")
+
+    def connect() -> sqlite3.Connection:
+        connection = sqlite3.connect(address, uri=True, isolation_level=None, check_same_thread=False)
+        connection.execute(f"PRAGMA busy_timeout={busy_timeout_ms}")
+        connection.execute("PRAGMA synchronous=FULL")
+        return connection
+
+    engine = create_engine(
+        URL.create("sqlite"),
+        creator=connect,
+        poolclass=StaticPool if place.path is None else QueuePool,
+        json_serializer=json_from_value,
+        json_deserializer=value_from_json,
+    )
+    event.listen(engine, "begin", _begin)
+    return engine
+
+
+def _begin(connection: Connection) -> None:
+    options = connection.get_execution_options()
+    # Cannot be changed inside a transaction, so it is said before each.
+    connection.exec_driver_sql(f"PRAGMA foreign_keys={'ON' if options.get('foreign_keys', True) else 'OFF'}")
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if options.get("write") else "BEGIN")

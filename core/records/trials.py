@@ -1,0 +1,157 @@
+"""Trials within one transaction: finding, writing and reading them. The store gives the transaction."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import fields
+from datetime import UTC, datetime
+
+from sqlalchemy import ColumnElement, func, select
+from sqlalchemy.orm import Session
+
+from core.errors import InputError
+from core.quantity import Estimate
+from core.records.rows import Trial, TrialState
+from core.records.tables import InstrumentRow, LotRow, MachineRow, ResultRow, TrialRow, UsedRow
+from core.words import tr
+
+_ENTRIES = ("subject", "machine_id", "lot_id", "instrument_id", "readings", "conditions", "method", "note")
+_COLUMNS = tuple(field.name for field in fields(Trial) if field.name not in ("estimates", "used"))
+
+
+def matching(**conditions: str | int | None) -> list[ColumnElement[bool]]:
+    """Return the conditions on columns of a trial; None leaves one out."""
+    return [getattr(TrialRow, name) == value for name, value in conditions.items() if value is not None]
+
+
+def find_open(session: Session, subject: str, machine_id: int | None, lot_id: int | None) -> int | None:
+    """Return the id of the one open trial, if any; None for a machine or lot means that there is none."""
+    return session.scalar(select(TrialRow.id).where(TrialRow.open_as == _open_as(subject, machine_id, lot_id)))
+
+
+def _open_as(subject: str, machine_id: int | None, lot_id: int | None) -> str:
+    return f"{subject}/{machine_id or ''}/{lot_id or ''}"
+
+
+def find_row(session: Session, trial_id: int) -> TrialRow:
+    """Return the row, to be changed; InputError `id` if there is none."""
+    row = session.get(TrialRow, trial_id, with_for_update=True)
+    if row is None:
+        raise InputError("id", tr("Trial {number} is not on record; it was perhaps discarded.", number=trial_id))
+    return row
+
+
+def find_open_row(session: Session, trial_id: int) -> TrialRow:
+    """Return the row of an open trial; InputError `id` for every other one."""
+    row = find_row(session, trial_id)
+    if row.state != TrialState.OPEN:
+        raise InputError(
+            "id", tr("Trial {number} was kept already and does not change; begin a new one.", number=trial_id)
+        )
+    return row
+
+
+def write_entries(session: Session, trial: Trial, state: TrialState) -> TrialRow:
+    """Write what was entered into the row of the open trial, a new one if it has no id; it is then in that state.
+
+    Raises:
+        InputError: the trial is not open, or its machine, lot or instrument is not on record.
+    """
+    if trial.state != TrialState.OPEN:
+        raise InputError("state", tr("This trial was kept already and does not change; begin a new one."))
+    for field, table in (("machine_id", MachineRow), ("lot_id", LotRow), ("instrument_id", InstrumentRow)):
+        number = getattr(trial, field)
+        if number is not None and session.get(table, number) is None:
+            raise InputError(
+                field,
+                tr("The {thing} {number} is not on record; choose again.", thing=table.__tablename__, number=number),
+            )
+    if trial.id is None:
+        row = TrialRow(verdict=(), withdrawn_because="")
+        row.started_at = trial.started_at or datetime.now(UTC)
+        session.add(row)
+    else:
+        row = find_open_row(session, trial.id)
+    row.state = state
+    is_open = state == TrialState.OPEN
+    row.open_as = _open_as(trial.subject, trial.machine_id, trial.lot_id) if is_open else None
+    for name in _ENTRIES:
+        setattr(row, name, getattr(trial, name))
+    session.flush()
+    return row
+
+
+def check_estimates(estimates: tuple[Estimate, ...]) -> None:
+    """Refuse, before anything is written, what has no number or one name twice; infinity is a number here."""
+    names = [estimate.name for estimate in estimates]
+    for estimate in estimates:
+        if any(math.isnan(number) for number in (estimate.value, estimate.u, estimate.dof)):
+            raise InputError(
+                "estimates", tr("{name} is not a number and cannot be kept; check its readings.", name=estimate.name)
+            )
+        if names.count(estimate.name) > 1:
+            raise InputError(
+                "estimates", tr("{name} was estimated twice in one trial; keep it as two trials.", name=estimate.name)
+            )
+
+
+def write_outcome(session: Session, row: TrialRow, trial: Trial) -> None:
+    """Write when a trial was kept, its verdict, its estimates and the trials it used.
+
+    Raises:
+        InputError: a used trial is not in use.
+    """
+    row.kept_at = datetime.now(UTC)
+    row.verdict = tuple(dict(advice) for advice in trial.verdict)
+    for used_id in dict.fromkeys(trial.used):
+        if used_id == row.id or find_row(session, used_id).state != TrialState.KEPT:
+            raise InputError(
+                "used",
+                tr("Trial {number} is not in use, yet this one relies on it; calculate again.", number=used_id),
+            )
+        session.add(UsedRow(trial_id=row.id, used_id=used_id))
+    for e in trial.estimates:
+        session.add(ResultRow(trial_id=row.id, name=e.name, value=e.value, u=e.u, dof=e.dof, unit=e.unit))
+    session.flush()
+
+
+def read_trial(session: Session, trial_id: int) -> Trial:
+    """Return one trial with its readings; it is there."""
+    return read_trials(session, [TrialRow.id == trial_id], 1, readings=True)[0]
+
+
+def read_trials(
+    session: Session, conditions: list[ColumnElement[bool]], limit: int, *, readings: bool = False
+) -> tuple[Trial, ...]:
+    """Return trials newest first: their columns, then the results and used trials of all of them at once."""
+    statement = (
+        select(*(getattr(TrialRow, name) for name in _COLUMNS if readings or name != "readings"))
+        .where(*conditions)
+        .order_by(func.coalesce(TrialRow.kept_at, TrialRow.started_at).desc(), TrialRow.id.desc())
+        .limit(limit)
+    )
+    found = {row["id"]: row for row in session.execute(statement).mappings()}
+    estimates: dict[int, list[Estimate]] = {key: [] for key in found}
+    used: dict[int, list[int]] = {key: [] for key in found}
+    for result in session.scalars(select(ResultRow).where(ResultRow.trial_id.in_(found)).order_by(ResultRow.id)):
+        estimates[result.trial_id].append(estimate_from_row(result))
+    for link in session.scalars(select(UsedRow).where(UsedRow.trial_id.in_(found)).order_by(UsedRow.id)):
+        used[link.trial_id].append(link.used_id)
+    return tuple(Trial(**row, estimates=tuple(estimates[key]), used=tuple(used[key])) for key, row in found.items())
+
+
+def read_newest(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[int, Estimate] | None:
+    """Return the estimate of that name kept last and still in use, with the id of its trial."""
+    row = session.scalar(
+        select(ResultRow)
+        .join(TrialRow, TrialRow.id == ResultRow.trial_id)
+        .where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)
+        .order_by(ResultRow.id.desc())
+        .limit(1)
+    )
+    return None if row is None else (row.trial_id, estimate_from_row(row))
+
+
+def estimate_from_row(row: ResultRow) -> Estimate:
+    """Return the estimate that a row holds."""
+    return Estimate(row.name, row.value, row.u, row.dof, row.unit)

@@ -1,0 +1,122 @@
+"""Bring the tables of an opened database to the version that this program knows, or refuse in words.
+
+The version on record is read by one statement; alembic is imported only when tables must be made or changed. A file
+that is to be changed is first copied beside itself through SQLite's online backup.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+from contextlib import closing
+from datetime import UTC, datetime
+from pathlib import Path
+
+from sqlalchemy import Connection, inspect, text
+
+from core.errors import StoreError
+from core.records.engine import Database
+from core.records.faults import damaged, store_error
+from core.records.place import Place, sqlite_address
+from core.words import tr
+
+KNOWN = ("0001",)  # versions of the tables, oldest first
+SCRIPTS = "core.records:migrations"
+QUICK_CHECK_LIMIT_PAGES = 1024  # 4 MiB, some 10 ms; in a larger file damage is found where it is read
+
+
+def bring_up_to_date(database: Database) -> None:
+    """Make the tables of an empty database, or change those of an older one.
+
+    Raises:
+        StoreError: a newer version, another program's tables, a damaged or write-protected file, a lock, a full disk.
+    """
+    # Begun as a writer although nothing may be written: a protected or locked file must be known before the typing.
+    with database.transaction(write=True) as session:
+        connection = session.connection()
+        _check_pages(connection, database.place)
+        found = _version(connection, database.place)
+    if found != KNOWN[-1]:
+        _upgrade(database)
+    if database.place.path is not None:
+        database.use_write_ahead_log()
+
+
+def _check_pages(connection: Connection, place: Place) -> None:
+    if place.path is None or connection.execute(text("PRAGMA page_count")).scalar_one() > QUICK_CHECK_LIMIT_PAGES:
+        return
+    if connection.execute(text("PRAGMA quick_check(1)")).scalar_one() != "ok":
+        raise damaged(place.shown)
+
+
+def _version(connection: Connection, place: Place) -> str | None:
+    """Return the version on record; None in an empty database."""
+    tables = inspect(connection)
+    if tables.has_table("alembic_version"):
+        versions = connection.execute(text("SELECT version_num FROM alembic_version")).scalars().all()
+        if len(versions) != 1:
+            raise damaged(place.shown)
+        if versions[0] not in KNOWN:
+            raise StoreError(
+                tr(
+                    "{where} was written by a newer version of this program (tables {found}, known here {known}); it "
+                    "was left as it is. Update the program, then open it again.",
+                    where=place.shown,
+                    found=versions[0],
+                    known=KNOWN[-1],
+                )
+            )
+        return str(versions[0])
+    if tables.get_table_names():
+        raise StoreError(
+            tr(
+                "{where} holds the tables of another program; it was left as it is. Name another database.",
+                where=place.shown,
+            )
+        )
+    return None
+
+
+def _upgrade(database: Database) -> None:
+    # Foreign keys rest meanwhile: SQLite changes a table by making it anew.
+    with database.transaction(write=True, foreign_keys=False) as session:
+        connection = session.connection()
+        found = _version(connection, database.place)  # again, now that no other seat can change it
+        if found == KNOWN[-1]:
+            return
+        if found is not None and database.place.path is not None:
+            _back_up(database.place.path, found, database.place.shown)
+        _run_migrations(connection)
+        if not database.on_server and connection.execute(text("PRAGMA foreign_key_check")).first():
+            raise StoreError(
+                tr(
+                    "The change of the tables of {where} would have broken links between records; nothing was changed. "
+                    "Keep using the earlier version of this program, and report this.",
+                    where=database.place.shown,
+                )
+            )
+
+
+def _back_up(path: Path, version: str, shown: str) -> Path:
+    """Copy the database, with what its write-ahead log holds, to a new file beside it."""
+    copy = path.with_name(f"{path.stem}-tables-{version}-{datetime.now(UTC):%Y%m%dT%H%M%S%f}{path.suffix}")
+    try:
+        with (
+            closing(sqlite3.connect(sqlite_address(path, "ro"), uri=True)) as source,
+            closing(sqlite3.connect(sqlite_address(copy, "rwc"), uri=True)) as target,
+        ):
+            source.backup(target)
+    except sqlite3.Error as error:
+        copy.unlink(missing_ok=True)
+        raise store_error(error, shown) from error
+    return copy
+
+
+def _run_migrations(connection: Connection) -> None:
+    from alembic import command
+    from alembic.config import Config
+
+    settings = Config()
+    settings.set_main_option("script_location", SCRIPTS)
+    settings.set_main_option("path_separator", "os")
+    settings.attributes["connection"] = connection
+    command.upgrade(settings, KNOWN[-1])

@@ -1,0 +1,48 @@
+import sqlite3
+
+import pytest
+
+from core.errors import StoreError
+from core.records.faults import damaged, server_error, store_error
+
+
+@pytest.mark.parametrize(
+    ("name", "words"),
+    [
+        ("SQLITE_BUSY", "is locked by another program"),
+        ("SQLITE_BUSY_SNAPSHOT", "is locked by another program"),
+        ("SQLITE_LOCKED_SHAREDCACHE", "is locked by another program"),
+        ("SQLITE_NOTADB", "is not a database"),
+        ("SQLITE_READONLY_DIRECTORY", "is write-protected"),
+        ("SQLITE_PERM", "is write-protected"),
+        ("SQLITE_CANTOPEN", "cannot be opened"),
+        ("SQLITE_FULL", "is full"),
+        ("SQLITE_IOERR_WRITE", r"cannot be read or written \(SQLITE_IOERR_WRITE\)"),
+        ("SQLITE_PROTOCOL", r"cannot be read or written \(SQLITE_PROTOCOL\)"),
+        ("SQLITE_CONSTRAINT_UNIQUE", "another seat has written the same thing"),
+        ("SQLITE_CORRUPT_INDEX", "is damaged"),
+        ("SQLITE_ERROR", "is damaged"),
+        (None, "is damaged"),
+    ],
+)
+def test_each_error_of_sqlite_has_its_sentence(name, words):
+    error = sqlite3.OperationalError("the words of the library play no part")
+    error.sqlite_errorname = name
+    with pytest.raises(StoreError, match=f"shop.sqlite.* {words}|shop.sqlite: {words}"):
+        raise store_error(error, "/data/shop.sqlite")
+
+
+def test_what_sqlite_does_not_name_is_damage():
+    assert "is damaged" in store_error(sqlite3.OperationalError("undecodable text"), "shop.sqlite").message
+    assert damaged("shop.sqlite").message == store_error(sqlite3.DatabaseError(), "shop.sqlite").message
+
+
+def test_every_sentence_says_what_to_do():
+    for name in ("BUSY", "NOTADB", "READONLY", "CANTOPEN", "FULL", "IOERR", "CONSTRAINT", "CORRUPT"):
+        error = sqlite3.OperationalError()
+        error.sqlite_errorname = f"SQLITE_{name}"
+        message = store_error(error, "shop.sqlite").message
+        assert any(way in message for way in ("Close", "Name", "allow", "check", "Free", "Check", "Open", "Put")), (
+            message
+        )
+    assert "check the address" in server_error("host").message

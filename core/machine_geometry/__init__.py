@@ -1,0 +1,1 @@
+"""Subjects of the machine itself: the parts of its drives and where they lead it."""

@@ -11,7 +11,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from core.part_size.features import FeatureKind
 from core.words import Words, tr
 
 BODY_MM = 140.0
@@ -23,11 +22,14 @@ WINDOW_MM = (15.0, 125.0, 4.0, 12.0)
 
 @dataclass(frozen=True, slots=True)
 class Gauge:
-    """One place to measure: its name, what it is, and where the jaws stand on the piece (mm from its left end)."""
+    """One place to measure: where the jaws stand (mm from the left end of the piece), and the kind of feature they span.
+
+    `kind` is a name of `core.part_size.features.FeatureKind`.
+    """
 
     name: str
     says: Words
-    kind: FeatureKind
+    kind: str
     axis: str
     jaws_mm: tuple[float, float]
     height_mm: float
@@ -52,25 +54,23 @@ def plan_comb(axis: str) -> Piece:
     """Return the size comb along x or y, gauges in the order that spares the hand: outside jaws first, then inside."""
     top = DEPTH_MM + TOOTH_OUT_MM / 2
     gauges = [
-        _teeth(axis, "outer 1-4", FeatureKind.TOOTH, TEETH_MM[0][0], TEETH_MM[3][1], top),
-        _teeth(axis, "outer 1-2", FeatureKind.TOOTH, TEETH_MM[0][0], TEETH_MM[1][1], top),
-        _teeth(axis, "outer 2-4", FeatureKind.TOOTH, TEETH_MM[1][0], TEETH_MM[3][1], top),
-        _teeth(axis, "tooth 1", FeatureKind.TOOTH, *TEETH_MM[0], top),
-        _teeth(axis, "tooth 4", FeatureKind.TOOTH, *TEETH_MM[3], top),
-        Gauge(
-            f"overall {axis}", tr("overall length of the bar"), FeatureKind.OUTSIDE, axis, (0.0, BODY_MM), DEPTH_MM / 2
-        ),
-        _teeth(axis, "inner 1-4", FeatureKind.NOTCH, TEETH_MM[0][1], TEETH_MM[3][0], top),
-        _teeth(axis, "inner 1-2", FeatureKind.NOTCH, TEETH_MM[0][1], TEETH_MM[1][0], top),
-        _teeth(axis, "inner 2-4", FeatureKind.NOTCH, TEETH_MM[1][1], TEETH_MM[3][0], top),
-        _teeth(axis, "notch 2-3", FeatureKind.NOTCH, TEETH_MM[1][1], TEETH_MM[2][0], top),
-        Gauge(f"window {axis}", tr("length of the window"), FeatureKind.CLOSED_HOLE, axis, WINDOW_MM[:2], DEPTH_MM / 2),
+        _teeth(axis, "outer 1-4", "tooth", TEETH_MM[0][0], TEETH_MM[3][1], top),
+        _teeth(axis, "outer 1-2", "tooth", TEETH_MM[0][0], TEETH_MM[1][1], top),
+        _teeth(axis, "outer 2-4", "tooth", TEETH_MM[1][0], TEETH_MM[3][1], top),
+        _teeth(axis, "tooth 1", "tooth", *TEETH_MM[0], top),
+        _teeth(axis, "tooth 4", "tooth", *TEETH_MM[3], top),
+        Gauge(f"overall {axis}", tr("overall length of the bar"), "outside", axis, (0.0, BODY_MM), DEPTH_MM / 2),
+        _teeth(axis, "inner 1-4", "notch", TEETH_MM[0][1], TEETH_MM[3][0], top),
+        _teeth(axis, "inner 1-2", "notch", TEETH_MM[0][1], TEETH_MM[1][0], top),
+        _teeth(axis, "inner 2-4", "notch", TEETH_MM[1][1], TEETH_MM[3][0], top),
+        _teeth(axis, "notch 2-3", "notch", TEETH_MM[1][1], TEETH_MM[2][0], top),
+        Gauge(f"window {axis}", tr("length of the window"), "closed_hole", axis, WINDOW_MM[:2], DEPTH_MM / 2),
     ]
     return Piece(tr("Size comb {axis}", axis=axis.upper()), axis, (_body(), _window()), tuple(gauges))
 
 
-def _teeth(axis: str, name: str, kind: FeatureKind, left: float, right: float, height: float) -> Gauge:
-    says = tr("over the outer faces") if kind is FeatureKind.TOOTH else tr("between the inner faces")
+def _teeth(axis: str, name: str, kind: str, left: float, right: float, height: float) -> Gauge:
+    says = tr("over the outer faces") if kind == "tooth" else tr("between the inner faces")
     return Gauge(f"{name} {axis}", says, kind, axis, (left, right), height)
 
 

@@ -1,0 +1,184 @@
+"""What the steps of a drive allow: clean layer heights, clean test lengths, and how fast the controller can step.
+
+Between full steps a motor stands where its field puts it, give or take 5 % of a full step, and this error repeats with
+the electrical cycle of four full steps. Travels of whole cycles therefore carry none of it, and layers of whole full
+steps are alike. A pulley or screw out of centre repeats with its turn, so a test length takes whole turns as well.
+
+Symbols as in `drive`; f full step, v speed. Reference: plain arithmetic of the parts; the 5 % and the share of a
+ceiling that may be used are common practice, no source.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from fractions import Fraction
+
+from core.errors import InputError
+from core.machine_geometry.drive import CYCLE_FULL_STEPS, describe_drive, exact_mm, full_step_travel, turn_travel
+from core.machine_geometry.parts import MICROSTEPS, Drive, short
+from core.machine_geometry.questions import DriveQuestion
+from core.records.rows import Motion
+from core.words import tr
+
+USABLE_SHARE = 0.7  # of a ceiling (common practice, no source)
+
+
+@dataclass(frozen=True, slots=True)
+class CleanLengths:
+    """Test lengths of whole turns; `whole_cycles` tells whether they are whole electrical cycles too."""
+
+    lengths_mm: tuple[float, ...]
+    whole_cycles: bool
+
+
+@dataclass(frozen=True, slots=True)
+class SpeedCeiling:
+    """The speed at which the controller can step no faster, in any direction, and the share of it to be used."""
+
+    ceiling_mm_s: float
+    usable_mm_s: float
+
+
+def clean_heights_mm(drive: Drive, low_mm: float = 0.1, high_mm: float = 0.3) -> tuple[float, ...]:
+    """Return the layer heights from low to high that are whole full steps, n f.
+
+    Raises:
+        InputError: field `high_mm`, where it is below `low_mm` or either is not a positive number.
+    """
+    _check_range(low_mm, high_mm)
+    return _multiples(full_step_travel(drive), low_mm, high_mm)
+
+
+def clean_lengths_mm(drive: Drive, high_mm: float, low_mm: float = 10.0) -> CleanLengths:
+    """Return the test lengths from low to high that are whole turns of the last wheel and whole electrical cycles.
+
+    Gear pairs may leave no such length in the range; then whole turns alone, for a turn matters more than a cycle.
+
+    Raises:
+        InputError: field `high_mm`, where it is below `low_mm` or either is not a positive number.
+    """
+    _check_range(low_mm, high_mm)
+    turn = turn_travel(drive)
+    cycles_a_turn = drive.full_steps * drive.reduction / CYCLE_FULL_STEPS
+    both = turn * cycles_a_turn.denominator
+    whole_cycles = both <= exact_mm(high_mm)
+    return CleanLengths(_multiples(both if whole_cycles else turn, low_mm, high_mm), whole_cycles)
+
+
+def _multiples(unit_mm: Fraction, low_mm: float, high_mm: float) -> tuple[float, ...]:
+    first, last = math.ceil(exact_mm(low_mm) / unit_mm), math.floor(exact_mm(high_mm) / unit_mm)
+    return tuple(float(n * unit_mm) for n in range(first, last + 1))
+
+
+def _check_range(low_mm: float, high_mm: float) -> None:
+    if not (0 < low_mm <= high_mm < math.inf):
+        raise InputError(
+            "high_mm",
+            tr(
+                "From {low} to {high} mm is no range; the second must be the larger.",
+                low=short(low_mm),
+                high=short(high_mm),
+            ),
+        )
+
+
+def question_height(drive: Drive, height_mm: float) -> DriveQuestion | None:
+    """Ask about a layer height that is no whole number of full steps; None where it is one.
+
+    Raises:
+        InputError: field `height_mm`, not a positive number.
+    """
+    if not 0 < height_mm < math.inf:
+        raise InputError("height_mm", tr("A layer height of {height} mm is not possible.", height=short(height_mm)))
+    full_step = full_step_travel(drive)
+    count = exact_mm(height_mm) / full_step
+    if abs(count - round(count)) <= 1e-9:
+        return None
+    heights = [float(n * full_step) for n in (math.floor(count), math.ceil(count)) if n > 0]
+    return DriveQuestion(
+        "height_mm",
+        tr(
+            "Layer {height} mm is {count} full steps on this drive; layers will not be alike. Nearest clean heights: "
+            "{clean}.",
+            height=short(height_mm),
+            count=f"{float(count):.4g}",
+            clean=", ".join(f"{h:.4g} mm" for h in heights),
+        ),
+        min(heights, key=lambda height: abs(height - height_mm)),
+    )
+
+
+def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.CARTESIAN) -> SpeedCeiling:
+    """Return the speed at the controller's highest step rate; on crossed belts along the diagonal that one motor runs.
+
+    A delta's carriages may have to run two to three times as fast as the nozzle near the rim: no figure of the parts.
+
+    Raises:
+        InputError: field `step_rate_per_s`, not a positive number.
+    """
+    if not 0 < step_rate_per_s < math.inf:
+        raise InputError(
+            "step_rate_per_s", tr("A step rate of {rate} per second is not possible.", rate=short(step_rate_per_s))
+        )
+    ceiling = step_rate_per_s / describe_drive(drive).steps_mm / _diagonal(motion)
+    return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
+
+
+def winding_ceiling_mm_s(drive: Drive, supply_v: float, current_a: float, inductance_mh: float) -> float:
+    """Return the speed at which the supply can just reverse the current of a winding within a full step, V f / (2 I L).
+
+    Torque falls well before it: use half (common practice, no source).
+
+    Raises:
+        InputError: field `supply_v`, `current_a` or `inductance_mh`, not a positive number.
+    """
+    for field, value in (("supply_v", supply_v), ("current_a", current_a), ("inductance_mh", inductance_mh)):
+        if not 0 < value < math.inf:
+            raise InputError(field, tr("“{value}” must be a number above 0; type it again.", value=short(value)))
+    full_steps_per_s = supply_v / (2 * current_a * inductance_mh * 1e-3)
+    return full_steps_per_s * describe_drive(drive).full_step_mm
+
+
+def question_speed(
+    drive: Drive, speed_mm_s: float, step_rate_per_s: float, motion: Motion = Motion.CARTESIAN
+) -> DriveQuestion | None:
+    """Ask about a speed above what the controller can step; None where it can.
+
+    Raises:
+        InputError: field `speed_mm_s` or `step_rate_per_s`, not a positive number.
+    """
+    if not 0 < speed_mm_s < math.inf:
+        raise InputError("speed_mm_s", tr("A speed of {speed} mm/s is not possible.", speed=short(speed_mm_s)))
+    ceiling = speed_ceiling(drive, step_rate_per_s, motion).ceiling_mm_s
+    if speed_mm_s <= ceiling * (1 + 1e-12):
+        return None
+    steps_mm = describe_drive(drive).steps_mm
+    needed = speed_mm_s * steps_mm * _diagonal(motion)
+    coarser = [micro for micro in MICROSTEPS if micro < drive.microsteps * ceiling / speed_mm_s * (1 + 1e-12)]
+    values = {
+        "speed": short(speed_mm_s),
+        "steps": f"{steps_mm:.6g}",
+        "needed": f"{needed:.0f}",
+        "rate": f"{step_rate_per_s:.0f}",
+        "most": f"{math.floor(ceiling * 10) / 10:.10g}",
+        "microsteps": max(coarser, default=0),
+    }
+    if coarser:
+        says = tr(
+            "{speed} mm/s at {steps} steps/mm needs {needed} steps/s; this controller's ceiling is {rate}. "
+            "Most here {most} mm/s; or microsteps {microsteps}.",
+            **values,
+        )
+    else:
+        says = tr(
+            "{speed} mm/s at {steps} steps/mm needs {needed} steps/s; this controller's ceiling is {rate}. "
+            "Most here {most} mm/s, even with full steps.",
+            **values,
+        )
+    return DriveQuestion("speed_mm_s", says, ceiling)
+
+
+def _diagonal(motion: Motion) -> float:
+    """At 45 degrees one motor of a crossed belt does all the work, √2 times as fast."""
+    return math.sqrt(2) if motion is Motion.CROSSED_BELT else 1.0

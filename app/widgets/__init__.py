@@ -1,0 +1,1 @@
+"""Parts that pages are made of; they know no store and no page."""

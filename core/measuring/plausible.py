@@ -123,7 +123,10 @@ def _slips(reading_mm: float) -> Iterator[tuple[_Slip, float]]:
         yield _Slip.DECIMAL, reading_mm / 10**power
     yield _Slip.SIGN, -reading_mm
     sign = -1 if reading_mm < 0 else 1
-    for slip, digits in _digit_slips(f"{abs(reading_mm):.6f}".rstrip("0").rstrip(".")):
+    digits_typed = f"{abs(reading_mm):.6f}".rstrip("0").rstrip(".")
+    if re.search(r"\.\d$", digits_typed):
+        digits_typed += "0"  # 10.60, as a caliper shows it, may be 10.06 with two digits swapped
+    for slip, digits in _digit_slips(digits_typed):
         if _NUMBER.fullmatch(digits):
             yield slip, sign * float(digits)
 

@@ -71,6 +71,12 @@ def test_an_expected_value_narrows_the_window_to_five_standard_uncertainties():
     assert question_reading(129.45, 130, expected_mm=129.76, u_expected_mm=0.001) is not None
 
 
+def test_the_last_zero_of_a_reading_may_be_one_of_two_swapped_digits():
+    question = question_reading(10.6, 10, expected_mm=10.07, u_expected_mm=0.02)
+    assert question.suggestions == (10.06,)
+    assert question.says == "10.6 mm for 10.07 mm? With two digits swapped it would be 10.06 mm."
+
+
 def test_an_expected_value_moves_the_window_but_never_widens_it():
     assert question_reading(104.1, 130, expected_mm=104.0, u_expected_mm=0.05) is None
     assert question_reading(13, 31, expected_mm=31.0, u_expected_mm=50.0).suggestions == (31,)

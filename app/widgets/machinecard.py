@@ -1,0 +1,38 @@
+"""The card around the form of a machine, with the buttons that begin a new one and save this one."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from app.theme import STEP_PX
+from app.widgets.machineform import MachineForm
+
+
+class MachineCard(QFrame):
+    """Heading, form and buttons; the form scrolls where problems under its fields need more height than there is."""
+
+    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        heading = QLabel(title)
+        heading.setObjectName("heading")
+        self.form = MachineForm()
+        self.save_button = QPushButton(self.tr("Save machine   Ctrl+S"))
+        self.save_button.setObjectName("primary")
+        self.new_button = QPushButton(self.tr("Ne&w machine"))
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        scroll.setWidget(self.form)
+        scroll.setMinimumWidth(self.form.minimumSizeHint().width())
+        self.form.setAutoFillBackground(False)  # the scroll area turns it on, and the card's ground would not show
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.new_button)
+        buttons.addStretch(1)
+        buttons.addWidget(self.save_button)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
+        layout.addWidget(heading)
+        layout.addWidget(scroll, 1)
+        layout.addLayout(buttons)

@@ -1,0 +1,245 @@
+"""What a plot shows, as plain frozen data, and the ranges from which it is first seen.
+
+No Qt here: pages fill these classes from a result, the canvas draws them. Units are those of the axis labels.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+Floats = NDArray[np.float64]
+Bools = NDArray[np.bool_]
+Range = tuple[float, float]
+
+DENSE = 20_000  # points; above it a density image is both quicker and easier to read
+
+_ROOM = 0.08  # share of the range left free at either end of y
+_LENT = 0.45  # share by which unused readings, ground and warning curve may widen y on each side
+
+
+def _none() -> Floats:
+    return np.empty(0)
+
+
+def _no_marks() -> Bools:
+    return np.empty(0, dtype=bool)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PointSeries:
+    """Readings of one kind.
+
+    Attributes:
+        name: what they are, for the label and the tip.
+        x: (n,) places; points with a value that is not finite are left out.
+        y: (n,) values.
+        U: (n,) expanded uncertainties of y; empty, zero or not finite: no bar.
+        symbol: one of the keys of `app.widgets.plotmarks.SYMBOLS`.
+        role: index of the data colour; the curve of the same role belongs to these points.
+        ringed: (n,) set apart by a ring (closed loops, for example).
+        tips: n sentences for the hover; empty: name and values.
+        flagged: (n,) questioned readings, with a cross beside them.
+        hollow: (n,) readings that are shown but not used; they widen the range only a little.
+    """
+
+    name: str
+    x: Floats
+    y: Floats
+    U: Floats = field(default_factory=_none)
+    symbol: str = "●"
+    role: int = 0
+    ringed: Bools = field(default_factory=_no_marks)
+    tips: tuple[str, ...] = ()
+    flagged: Bools = field(default_factory=_no_marks)
+    hollow: Bools = field(default_factory=_no_marks)
+
+    def __post_init__(self) -> None:
+        """Bring every array to the length of x and make it read-only."""
+        n = np.asarray(self.x).size
+        for name in ("x", "y", "U"):
+            _freeze(self, name, float, n)
+        for name in ("ringed", "flagged", "hollow"):
+            _freeze(self, name, bool, n)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class FitCurve:
+    """A fitted mean with the half-widths of its bands (empty: none); arrays (n,), x rising. `name` is its label."""
+
+    name: str
+    x: Floats
+    mean: Floats
+    confidence_half: Floats = field(default_factory=_none)
+    prediction_half: Floats = field(default_factory=_none)
+    role: int = 0
+
+    def __post_init__(self) -> None:
+        """Make the arrays read-only."""
+        n = np.asarray(self.x).size
+        for name in ("x", "mean", "confidence_half", "prediction_half"):
+            _freeze(self, name, float, n)
+
+    @property
+    def has_bands(self) -> bool:
+        """Whether either band has a width."""
+        return bool(self.confidence_half.any() or self.prediction_half.any())
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class WarningCurve:
+    """What a wrong adjustment would do: dashed, may run out of the picture. `switch` names its check box."""
+
+    x: Floats
+    y: Floats
+    label: str
+    switch: str = ""
+
+    def __post_init__(self) -> None:
+        """Make the arrays read-only."""
+        for name in ("x", "y"):
+            _freeze(self, name, float, np.asarray(self.x).size)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Ground:
+    """A tolerance of `half_height` (n,) around zero, as a quiet ground. `label` also names its check box."""
+
+    x: Floats
+    half_height: Floats
+    label: str
+
+    def __post_init__(self) -> None:
+        """Make the arrays read-only."""
+        for name in ("x", "half_height"):
+            _freeze(self, name, float, np.asarray(self.x).size)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class PlotData:
+    """One picture.
+
+    Attributes:
+        points: the readings by kind.
+        curves: fitted lines with bands.
+        warning_curve: a curve that warns, or None.
+        ground: a tolerance, or None.
+        x_label: with its unit, "nominal length, mm".
+        y_label: with its unit.
+        summary: what the picture shows in one or two sentences, for those who cannot see it.
+        title: heading of the pane and of exported pictures.
+        ring_label: what a ring means, placed at a ringed point.
+        flag_label: what a cross means, placed at a flagged point.
+        zero_line: whether zero is the reference and always in sight.
+        least_y_span: the y range is never narrower, so that equal readings look equal.
+    """
+
+    points: tuple[PointSeries, ...]
+    curves: tuple[FitCurve, ...] = ()
+    warning_curve: WarningCurve | None = None
+    ground: Ground | None = None
+    x_label: str = ""
+    y_label: str = ""
+    summary: str = ""
+    title: str = ""
+    ring_label: str = ""
+    flag_label: str = ""
+    zero_line: bool = True
+    least_y_span: float = 0.1
+
+    @property
+    def point_count(self) -> int:
+        """Readings in all series."""
+        return sum(series.x.size for series in self.points)
+
+    @property
+    def dense(self) -> bool:
+        """Whether there are too many points to draw each of them."""
+        return self.point_count > DENSE
+
+
+def home_ranges(data: PlotData) -> tuple[Range, Range]:
+    """Return the x and y ranges that show readings, fit and bands; the rest widens them only a little."""
+    x_range = _x_range(data)
+    low, high = _extent(data)
+    low, high = _at_least(low, high, data.least_y_span)
+    limit = _LENT * (high - low)
+    floor, ceiling = low - limit, high + limit
+    for values in _guests(data, x_range):
+        low = min(low, max(_least(values, low), floor))
+        high = max(high, min(_most(values, high), ceiling))
+    pad = _ROOM * (high - low)
+    return x_range, (low - pad, high + pad)
+
+
+def _x_range(data: PlotData) -> Range:
+    """Return the places of readings with some room, and all of the curves; from zero where that is near."""
+    places = np.concatenate([np.empty(0), *(series.x for series in data.points)])
+    ends = np.concatenate([np.empty(0), *(curve.x for curve in data.curves)])
+    places, ends = places[np.isfinite(places)], ends[np.isfinite(ends)]
+    every = np.concatenate([places, ends])
+    low, high = _least(every, 0.0), _most(every, 1.0)
+    pad = 0.05 * (high - low) or 0.5 * max(abs(high), 1.0)
+    low, high = min(_least(places, low) - pad, low), max(_most(places, high) + pad, high)
+    return (0.0 if low <= 0.25 * high and _least(every, 0.0) >= 0 else low), high
+
+
+def _extent(data: PlotData) -> Range:
+    """Return the lowest and highest y of used readings with their bars and of curves with their bands."""
+    lows, highs = [], []
+    for series in data.points:
+        use = np.isfinite(series.x) & np.isfinite(series.y) & ~series.hollow
+        half = np.where(np.isfinite(series.U), series.U, 0.0)[use]
+        lows.append(series.y[use] - half)
+        highs.append(series.y[use] + half)
+    for curve in data.curves:
+        half = np.fmax(curve.confidence_half, curve.prediction_half)
+        lows.append(curve.mean - half)
+        highs.append(curve.mean + half)
+    if data.zero_line:
+        lows.append(np.zeros(1))
+        highs.append(np.zeros(1))
+    low, high = (np.concatenate(part) if part else np.empty(0) for part in (lows, highs))
+    low, high = low[np.isfinite(low)], high[np.isfinite(high)]
+    return _least(low, 0.0), _most(high, 0.0)
+
+
+def _guests(data: PlotData, x_range: Range) -> list[Floats]:
+    """Return the y of what may widen the range a little: unused readings, ground, warning curve."""
+    guests = [series.y[series.hollow] for series in data.points]
+    if data.ground is not None:
+        half = data.ground.half_height[_within(data.ground.x, x_range)]
+        guests += [half, -half]
+    if data.warning_curve is not None:
+        guests.append(data.warning_curve.y[_within(data.warning_curve.x, x_range)])
+    return [values[np.isfinite(values)] for values in guests]
+
+
+def _at_least(low: float, high: float, span: float) -> Range:
+    lack = max(span, 1e-6 * max(abs(low), abs(high))) - (high - low)
+    return (low, high) if lack <= 0 else (low - lack / 2, high + lack / 2)
+
+
+def _within(x: Floats, x_range: Range) -> Bools:
+    return (x >= x_range[0]) & (x <= x_range[1])
+
+
+def _least(values: Floats, otherwise: float) -> float:
+    return float(values.min()) if values.size else otherwise
+
+
+def _most(values: Floats, otherwise: float) -> float:
+    return float(values.max()) if values.size else otherwise
+
+
+def _freeze(owner: object, name: str, kind: type, size: int) -> None:
+    """Replace an array of a frozen dataclass by a read-only copy of `size` values; an empty one becomes zeros."""
+    values: NDArray[np.generic] = np.array(getattr(owner, name), dtype=kind).ravel()
+    if values.size == 0 and size:
+        values = np.zeros(size, dtype=kind)
+    if values.size != size:
+        raise ValueError(f"{type(owner).__name__}.{name}: {values.size} values for {size} places")
+    values.setflags(write=False)
+    object.__setattr__(owner, name, values)

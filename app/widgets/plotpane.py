@@ -1,0 +1,221 @@
+"""A card with a plot: heading, check boxes for its parts, and the picture for other programs.
+
+The classes that a page fills are those of `app.widgets.plotdata`; they can be imported from here.
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from PySide6.QtCore import QEvent, QPoint, QSize, Qt, Signal
+from PySide6.QtGui import QAction, QGuiApplication, QImage, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import (
+    QCheckBox,
+    QFileDialog,
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.theme import STEP_PX, tokens
+from app.widgets.plotcanvas import PlotCanvas
+from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
+from app.widgets.plotexport import image_of, render_plot, svg_of
+from app.widgets.plotsheet import Shown
+
+__all__ = ["FitCurve", "Ground", "PlotData", "PlotPane", "PointSeries", "WarningCurve", "render_plot"]
+
+PNG_SCALE = 2.0
+
+
+class PlotPane(QFrame):
+    """Shows one `PlotData`; `said` carries a sentence and its level ("good", "error") after copying or saving."""
+
+    said = Signal(str, str)
+
+    def __init__(self, empty_text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.canvas = PlotCanvas(tokens(), self)
+        self.heading = QLabel()
+        self.heading.setObjectName("heading")
+        self.bands_box, self.ground_box, self.warning_box = QCheckBox(), QCheckBox(), QCheckBox()
+        self.picture_button = QPushButton()
+        self.empty = QLabel(empty_text or self.tr("No readings yet. Each reading appears here as soon as it is typed."))
+        self._make_head()
+        self._make_menu()
+        self._make_layout()
+        for box in (self.bands_box, self.ground_box, self.warning_box):
+            box.setChecked(True)
+            box.toggled.connect(self._switch)
+        self.canvas.customContextMenuRequested.connect(self._show_menu)
+        self.set_data(PlotData(()))
+
+    @property
+    def data(self) -> PlotData:
+        """What is shown now."""
+        return self.canvas.data
+
+    def set_data(self, data: PlotData) -> None:
+        """Show new data; the switches keep their state, those without a part to switch are hidden."""
+        self.heading.setText(data.title)
+        self.bands_box.setText(self.tr("95 % bands"))
+        self.bands_box.setVisible(any(curve.has_bands for curve in data.curves))
+        self.ground_box.setText(data.ground.label if data.ground else "")
+        self.ground_box.setVisible(data.ground is not None)
+        named = data.warning_curve.switch if data.warning_curve else ""
+        self.warning_box.setText(named or self.tr("small-piece correction"))
+        self.warning_box.setVisible(data.warning_curve is not None)
+        self.empty.setVisible(data.point_count == 0)
+        self.picture_button.setVisible(data.point_count > 0)
+        self.setAccessibleName(data.title or self.tr("Plot"))
+        self.setAccessibleDescription(data.summary)
+        says = self.tr("{title}: arrow keys tell the readings").format(title=self.accessibleName())
+        self.canvas.setAccessibleName(says)
+        self.canvas.set_data(data)
+        self._head.arrange()
+
+    def copy_picture(self) -> None:
+        """Put the picture on the clipboard."""
+        QGuiApplication.clipboard().setImage(self.image())
+        self.said.emit(self.tr("The picture is on the clipboard."), "good")
+
+    def image(self) -> QImage:
+        """Return the picture with twice the pixels of the screen."""
+        return image_of(self.canvas, PNG_SCALE)
+
+    def export_png(self, path: str | Path) -> bool:
+        """Write the picture as PNG; a failure is said in words and returned as False."""
+        done = self.image().save(str(path), "PNG")  # type: ignore[call-overload]
+        return self._say_written(Path(path), done=bool(done))
+
+    def export_svg(self, path: str | Path) -> bool:
+        """Write the picture as SVG; a failure is said in words and returned as False."""
+        try:
+            Path(path).write_text(svg_of(self.canvas), encoding="utf-8")
+        except OSError:
+            return self._say_written(Path(path), done=False)
+        return self._say_written(Path(path), done=True)
+
+    def ask_and_export(self, suffix: str) -> None:
+        """Ask where to, and write a picture of this kind (`png`, `svg`)."""
+        stem = re.sub(r"\W+", "-", self.data.title.lower()).strip("-") or "plot"
+        path, _kind = QFileDialog.getSaveFileName(
+            self, self.tr("Save the picture"), f"{stem}.{suffix}", f"{suffix.upper()} (*.{suffix})"
+        )
+        if path:
+            target = Path(path) if Path(path).suffix else Path(f"{path}.{suffix}")
+            (self.export_svg if suffix == "svg" else self.export_png)(target)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the theme."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.StyleChange) and tokens() != self.canvas.theme:
+            self.canvas.set_theme(tokens())
+
+    def _make_head(self) -> None:
+        self.picture_button.setText(self.tr("Picture"))
+        self.picture_button.setObjectName("plain")
+        self.picture_button.setAccessibleName(self.tr("Copy or save the picture"))
+        boxes = QWidget()
+        row = QHBoxLayout(boxes)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(2 * STEP_PX)
+        for box in (self.bands_box, self.ground_box, self.warning_box):
+            row.addWidget(box)
+        row.addStretch(1)
+        self._head = _Head(self.heading, boxes, self.picture_button)
+
+    def _make_menu(self) -> None:
+        self._menu = QMenu(self)
+        for text, keys, slot in (
+            (self.tr("Copy picture"), QKeySequence(QKeySequence.StandardKey.Copy), self.copy_picture),
+            (self.tr("Save as PNG…"), QKeySequence(), self._ask_png),
+            (self.tr("Save as SVG…"), QKeySequence(), self._ask_svg),
+            (self.tr("Show all again"), QKeySequence(Qt.Key.Key_0), self.canvas.show_home),
+        ):
+            action = QAction(text, self.canvas)
+            action.setShortcut(keys)
+            action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+            action.triggered.connect(slot)
+            self._menu.addAction(action)
+            self.canvas.addAction(action)
+        self.picture_button.setMenu(self._menu)
+        self.canvas.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+
+    def _make_layout(self) -> None:
+        column = QVBoxLayout(self)
+        column.setContentsMargins(12, STEP_PX, 12, STEP_PX)
+        column.setSpacing(4)
+        column.addWidget(self._head)
+        column.addWidget(self.canvas, 1)
+        self.empty.setObjectName("quiet")
+        self.empty.setWordWrap(True)
+        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        over = QVBoxLayout(self.canvas)
+        over.setContentsMargins(64, 16, 32, 48)
+        over.addWidget(self.empty)
+
+    def _switch(self) -> None:
+        boxes = self.bands_box, self.ground_box, self.warning_box
+        self.canvas.set_shown(Shown(*(box.isChecked() for box in boxes)))
+
+    def _show_menu(self, at: QPoint) -> None:
+        if self.data.point_count:
+            self._menu.popup(self.canvas.mapToGlobal(at))
+
+    def _ask_png(self) -> None:
+        self.ask_and_export("png")
+
+    def _ask_svg(self) -> None:
+        self.ask_and_export("svg")
+
+    def _say_written(self, path: Path, *, done: bool) -> bool:
+        if done:
+            self.said.emit(self.tr("Picture saved: {path}").format(path=path), "good")
+        else:
+            text = self.tr("{path} cannot be written; choose another folder, or free the disk.").format(path=path)
+            self.said.emit(text, "error")
+        return done
+
+
+class _Head(QWidget):
+    """Heading, check boxes and button: in one row where that fits, else the boxes in a row of their own."""
+
+    def __init__(self, heading: QLabel, boxes: QWidget, button: QPushButton) -> None:
+        super().__init__()
+        self._heading, self._boxes, self._button = heading, boxes, button
+        self._row = 0
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(2 * STEP_PX)
+        self._grid.setVerticalSpacing(2)
+        self._grid.setColumnStretch(1, 1)
+        self._grid.addWidget(heading, 0, 0)
+        self._grid.addWidget(boxes, 0, 2)
+        self._grid.addWidget(button, 0, 3)
+
+    def arrange(self) -> None:
+        """Choose one row or two for the present width."""
+        needed = sum(part.sizeHint().width() for part in (self._heading, self._boxes, self._button)) + 4 * STEP_PX
+        row = 1 if needed > self.width() else 0
+        if row != self._row:
+            self._row = row
+            self._grid.addWidget(self._boxes, *((1, 0, 1, 4) if row else (0, 2, 1, 1)))
+            self.updateGeometry()
+
+    def minimumSizeHint(self) -> QSize:
+        """Allow the width of two rows, or one row could never break."""
+        rows = self._heading.sizeHint().width() + self._button.sizeHint().width(), self._boxes.sizeHint().width()
+        return QSize(max(rows), super().minimumSizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Choose again."""
+        super().resizeEvent(event)
+        self.arrange()

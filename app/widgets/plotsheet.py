@@ -1,0 +1,252 @@
+"""One laying of a plot: every shape as a path in pixels of the view, and the names that ask for a place.
+
+Because the paths are in pixels, no pen is cosmetic: symbols keep their size in every zoom, and an export to SVG is the
+same picture.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QPainterPath, QPen
+
+from app.theme import Tokens
+from app.widgets import plotmarks as marks
+from app.widgets.plotdata import Bools, FitCurve, Floats, Ground, PlotData, PointSeries, Range, WarningCurve
+from app.widgets.plotlabels import ALL_SIDES
+
+WARNING_ROLE = 3  # the fourth data colour belongs to the curve that warns
+_CONFIDENCE_ALPHA, _PREDICTION_ALPHA, _GROUND_ALPHA = 76, 34, 26
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """The range now seen and the size of the view in pixels."""
+
+    x: Range
+    y: Range
+    width_px: float
+    height_px: float
+
+    def across(self, x: Floats) -> Floats:
+        """Return the pixels from the left edge."""
+        return (x - self.x[0]) / (self.x[1] - self.x[0]) * self.width_px
+
+    def down(self, y: Floats) -> Floats:
+        """Return the pixels from the upper edge."""
+        return (self.y[1] - y) / (self.y[1] - self.y[0]) * self.height_px
+
+    def pixels(self, x: Floats, y: Floats) -> Floats:
+        """Return (n, 2) pixels of (n,) values."""
+        return np.column_stack([self.across(x), self.down(y)])
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """Which parts the switches let through."""
+
+    bands: bool = True
+    ground: bool = True
+    warning: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A path with its pen or filling; higher `z` lies above."""
+
+    path: QPainterPath
+    z: float
+    pen: QPen | None = None
+    fill: QColor | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Name:
+    """A text that wants to stand beside `line` (n, 2), or beside one of its points, in an ink that can be read."""
+
+    text: str
+    line: Floats
+    ink: QColor
+    sides: tuple[str, ...] = ALL_SIDES
+    at_points: bool = False
+
+    @property
+    def wordings(self) -> tuple[str, ...]:
+        """The whole text, what stands before its first comma, and that without its sign."""
+        short = self.text.partition(",")[0]
+        return tuple(dict.fromkeys((self.text, short, short.partition(" (")[0])))
+
+
+@dataclass(slots=True)
+class Sheet:
+    """Strokes by key, names by importance, and what the names keep clear of (see `plotlabels.Taken`)."""
+
+    strokes: dict[str, Stroke] = field(default_factory=dict)
+    names: list[Name] = field(default_factory=list)
+    lines: list[Floats] = field(default_factory=list)
+    edges: list[Floats] = field(default_factory=list)
+    boxes: list[Floats] = field(default_factory=list)
+    fills: list[Floats] = field(default_factory=list)
+
+
+def lay_sheet(data: PlotData, frame: Frame, shown: Shown, theme: Tokens, y_ticks: Floats) -> Sheet:
+    """Draw from the ground upwards."""
+    sheet = Sheet()
+    _lay_grid(sheet, frame, theme, y_ticks, zero=data.zero_line)
+    for index, curve in enumerate(data.curves):
+        _lay_curve(sheet, f"{index}", curve, data, frame, shown, theme)
+    if data.warning_curve is not None and shown.warning:
+        _lay_warning(sheet, data.warning_curve, frame, theme)
+    for index, series in enumerate(data.points):
+        if data.dense:
+            sheet.fills.append(_cloud_outline(series, frame))
+        _lay_points(sheet, f"{index}", series, data, frame, theme)
+    _ask_for_sign_names(sheet, data, frame, theme)
+    if data.ground is not None and shown.ground:
+        _lay_ground(sheet, data.ground, frame, theme)
+    return sheet
+
+
+def text_ink(colour: str, theme: Tokens) -> QColor:
+    """Return the colour, darker or lighter as far as needed to be read as text on card and ground."""
+    ground = marks.blended(theme.quiet, theme.card, _GROUND_ALPHA / 255)
+    return marks.readable(colour, theme.ink, (QColor(theme.card), ground))
+
+
+def series_ink(role: int, theme: Tokens) -> QColor:
+    """Return the data colour of a role."""
+    return QColor(theme.series[role % len(theme.series)])
+
+
+def seen_points(series: PointSeries, *, dense: bool) -> Bools:
+    """Return which points are drawn one by one: all that have a value; among too many only the flagged ones."""
+    use = np.isfinite(series.x) & np.isfinite(series.y)
+    return use & series.flagged if dense else use
+
+
+def _lay_grid(sheet: Sheet, frame: Frame, theme: Tokens, y_ticks: Floats, *, zero: bool) -> None:
+    left, right = np.zeros(y_ticks.size), np.full(y_ticks.size, frame.width_px)
+    y = np.floor(frame.down(y_ticks)) + 0.5  # on the pixel, or a hairline looks grey and wide
+    pen = QPen(marks.with_alpha(theme.hairline, 130), 1.0)
+    sheet.strokes["grid"] = Stroke(marks.segments_path(left, y, right, y), -26, pen)
+    if zero:
+        level = np.floor(frame.down(np.zeros(2))) + 0.5
+        line = np.column_stack([[0.0, frame.width_px], level])
+        sheet.strokes["zero"] = Stroke(marks.line_path(*line.T), -24, QPen(marks.with_alpha(theme.quiet, 150), 1.0))
+        sheet.edges.append(line)
+
+
+def _lay_curve(
+    sheet: Sheet, key: str, curve: FitCurve, data: PlotData, frame: Frame, shown: Shown, theme: Tokens
+) -> None:
+    ink = series_ink(curve.role, theme)
+    x = frame.across(curve.x)
+    bands = (
+        ("prediction", curve.prediction_half, _PREDICTION_ALPHA, -20),
+        ("confidence", curve.confidence_half, _CONFIDENCE_ALPHA, -18),
+    )
+    for name, half, alpha, z in bands if shown.bands else ():
+        if half.any():
+            top, bottom = frame.down(curve.mean + half), frame.down(curve.mean - half)
+            fill = marks.with_alpha(ink.name(), alpha)
+            sheet.strokes[f"{name} {key}"] = Stroke(marks.band_path(x, top, bottom), z, fill=fill)
+            sheet.fills.append(np.column_stack([x, top, bottom]))
+    line = frame.pixels(curve.x, curve.mean)
+    sheet.strokes[f"mean {key}"] = Stroke(marks.line_path(*line.T), -10, QPen(ink, 2.0))
+    sheet.lines.append(line)
+    symbols = {series.symbol for series in data.points if series.role == curve.role and series.x.size}
+    name, comma, rest = curve.name.partition(",")
+    sign = (
+        f" ({symbols.pop()})" if len(symbols) == 1 else ""
+    )  # inside the text: before it, it would look like a reading
+    sheet.names.append(Name(name + sign + comma + rest, line, text_ink(ink.name(), theme)))
+
+
+def _lay_warning(sheet: Sheet, curve: WarningCurve, frame: Frame, theme: Tokens) -> None:
+    ink = series_ink(WARNING_ROLE, theme)
+    line = frame.pixels(curve.x, curve.y)
+    pen = QPen(ink, 2.0, Qt.PenStyle.CustomDashLine)
+    pen.setDashPattern([4.0, 3.0])
+    near = np.abs(line[:, 1]) < 20 * frame.height_px  # dashes far outside would be laid for nothing
+    sheet.strokes["warning"] = Stroke(marks.line_path(*line[near].T), -12, pen)
+    sheet.lines.append(line)
+    sheet.names.append(Name(curve.label, line, text_ink(ink.name(), theme)))
+
+
+def _lay_points(sheet: Sheet, key: str, series: PointSeries, data: PlotData, frame: Frame, theme: Tokens) -> None:
+    seen = seen_points(series, dense=data.dense)
+    if not seen.any():
+        return
+    ink, card = series_ink(series.role, theme), QColor(theme.card)
+    at = frame.pixels(series.x, series.y)
+    half = np.where(np.isfinite(series.U), series.U, 0.0)
+    top, bottom = frame.down(series.y + half), frame.down(series.y - half)
+    barred = seen & (half > 0)
+    size = _symbol_scale(data.point_count)
+    edge = QPen(card, 1.0) if size > 0.7 else None  # edges of hundreds would hide one another
+    shape = marks.scaled(marks.SYMBOLS[series.symbol], size)
+    used, hollow = at[seen & ~series.hollow], at[seen & series.hollow]
+    sheet.strokes[f"bars {key}"] = Stroke(
+        marks.bars_path(at[barred, 0], top[barred], bottom[barred]), 0, QPen(marks.with_alpha(ink.name(), 190), 1.4)
+    )
+    sheet.strokes[f"symbols {key}"] = Stroke(marks.at_places(shape, used), 2, edge, ink)
+    sheet.strokes[f"hollow {key}"] = Stroke(marks.at_places(shape, hollow), 2, QPen(ink, 1.4), card)
+    rings = marks.at_places(marks.scaled(marks.RING, size), at[seen & series.ringed])
+    sheet.strokes[f"rings {key}"] = Stroke(rings, 4, QPen(ink, 1.5))
+    crossed = at[seen & series.flagged]
+    sheet.strokes[f"crosses {key}"] = Stroke(marks.at_places(marks.CROSS, crossed), 6, QPen(QColor(theme.warning), 2.0))
+    reach = np.where(series.ringed, marks.RING_PX, marks.SYMBOL_PX)[seen] / 2 * size
+    x, y = at[seen].T
+    upper, lower = np.minimum(top[seen], y - reach), np.maximum(bottom[seen], y + reach)
+    sheet.boxes.append(np.column_stack([x - reach, upper, x + reach, lower]))
+    sheet.boxes.append(np.hstack([crossed + marks.CROSS_BOX_PX[:2], crossed + marks.CROSS_BOX_PX[2:]]))
+    if series.role not in {curve.role for curve in data.curves}:  # no fitted line bears the name yet
+        sheet.names.append(Name(series.name, at[seen], text_ink(ink.name(), theme), at_points=True))
+
+
+def _cloud_outline(series: PointSeries, frame: Frame) -> Floats:
+    """Return roughly where a density image lies, (n, 3): x, top, bottom; some thousand of its points tell."""
+    at = frame.pixels(series.x, series.y)[:: series.x.size // 4000 + 1]
+    at = at[np.all(np.isfinite(at), axis=1)]
+    edges = np.linspace(0, frame.width_px, 33)
+    column = np.clip(np.digitize(at[:, 0], edges) - 1, 0, 31)
+    top, bottom = np.full(32, np.inf), np.full(32, -np.inf)
+    np.minimum.at(top, column, at[:, 1])
+    np.maximum.at(bottom, column, at[:, 1])
+    return np.column_stack([(edges[:-1] + edges[1:]) / 2, top, bottom])
+
+
+def _symbol_scale(points: int) -> float:
+    """Return 1 for a few points, down to a half for hundreds, so that they stay apart."""
+    return float(np.clip((40 / max(points, 1)) ** 0.4, 0.5, 1.0))
+
+
+def _ask_for_sign_names(sheet: Sheet, data: PlotData, frame: Frame, theme: Tokens) -> None:
+    """Say at one of them what rings and crosses mean; no legend needs to be looked up."""
+    beside = (marks.CROSS_BOX_PX[:2] + marks.CROSS_BOX_PX[2:]) / 2
+    signs = (
+        ("○ ", data.ring_label, "ringed", theme.quiet, np.zeros(2)),
+        ("✕ ", data.flag_label, "flagged", theme.warning, beside),
+    )
+    for sign, label, which, colour, offset in signs:
+        places = [
+            frame.pixels(series.x, series.y)[getattr(series, which) & seen_points(series, dense=data.dense)]
+            for series in data.points
+        ]
+        at = np.concatenate([*places, np.empty((0, 2))]) + offset
+        if label and len(at):
+            sheet.names.append(Name(sign + label, at, text_ink(colour, theme), at_points=True))
+
+
+def _lay_ground(sheet: Sheet, ground: Ground, frame: Frame, theme: Tokens) -> None:
+    x = frame.across(ground.x)
+    top, bottom = frame.down(ground.half_height), frame.down(-ground.half_height)
+    fill = marks.with_alpha(theme.quiet, _GROUND_ALPHA)
+    sheet.strokes["ground"] = Stroke(marks.band_path(x, top, bottom), -30, fill=fill)
+    top, bottom = np.clip(top, -1, None), np.clip(bottom, None, frame.height_px + 1)
+    upper, lower = np.column_stack([x, top]), np.column_stack([x, bottom])
+    sheet.edges.append(np.concatenate([upper, lower[::-1], upper[:1]]))
+    inside = np.column_stack([x, np.maximum(top, 0)])
+    sheet.names.append(Name(ground.label, inside, QColor(theme.quiet), ("below", "below left", "below right")))

@@ -1,0 +1,270 @@
+"""The place where readings are typed with a caliper in the other hand: one big line, short keys, a question at most."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QElapsedTimer, QModelIndex, Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.widgets.entryline import EntryLine
+from app.widgets.fields import number_text
+from app.widgets.reading_rows import question_text
+from app.widgets.readings import READING
+from app.widgets.readings_table import ReadingsTable
+
+DOUBLE_MS = 300  # the same burst again this soon is one press of the gauge's button sent twice
+_LETTERS = "ABC"
+
+
+class ReadingEntry(QWidget):
+    """Types into the reading of the table's current row. What is expected stays hidden until the reading is in."""
+
+    row_changed = Signal(int)  # -1 where the table has no rows
+
+    def __init__(self, table: ReadingsTable, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._table, self._model = table, table.readings()
+        self._row = -1
+        self._echo = ""
+        self._last_burst, self._since_burst = "", QElapsedTimer()
+        self._where, self._says, self._keys = QLabel(), QLabel(), QLabel()
+        self._line = EntryLine()
+        self._show_expected = QCheckBox(self.tr("show e&xpected"))
+        self._answers = [QPushButton() for _ in range(1 + len(_LETTERS))]
+        self._lay_out()
+        self._wire()
+        self._start()
+
+    def current_row(self) -> int:
+        """Return the row whose reading is being typed, -1 where there is none."""
+        return self._row
+
+    def go_to(self, row: int) -> None:
+        """Take the reading of another row next."""
+        self._table.go_to(row)
+
+    def _lay_out(self) -> None:
+        self._where.setWordWrap(True)
+        self._says.setWordWrap(True)
+        self._says.setTextFormat(Qt.TextFormat.PlainText)
+        self._says.setMinimumHeight(self._says.fontMetrics().height())
+        self._keys.setObjectName("quiet")
+        self._keys.setText(self.tr("Enter keeps, goes on   − back   * skip   / flag   + again"))
+        self._keys.setWordWrap(True)
+        head = QHBoxLayout()
+        head.addWidget(self._where, 1)
+        head.addWidget(self._show_expected)
+        self._answer_row = QWidget()
+        grid = QGridLayout(self._answer_row)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setSpacing(8)
+        for place, button in enumerate(self._answers):
+            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+            button.setAutoDefault(False)
+            grid.addWidget(button, place // 2, place % 2)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(6)
+        column.addLayout(head)
+        for widget in (self._line, self._says, self._answer_row, self._keys):
+            column.addWidget(widget)
+        self._answer_row.hide()
+        self.setFocusProxy(self._line)
+
+    def _wire(self) -> None:
+        self._line.finished.connect(self._take)
+        self._line.left.connect(self._leave)
+        self._line.went_back.connect(self._go_back)
+        self._line.skipped.connect(self._skip)
+        self._line.flagged.connect(self._flag)
+        self._line.repeated.connect(self._repeat)
+        self._line.block_pasted.connect(self._paste)
+        self._line.undo_wanted.connect(self._model.undo_stack.undo)
+        self._line.redo_wanted.connect(self._model.undo_stack.redo)
+        self._show_expected.toggled.connect(self._refresh)
+        for button in self._answers:
+            button.clicked.connect(self._answer_clicked)
+        self._table.selectionModel().currentRowChanged.connect(self._follow)
+        self._model.modelReset.connect(self._start)
+        self._model.rowsInserted.connect(self._rows_came)
+        self._model.rowsRemoved.connect(self._rows_went)
+        self._model.dataChanged.connect(self._refresh)
+
+    def _start(self) -> None:
+        """Begin at the first reading that is missing."""
+        self._row = -1
+        self._line.setModified(False)
+        if self._model.rowCount():
+            first = self._model.next_empty(self._model.rowCount() - 1)
+            self._table.go_to(0 if first is None else first)
+        self._load(self._table.current_row())
+
+    def _follow(self, current: QModelIndex) -> None:
+        """Go with the table; a text not finished yet belongs to the row where it was typed."""
+        if current.row() == self._row:
+            return
+        self._leave()
+        self._load(current.row())
+
+    def _leave(self) -> None:
+        """Keep a text that was left unfinished, where it was typed."""
+        text, row = self._line.text().strip(), self._row
+        if self._line.isModified() and text and self._model.settled and 0 <= row < self._model.rowCount():
+            self._line.setModified(False)
+            self._model.edit(row, READING, text)
+
+    def _load(self, row: int) -> None:
+        self._row, self._echo = row, ""
+        self._line.setEnabled(row >= 0)
+        self._line.show_reading("")
+        self._refresh()
+        self.row_changed.emit(row)
+
+    def _rows_came(self) -> None:
+        if self._row < 0:
+            self._start()
+
+    def _rows_went(self) -> None:
+        """Stay inside the table; the row's place may hold another reading now."""
+        self._row = -1
+        self._line.setModified(False)
+        self._load(self._table.current_row())
+
+    def _take(self, text: str, from_gauge: bool) -> None:
+        """Keep a finished text and go on, unless it cannot be read or raises a question."""
+        if self._is_double(text, from_gauge):
+            self._line.show_reading("")
+            self._echo = self.tr("{text} came twice at once and was taken once.").format(text=text)
+            self._refresh()
+            return
+        row = self._row
+        expected = self._model.expected(row)
+        if self._line.isModified() and text:
+            self._line.setModified(False)
+            self._model.edit(row, READING, text)
+            if self._model.problem(row, READING) or self._model.question(row):
+                return
+        elif self._model.question(row):
+            self._model.answer(row)
+        elif self._model.problem(row, READING):
+            return
+        self._go_on(row, self._kept_echo(row, expected.text if expected else ""))
+
+    def _is_double(self, text: str, from_gauge: bool) -> bool:
+        again = from_gauge and text == self._last_burst and self._since_burst.isValid() and (
+            self._since_burst.elapsed() < DOUBLE_MS)
+        self._last_burst = text if from_gauge else ""
+        self._since_burst.start()
+        return again
+
+    def _kept_echo(self, row: int, expected: str) -> str:
+        if self._model.is_empty(row):
+            return ""
+        kept = self.tr("Kept {name}: {reading} mm").format(name=self._name(row), reading=self._model.text(row, READING))
+        return self.tr("{kept}, expected {expected}").format(kept=kept, expected=expected) if expected else kept
+
+    def _go_on(self, row: int, echo: str = "") -> None:
+        """Go to the next reading that is missing."""
+        following = self._model.next_empty(row)
+        if following is None and echo:
+            echo = self.tr("{echo}. All {count} readings are in.").format(echo=echo, count=self._model.rowCount())
+        self._table.go_to(row if following is None else following)
+        self._echo = echo
+        self._refresh()
+
+    def _go_back(self) -> None:
+        self._table.go_to(max(self._row - 1, 0))
+
+    def _skip(self) -> None:
+        self._line.show_reading("")
+        self._go_on(self._row)
+
+    def _flag(self) -> None:
+        self._table.ask_reason(self._row)
+
+    def _repeat(self) -> None:
+        row = self._row
+        self._model.repeat_row(row)
+        self._table.go_to(row + 1)
+
+    def _paste(self, text: str) -> None:
+        self._table.paste_readings(text)
+
+    def _answer_clicked(self) -> None:
+        """Take the answer on the button: as typed, or the length it names."""
+        button = self.sender()
+        place = next((place for place, known in enumerate(self._answers) if known is button), 0)
+        question, row = self._model.question(self._row), self._row
+        self._line.setFocus(Qt.FocusReason.OtherFocusReason)
+        if question is not None:
+            self._model.answer(row, question.suggestions[place - 1] if place else None)
+            self._go_on(row, self._kept_echo(row, ""))
+
+    def _refresh(self) -> None:
+        """Say where we are and what is doubtful; leave a text being typed alone."""
+        if not 0 <= self._row < self._model.rowCount():
+            self._where.setText(self.tr("No readings are planned yet."))
+            self._tell("", "")
+            return
+        self._where.setText(self._place_text())
+        self._line.setAccessibleName(self._place_text())
+        self._line.let_signs_wait(self._may_be_negative())
+        if not self._line.isModified():
+            self._line.show_reading(self._shown_reading())
+        question = self._model.question(self._row)
+        self._offer(list(question.suggestions) if question else None)
+        problem = self._model.problem(self._row, READING) or (question_text(question) if question else "")
+        now = self._row_text()
+        if not self._show_expected.isChecked():
+            now = self._echo or now
+        self._tell(problem or now or self._echo, "question" if problem else "quiet")
+
+    def _shown_reading(self) -> str:
+        """Return the reading as the line shows it, with what is needed to type it again."""
+        return self._model.text(self._row, READING)
+
+    def _row_text(self) -> str:
+        """Return what is expected here, once a reading is in or where the switch is on."""
+        if self._model.is_excluded(self._row):
+            return self.tr("Excluded: {reason}").format(reason=self._model.values(self._row)["reason"])
+        if self._model.is_empty(self._row) and not self._show_expected.isChecked():
+            return ""
+        expected = self._model.expected(self._row)
+        if expected is None:
+            return self.tr("Nothing is expected here yet.") if self._show_expected.isChecked() else ""
+        return self.tr("Expected {expected}").format(expected=expected.text)
+
+    def _tell(self, text: str, tone: str) -> None:
+        self._says.setText(text)
+        self._line.setAccessibleDescription(text if tone == "question" else "")
+        self._line.setProperty("wrong", tone == "question")
+        for widget, name in ((self._says, tone), (self._line, "entry")):
+            widget.setObjectName(name)
+            widget.style().unpolish(widget)  # a style sheet looks at names and properties when it polishes anew
+            widget.style().polish(widget)
+
+    def _offer(self, suggestions_mm: list[float] | None) -> None:
+        """Show the answers to a question as buttons; None hides them."""
+        self._answer_row.setVisible(suggestions_mm is not None)
+        self._keys.setVisible(suggestions_mm is None)
+        keep = self.tr("Keep {reading}  (Enter)").format(reading=self._model.text(self._row, READING))
+        texts = [keep, *(self.tr("{reading} mm  (Alt+{letter})").format(reading=number_text(mm, 4), letter=letter)
+                         for mm, letter in zip(suggestions_mm or (), _LETTERS, strict=False))]
+        for place, button in enumerate(self._answers):
+            button.setVisible(place < len(texts))
+            button.setText(texts[place] if place < len(texts) else "")
+            button.setShortcut(f"Alt+{_LETTERS[place - 1]}" if 0 < place < len(texts) else "")
+
+    def _place_text(self) -> str:
+        return self.tr("{number} of {count}: {name}").format(
+            number=self._row + 1, count=self._model.rowCount(), name=self._name(self._row, with_nominal=True))
+
+    def _name(self, row: int, with_nominal: bool = False) -> str:
+        values = self._model.values(row)
+        name = values["feature"] or self.tr("reading {number}").format(number=row + 1)
+        if not with_nominal or values["nominal_mm"] is None:
+            return str(name)
+        return self.tr("{name}, nominal {nominal} mm").format(name=name, nominal=number_text(values["nominal_mm"]))
+
+    def _may_be_negative(self) -> bool:
+        values = self._model.values(self._row)
+        return values["kind"] == "travel" or (values["nominal_mm"] or 1.0) < 0

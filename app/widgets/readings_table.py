@@ -1,0 +1,230 @@
+"""The table of readings: for looking back and mending, by keyboard first."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtGui import (
+    QAction,
+    QContextMenuEvent,
+    QFont,
+    QFontMetrics,
+    QGuiApplication,
+    QKeyEvent,
+    QKeySequence,
+    QResizeEvent,
+)
+from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
+    QHeaderView,
+    QMenu,
+    QTableView,
+    QWidget,
+)
+
+from app.widgets.readingcell import PADDING_PX, ReadingCell
+from app.widgets.readings import READING, ReadingsModel
+from app.widgets.reasonbar import ReasonBar
+
+ROW_PX = 25
+_SHORT_PX = 48
+Index = QModelIndex | QPersistentModelIndex
+
+
+class ReadingsTable(QTableView):
+    """Enter goes to the next empty reading; F2 or typing edits; Del clears; Ctrl+C, V, Z and Y as everywhere.
+
+    Ctrl+E leaves a reading out with a reason or takes it in again; Ctrl+R adds a row for a further reading.
+    """
+
+    refused = Signal(tuple)  # the sentences about refused cells of a paste; empty when all were taken
+
+    def __init__(self, model: ReadingsModel, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._model = model
+        self.setModel(model)
+        self.setItemDelegate(ReadingCell(self))
+        self.setAccessibleName(self.tr("Readings"))
+        self._dress()
+        self._reason = ReasonBar(self.viewport())
+        self._reason.given.connect(self._exclude)
+        self._reason.left.connect(self.setFocus)
+        self._actions = self._make_actions()
+
+    def readings(self) -> ReadingsModel:
+        """Return the model shown."""
+        return self._model
+
+    def current_row(self) -> int:
+        """Return the current row, -1 where there is none."""
+        return self.currentIndex().row()
+
+    def go_to(self, row: int) -> None:
+        """Make the reading of a row the current cell."""
+        index = self._model.index(row, self._reading_column())
+        self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+        self.scrollTo(index)
+
+    def ask_reason(self, row: int) -> None:
+        """Ask below a row why its reading is left out; a reading left out is taken in again at once."""
+        if not 0 <= row < self._model.rowCount():
+            return
+        if self._model.is_excluded(row):
+            self._model.set_excluded(row, False)
+            return
+        self.go_to(row)
+        self._reason.ask(row, self.visualRect(self.currentIndex()), QGuiApplication.focusObject())
+
+    def edit_cell(self, row: int, key: str) -> None:
+        """Open the editor of a cell."""
+        place = [column.key for column in self._model.columns].index(key)
+        self.setFocus()
+        self.setCurrentIndex(self._model.index(row, place))
+        self.edit(self.currentIndex())
+
+    def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
+        """Go on to the next empty reading after Enter in a reading; Enter elsewhere goes down."""
+        super().closeEditor(editor, hint)
+        if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache:
+            self._go_on()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Let Enter go on to the next empty reading."""
+        editing = self.state() == QAbstractItemView.State.EditingState
+        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and not editing:
+            self._go_on()
+            return
+        super().keyPressEvent(event)
+
+    def contextMenuEvent(self, event: QContextMenuEvent) -> None:
+        """Offer everything the keys can do."""
+        menu = QMenu(self)
+        menu.addActions(self._actions)
+        menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        menu.popup(event.globalPos())
+
+    def currentChanged(self, current: Index, previous: Index) -> None:
+        """Move the tint along with the current row."""
+        super().currentChanged(current, previous)
+        self.viewport().update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Keep the question for a reason inside the table."""
+        super().resizeEvent(event)
+        self._reason.leave()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the font."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit()
+
+    def _dress(self) -> None:
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        self.setWordWrap(False)
+        self.setTabKeyNavigation(False)
+        self.setEditTriggers(
+            QAbstractItemView.EditTrigger.AnyKeyPressed | QAbstractItemView.EditTrigger.EditKeyPressed
+            | QAbstractItemView.EditTrigger.DoubleClicked)
+        across, down = self.horizontalHeader(), self.verticalHeader()
+        across.setHighlightSections(False)
+        across.setMinimumSectionSize(40)
+        down.setHighlightSections(False)
+        down.setStyleSheet("QHeaderView::section { font-weight: normal; border: none; padding: 0 4px; }")
+        self._fit()
+
+    def _fit(self) -> None:
+        """Give the rows the height of the font, numbers and short choices the room they need; words share the rest."""
+        self.verticalHeader().setDefaultSectionSize(max(ROW_PX, self.fontMetrics().height() + 8))
+        bold = QFont(self.font())
+        bold.setBold(True)
+        titles, texts = QFontMetrics(bold), self.fontMetrics()
+        for place, column in enumerate(self._model.columns):
+            title = str(self._model.headerData(place, Qt.Orientation.Horizontal))
+            samples = [text for _, text in column.pairs()] or ["⚑ 000,00" if column.key == READING else "−0,000"]
+            widest = max(texts.horizontalAdvance(sample) for sample in samples) + 2 * PADDING_PX + 10
+            width = max(widest, max(titles.horizontalAdvance(line) for line in title.splitlines() or [""]) + 12)
+            shares = column.kind == "text" or (column.kind == "choice" and width > _SHORT_PX)
+            self.horizontalHeader().setSectionResizeMode(
+                place, QHeaderView.ResizeMode.Stretch if shares else QHeaderView.ResizeMode.Interactive)
+            if not shares:
+                self.setColumnWidth(place, width)
+
+    def _make_actions(self) -> list[QAction]:
+        """Make the actions with their keys; they hold while the table has the focus."""
+        key = QKeySequence.StandardKey
+        wanted = (
+            (self.tr("Copy"), key.Copy, self.copy),
+            (self.tr("Paste"), key.Paste, self.paste),
+            (self.tr("Clear"), key.Delete, self.clear_selected),
+            (self.tr("Undo"), key.Undo, self._model.undo_stack.undo),
+            (self.tr("Redo"), key.Redo, self._model.undo_stack.redo),
+            (self.tr("Exclude or include…"), "Ctrl+E", self._ask_here),
+            (self.tr("Read again in a further row"), "Ctrl+R", self._repeat_here),
+            (self.tr("Remove rows"), "Ctrl+Delete", self._remove_selected),
+        )
+        actions = []
+        for text, keys, slot in wanted:
+            action = QAction(text, self)
+            action.setShortcuts(QKeySequence.keyBindings(keys) if isinstance(keys, key) else [QKeySequence(keys)])
+            action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+            action.triggered.connect(slot)
+            self.addAction(action)
+            actions.append(action)
+        return actions
+
+    def copy(self) -> None:
+        """Copy the selected cells as a block for a spreadsheet."""
+        places = [(index.row(), index.column()) for index in self.selectedIndexes()]
+        if not places:
+            return
+        rows, columns = sorted({row for row, _ in places}), sorted({column for _, column in places})
+        keys = [self._model.columns[column].key for column in columns]
+        lines = ["\t".join(self._model.text(row, key) for key in keys) for row in rows]
+        QGuiApplication.clipboard().setText("\n".join(lines))
+
+    def paste(self) -> None:
+        """Take the clipboard's block, its first cell at the current one."""
+        index = self.currentIndex()
+        row, column = (index.row(), index.column()) if index.isValid() else (self._model.rowCount(), 0)
+        self.refused.emit(self._model.paste(row, column, QGuiApplication.clipboard().text()))
+
+    def paste_readings(self, text: str) -> None:
+        """Take a block whose first column are readings, from the current row on."""
+        self.refused.emit(self._model.paste(max(self.current_row(), 0), self._reading_column(), text))
+
+    def clear_selected(self) -> None:
+        """Empty the selected cells."""
+        self._model.clear_cells([(index.row(), self._model.columns[index.column()].key)
+                                 for index in self.selectedIndexes()])
+
+    def _reading_column(self) -> int:
+        return next((place for place, column in enumerate(self._model.columns) if column.key == READING), 0)
+
+    def _go_on(self) -> None:
+        """Go to the next empty reading; from another column one row down."""
+        index = self.currentIndex()
+        if index.column() == self._reading_column():
+            row = self._model.next_empty(index.row())
+            if row is not None:
+                self.go_to(row)
+            return
+        below = index.siblingAtRow(index.row() + 1)
+        if below.isValid():
+            self.setCurrentIndex(below)
+
+    def _ask_here(self) -> None:
+        self.ask_reason(self.current_row())
+
+    def _exclude(self, row: int, reason: str) -> None:
+        self._model.set_excluded(row, True, reason)
+
+    def _repeat_here(self) -> None:
+        if self.currentIndex().isValid():
+            row = self.current_row()
+            self._model.repeat_row(row)
+            self.go_to(row + 1)
+
+    def _remove_selected(self) -> None:
+        self._model.remove_rows([index.row() for index in self.selectedIndexes()])

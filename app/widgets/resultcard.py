@@ -1,0 +1,179 @@
+"""The verdict: sentences with the setting in bold, then the numbers with their uncertainty, then what not to touch.
+
+All of it is one text, so that it can be selected with the keyboard and copied as it reads. The button stays in sight
+whatever the height: first the gaps shrink, and only then does the text scroll.
+"""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent, QTextCursor, QTextDocument
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QTextEdit, QVBoxLayout, QWidget
+
+from app.theme import STEP_PX, tokens
+from app.widgets.resulttext import SIGNS, CardData, Paragraph, headed, write_card
+from app.words import shown
+
+__all__ = ["CardData", "Paragraph", "ResultCard"]
+
+_ROOMY_PX, _TIGHT_PX = 8.0, 3.0  # gap above a paragraph
+
+
+class ResultCard(QFrame):
+    """Shows one `CardData`; `keep_clicked` when the person wants the trial kept."""
+
+    keep_clicked = Signal()
+
+    def __init__(self, title: str = "", empty_text: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        self.card: CardData | None = None
+        self._empty_text = empty_text or self.tr("No verdict yet. It appears as soon as the readings tell something.")
+        self.heading = QLabel(title or self.tr("Verdict"))
+        self.heading.setObjectName("heading")
+        self.body = _Body()
+        self.body.setAccessibleName(self.heading.text())
+        self.copy_button = QPushButton(self.tr("Copy text"))
+        self.untouched = QLabel()
+        self.why_not = QLabel()
+        self.keep_button = QPushButton(self.tr("Keep trial   Ctrl+S"))
+        self._make_layout()
+        self.copy_button.clicked.connect(self.copy_text)
+        self.keep_button.clicked.connect(self.keep_clicked)
+        self.show_empty()
+
+    def show_card(self, card: CardData) -> None:
+        """Show a verdict."""
+        self.card = card
+        self.untouched.setText(self._untouched_text())
+        self.untouched.setVisible(bool(card.untouched))
+        self.why_not.setText(shown(card.why_not))
+        self.why_not.setVisible(bool(card.why_not) and not card.can_keep)
+        self.keep_button.setEnabled(card.can_keep)
+        self.keep_button.setToolTip("" if card.can_keep else shown(card.why_not))
+        self.copy_button.setVisible(True)
+        self._write()
+
+    def show_empty(self, text: str = "") -> None:
+        """Say that there is no verdict, and what would give one."""
+        self._empty_text = text or self._empty_text
+        self.card = None
+        for part in (self.untouched, self.why_not, self.copy_button):
+            part.setVisible(False)
+        self.keep_button.setEnabled(False)
+        self._write()
+
+    def text(self) -> str:
+        """Return the card as plain text: what "Copy text" yields."""
+        if self.card is None:
+            return self._empty_text
+        says = [f"{SIGNS[p.tone]} {headed(p)} {shown(p.text)}" for p in self.card.paragraphs]
+        rows = ["\t".join(shown(cell) for cell in row) for row in self.card.rows]
+        return "\n".join(part for part in [*says, *rows, self._untouched_text()] if part)
+
+    def copy_text(self) -> None:
+        """Put the card on the clipboard as plain text."""
+        QGuiApplication.clipboard().setText(self.text())
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Follow the theme and the font."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.StyleChange, QEvent.Type.FontChange):
+            self._write()
+
+    def _untouched_text(self) -> str:
+        if self.card is None or not self.card.untouched:
+            return ""
+        return self.tr("Do not touch: {what}").format(what=shown(self.card.untouched))
+
+    def _make_layout(self) -> None:
+        head = QHBoxLayout()
+        head.addWidget(self.heading, 1)
+        head.addWidget(self.copy_button)
+        self.copy_button.setObjectName("plain")
+        self.keep_button.setObjectName("primary")
+        self.keep_button.setAccessibleName(self.tr("Keep trial"))
+        self.untouched.setObjectName("quiet")
+        self.why_not.setObjectName("question")
+        says = QVBoxLayout()
+        says.setSpacing(2)
+        for label in (self.untouched, self.why_not):
+            label.setWordWrap(True)
+            label.setTextInteractionFlags(
+                Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+            )
+            says.addWidget(label)
+        foot = QHBoxLayout()
+        foot.setSpacing(2 * STEP_PX)
+        foot.addLayout(says, 1)
+        foot.addWidget(self.keep_button, 0, Qt.AlignmentFlag.AlignBottom)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(14, STEP_PX, 14, 12)
+        column.setSpacing(STEP_PX // 2)
+        column.addLayout(head)
+        column.addWidget(self.body, 1)
+        column.addLayout(foot)
+
+    def _write(self) -> None:
+        self.body.write(self.card, self._empty_text)
+
+
+class _Body(QTextEdit):
+    """Paragraphs and numbers as one read-only text that shrinks its gaps before it scrolls."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._card: CardData | None = None
+        self._empty_text = ""
+        self._gap_px = _ROOMY_PX
+        self.setReadOnly(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        self.setTabChangesFocus(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def sizeHint(self) -> QSize:
+        """Ask for the height of the text with its roomy gaps, within reason."""
+        return QSize(360, min(round(self._measured(_ROOMY_PX)) + 2, 360))
+
+    def minimumSizeHint(self) -> QSize:
+        """Allow four lines: below that the text scrolls."""
+        return QSize(200, self.fontMetrics().lineSpacing() * 4)
+
+    def write(self, card: CardData | None, empty_text: str) -> None:
+        """Write the card anew."""
+        self._card, self._empty_text = card, empty_text
+        self._gap_px = self._fitting_gap()
+        self._fill()
+        self.updateGeometry()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Choose the gaps for the present height."""
+        super().resizeEvent(event)
+        gap = self._fitting_gap()
+        if gap != self._gap_px:
+            self._gap_px = gap
+            self._fill()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Copy everything where nothing is selected."""
+        if event.matches(QKeySequence.StandardKey.Copy) and not self.textCursor().hasSelection():
+            self.selectAll()
+        super().keyPressEvent(event)
+
+    def _fitting_gap(self) -> float:
+        """Return the roomy gap where the text fits with it; measured without the scroll bar, or the two would chase."""
+        return _ROOMY_PX if self._measured(_ROOMY_PX) <= self.contentsRect().height() else _TIGHT_PX
+
+    def _measured(self, gap_px: float) -> float:
+        document = QTextDocument()
+        write_card(document, self._card, self._empty_text, gap_px, self.font(), tokens())
+        document.setTextWidth(self.contentsRect().width())
+        return document.size().height()
+
+    def _fill(self) -> None:
+        write_card(self.document(), self._card, self._empty_text, self._gap_px, self.font(), tokens())
+        self.moveCursor(QTextCursor.MoveOperation.Start)

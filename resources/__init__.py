@@ -1,0 +1,1 @@
+"""Data files that the program reads: help, tables, icons, translations, licences."""

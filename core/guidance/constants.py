@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from core.guidance.findings import Size
-from core.guidance.known import Known, constant_finding, kinds_on, needs_of
+from core.guidance.known import Known, axis_constant, constant_finding, kinds_on, needs_of
 from core.guidance.sentences import leave_it, unclear, undecided
 from core.guidance.verdict import Advice, Setting, basis
 from core.part_size.features import FeatureKind
@@ -54,6 +55,18 @@ def lost_motion_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
         )
 
 
+def open_motion(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """Say which lost motion is neither proved small nor proved real, so that nobody takes it for absent."""
+    for axis in ("x", "y"):
+        motion = fit.estimate(f"lost_motion_{axis}")
+        found = motion and constant_finding(fit, motion, 1.0, axis, known)
+        if found and found.size is Size.UNCLEAR:
+            told = unclear(tr("Lost motion {axis}", axis=axis.upper()), found)
+            yield replace(
+                told, action=tr("Read the outside lengths and closed windows of {axis} again.", axis=axis.upper())
+            )
+
+
 def outset_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
     """Rule 3: outside too large and inside too small by the same is bead width."""
     outset = fit.estimate("wall_outset")
@@ -62,9 +75,9 @@ def outset_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
         return
     found = constant_finding(fit, outset, 2.0, None, known)
     if found.size is Size.SMALL:
-        yield leave_it(found, tr("wall outset"), basis(fit.kinds))
+        yield leave_it(found, tr("Wall outset"))
     elif found.size is Size.UNCLEAR:
-        yield unclear(tr("wall outset"), found)
+        yield unclear(tr("Wall outset per side"), found)
     else:
         yield from _outset_remedies(fit, outset, known)
 
@@ -76,24 +89,32 @@ def _outset_remedies(fit: SizeError, outset: Estimate, known: Known) -> Iterator
         basis=basis(fit.kinds),
     )
     untouched = tr("Steps per millimetre and shrink allowance: a constant error is not a scale.")
-    if not known.flow_checked:
-        yield Advice(
-            Setting.CHECK_FLOW, tr("Check the flow by a wall or mass trial first."), None, "", because, untouched
-        )
-    if abs(outset.value) > MOST_OUTSET_MM or not _one_outset(fit):
+    if abs(outset.value) > MOST_OUTSET_MM:
+        action = tr("Check the nozzle bore and the bead width in the settings, then the flow: no offset mends so much.")
+        yield Advice(Setting.CHECK_FLOW, action, None, "", because, untouched)
         return
-    action = (
-        tr("Set the contour offset to {amount:+.3f} mm per side, on top of the one in force.", amount=-outset.value)
-        if known.flow_checked
-        else tr("When the flow is good: contour offset {amount:+.3f} mm per side.", amount=-outset.value)
-    )
+    if not known.flow_checked:
+        action = tr("Check the flow by a wall or mass trial first.")
+        yield Advice(Setting.CHECK_FLOW, action, None, "", because, untouched)
+    if not _one_outset(fit):
+        yield undecided(
+            tr("Measure the wall of a box along X and along Y; give no common contour offset yet."),
+            tr("The wall outset differs between X and Y: the bead is wider in one direction."),
+        )
+        return
+    offset = value_text(replace(outset, value=-outset.value))
+    if known.flow_checked:
+        action = tr("Change the contour offset in force by {amount} per side.", amount=offset)
+    else:
+        action = tr("When the flow is good: change the contour offset in force by {amount} per side.", amount=offset)
+        because = tr("It takes back the wall outset.")
     yield Advice(Setting.CONTOUR_OFFSET, action, -outset.value, "mm per side", because, untouched)
 
 
 def _constant_only(fit: SizeError, known: Known) -> Iterator[Advice]:
     """Outside lengths alone give 2w - B: it may be small, but what it belongs to is not told."""
     for axis in ("x", "y"):
-        constant = next((e for e in fit.estimates() if e.name.endswith(f"constant_{axis}")), None)
+        constant = axis_constant(fit, axis)
         if constant is None:
             continue
         found = constant_finding(fit, constant, 1.0, axis, known)
@@ -108,7 +129,7 @@ def _constant_only(fit: SizeError, known: Known) -> Iterator[Advice]:
                 ),
             )
         elif found.size is Size.UNCLEAR:
-            yield unclear(tr("constant error {axis}", axis=axis.upper()), found)
+            yield unclear(tr("Constant error {axis}", axis=axis.upper()), found)
 
 
 def round_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
@@ -122,14 +143,14 @@ def round_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
             continue
         found = constant_finding(fit, constant, 1.0, None, known, kind)
         if found.size is Size.UNCLEAR:
-            yield unclear(tr("constant error of {what}", what=what), found)
+            yield unclear(tr("Constant error of {what}", what=what), found)
         if found.size is Size.REAL:
             yield Advice(
                 Setting.CONTOUR_OFFSET,
                 tr(
-                    "Draw {what} {amount:+.2f} mm in diameter; where it must fit, ream.",
+                    "Change the drawn diameter of {what} by {amount}.",
                     what=what,
-                    amount=-constant.value,
+                    amount=value_text(replace(constant, value=-constant.value)),
                 ),
                 -constant.value / 2,
                 "mm per side",
@@ -145,13 +166,16 @@ def squash_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
         return
     found = constant_finding(fit, squash, 1.0, "z", known)
     if found.size is Size.UNCLEAR:
-        yield unclear(tr("first-layer squash"), found)
+        yield unclear(tr("First-layer squash"), found)
     if found.size is Size.SMALL:
-        yield leave_it(found, tr("first-layer squash"), basis(kinds_on(fit, "z")))
+        yield leave_it(found, tr("First-layer squash"))
     if found.size is Size.REAL:
         yield Advice(
             Setting.MEND_MECHANICS,
-            tr("Set the gap between nozzle and bed by {amount:+.2f} mm.", amount=-squash.value),
+            tr(
+                "Change the gap between nozzle and bed by {amount}.",
+                amount=value_text(replace(squash, value=-squash.value)),
+            ),
             -squash.value,
             "mm",
             tr("Every height is off by {value}: the first layer, not the screw.", value=value_text(squash)),

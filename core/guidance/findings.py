@@ -15,11 +15,7 @@ import math
 from dataclasses import dataclass
 from enum import StrEnum
 
-import numpy as np
-from numpy.typing import NDArray
-
 from core.errors import InputError
-from core.measuring.gum import combine
 from core.measuring.tolerance import Conformity, decide, tolerance_mm, tolerance_range_mm
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate
@@ -58,7 +54,7 @@ def tolerance_at(length_mm: float, tolerance: str | float) -> float:
     if isinstance(tolerance, str):
         lowest, highest = tolerance_range_mm(tolerance)
         return float(tolerance_mm(min(max(length_mm, math.nextafter(lowest, math.inf)), highest), tolerance))
-    if not tolerance > 0:
+    if not 0 < tolerance < math.inf:
         raise InputError("tolerance", tr("A tolerance is above 0 mm; type plus-minus what the part may be off."))
     return tolerance
 
@@ -86,7 +82,7 @@ def _judge(effect: Estimate, T: float) -> Size:
 
 def scale_difference(fit: SizeError) -> Estimate | None:
     """Return scale_x - scale_y of one print: shrinkage is the same in both, so this is free of it."""
-    return _combined(fit, "scale_difference", 1.0, -1.0)
+    return fit.combination("scale_difference", scale_x=1.0, scale_y=-1.0)
 
 
 def common_scale(fit: SizeError) -> Estimate | None:
@@ -94,23 +90,7 @@ def common_scale(fit: SizeError) -> Estimate | None:
     x, y = fit.estimate("scale_x"), fit.estimate("scale_y")
     if x is None or y is None:
         return x or y
-    cov = _covariance(fit)
-    weights = np.linalg.solve(cov, np.ones(2))
-    weights = np.clip(weights / weights.sum(), 0.0, 1.0)
-    return _combined(fit, "scale_xy", float(weights[0]), float(1.0 - weights[0]))
-
-
-def _combined(fit: SizeError, name: str, of_x: float, of_y: float) -> Estimate | None:
-    x, y = fit.estimate("scale_x"), fit.estimate("scale_y")
-    if x is None or y is None:
-        return None
-    c = np.array([of_x, of_y])
-    variance = float(c @ _covariance(fit) @ c)
-    dof = combine([of_x * x.u, of_y * y.u], [x.dof, y.dof]).dof
-    return Estimate(name, of_x * x.value + of_y * y.value, math.sqrt(max(variance, 0.0)), dof, "1")
-
-
-def _covariance(fit: SizeError) -> NDArray[np.float64]:
-    unit = np.eye(len(fit.terms.names))
-    x, y = unit[fit.terms.names.index("scale_x")], unit[fit.terms.names.index("scale_y")]
-    return np.array([[fit.covariance(x, x), fit.covariance(x, y)], [fit.covariance(x, y), fit.covariance(y, y)]])
+    shared = fit.covariance("scale_x", "scale_y")
+    own_x, own_y = x.u**2 - shared, y.u**2 - shared
+    of_x = min(max(own_y / (own_x + own_y), 0.0), 1.0) if own_x + own_y > 0 else 0.5
+    return fit.combination("scale_xy", scale_x=of_x, scale_y=1.0 - of_x)

@@ -70,6 +70,11 @@ def constant_finding(
     return finding(constant, factor, float(min(concerned)), known.tolerance)
 
 
+def axis_constant(fit: SizeError, axis: str) -> Estimate | None:
+    """Return the constant of an axis whose wall outset and lost motion are not told apart, if there is one."""
+    return fit.estimate(f"constant_{axis}") or fit.estimate(f"hole_constant_{axis}")
+
+
 def needs_of(fit: SizeError, name: str) -> Words:
     """The reading that would tell this parameter."""
     return next((m.needs for m in fit.not_estimable if m.name == name), tr("measure more kinds of feature"))

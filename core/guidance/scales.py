@@ -8,7 +8,7 @@ import numpy as np
 
 from core.guidance.findings import Size, common_scale, finding, scale_difference
 from core.guidance.known import Known, kinds_on, longest_mm, printed_axes
-from core.guidance.sentences import leave_it, unclear, undecided
+from core.guidance.sentences import correcting_factor, leave_it, unclear, undecided
 from core.guidance.verdict import Advice, Setting, basis
 from core.machine_geometry.drive import GROSS_RATIO, Drive, DriveKind
 from core.machine_geometry.mixup import RatioInterval, mixups_within
@@ -20,7 +20,8 @@ from core.words import Words, tr
 
 MOST_SHRINK_RATIO = 0.01  # of usual filaments; above it a gross ratio is searched for (common practice, no source)
 LONG_TRAVEL_MM = 400.0  # an axis this long may earn a measured scale (common practice, no source)
-_USUAL = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
+_USUAL_BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
+_USUAL_SCREW = Drive(DriveKind.SCREW, pitch_mm=2.0, starts=4)
 
 
 def gross_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
@@ -32,7 +33,7 @@ def gross_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
         travel = FeatureKind.TRAVEL in kinds_on(fit, axis)
         interval = RatioInterval(1.0 + scale.value, scale.u, 0.0 if travel else MOST_SHRINK_RATIO, scale.dof)
         drive = known.drives.get(axis)
-        hits = mixups_within(drive or _USUAL, interval) if interval.ratio > 0 else ()
+        hits = mixups_within(drive or _usual(axis), interval) if interval.ratio > 0 else ()
         if not hits and abs(scale.value) <= 3 * MOST_SHRINK_RATIO and not travel:
             continue  # as much as some filaments shrink: the scale rule speaks
         yield Advice(
@@ -63,7 +64,12 @@ def _gross_because(fit: SizeError, axis: str, scale: Estimate, says: list[Words]
         words = tr("{first} Or: {second}", first=words, second=more)
     if drive_known:
         return tr("{base} It would fit: {hits}", base=base, hits=words)
-    return tr("{base} No drive is on record; for a 2 mm belt on 20 teeth it would fit: {hits}", base=base, hits=words)
+    usual = tr("a screw of 4 starts, 2 mm pitch") if axis == "z" else tr("a 2 mm belt on 20 teeth")
+    return tr("{base} No drive is on record; for {usual} it would fit: {hits}", base=base, usual=usual, hits=words)
+
+
+def _usual(axis: str) -> Drive:
+    return _USUAL_SCREW if axis == "z" else _USUAL_BELT
 
 
 def scale_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
@@ -110,10 +116,10 @@ def _axes_differ(difference: Estimate, known: Known) -> Advice:
 def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Known) -> Iterator[Advice]:
     longest = longest_mm(fit, axes)
     found = finding(scale, longest, longest, known.tolerance)
-    named = tr("scale error {axes}", axes="".join(axes).upper())
+    named = tr("Scale error {axes}", axes="".join(axes).upper())
     on = basis(tuple(k for k, a in zip(fit.kinds, fit.axes, strict=True) if a in axes))
     if found.size is Size.SMALL:
-        yield leave_it(found, named, on)
+        yield leave_it(found, named)
     elif found.size is Size.UNCLEAR:
         yield unclear(named, found)
     elif scale.value > 0:
@@ -137,7 +143,7 @@ def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Know
 
 def _shrink(scale: Estimate, named: Words, on: Words, axes: list[str], known: Known) -> Advice:
     allowance = 1.0 / (1.0 + scale.value)
-    drive = max((known.drives[a].tolerance_ratio for a in axes if a in known.drives), default=_USUAL.tolerance_ratio)
+    drive = max(known.drives.get(a, _usual(a)).tolerance_ratio for a in axes)
     share = (
         tr("the drive leaves about {percent:.2f} %", percent=drive * 100)
         if abs(scale.value) > 2 * drive
@@ -146,8 +152,8 @@ def _shrink(scale: Estimate, named: Words, on: Words, axes: list[str], known: Kn
     return Advice(
         Setting.SHRINK_ALLOWANCE,
         tr(
-            "Draw parts of this filament {allowance:.4f} times as large along {axes}.",
-            allowance=allowance,
+            "Draw parts of this filament {allowance} times as large along {axes}.",
+            allowance=correcting_factor(scale),
             axes="".join(axes).upper(),
         ),
         allowance,
@@ -172,9 +178,9 @@ def travel_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
             continue
         reach = float(np.ptp([L for L, a in zip(fit.nominal_mm, fit.axes, strict=True) if a == axis]))
         found = finding(scale, reach, reach, known.tolerance)
-        named = tr("travel of {axis}", axis=axis.upper())
+        named = tr("Travel of {axis}", axis=axis.upper())
         if found.size is Size.SMALL:
-            yield leave_it(found, named, basis(kinds_on(fit, axis)))
+            yield leave_it(found, named)
         elif found.size is Size.UNCLEAR:
             yield unclear(named, found)
         else:
@@ -206,9 +212,9 @@ def _travel_scale(scale: Estimate, axis: str, reach_mm: float, drive: Drive | No
     return Advice(
         Setting.AXIS_SCALE,
         tr(
-            "Multiply the steps per millimetre of {axis} in force by {factor:.5f}, then measure the travel again.",
+            "Multiply the steps per millimetre of {axis} in force by {factor}, then measure the travel again.",
             axis=axis.upper(),
-            factor=1.0 / (1.0 + scale.value),
+            factor=correcting_factor(scale),
         ),
         1.0 / (1.0 + scale.value),
         "1",

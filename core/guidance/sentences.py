@@ -2,29 +2,43 @@
 
 from __future__ import annotations
 
+import math
+
 from core.guidance.findings import Finding
 from core.guidance.verdict import Advice, Setting
-from core.quantity import value_text
+from core.quantity import Estimate, rounded_pair, value_text
 from core.words import Words, tr
 
 
-def leave_it(found: Finding, what: Words, on: Words) -> Advice:
-    """Say that an effect is proved small."""
+def leave_it(found: Finding, what: Words) -> Advice:
+    """Say that an effect is proved small; what it rests on is said once for all such effects."""
     return Advice(
         Setting.LEAVE,
         tr("Change nothing."),
         None,
         "",
         tr(
-            "{what}: {value}, at most {effect:.2g} mm on a size where ±{tolerance:g} mm is allowed ({basis}).",
+            "{what}: {value}, at most {effect} mm where ±{tolerance:g} mm is allowed.",
             what=what,
             value=value_text(found.estimate),
-            effect=abs(found.effect.value) + found.effect.U,
+            effect=_at_most(abs(found.effect.value) + found.effect.U),
             tolerance=found.tolerance_mm,
-            basis=on,
         ),
         tr("Steps per millimetre, flow factor, contour offset."),
     )
+
+
+def _at_most(effect_mm: float) -> str:
+    """Round up to two digits: what is said to be the most must not be less; below a micrometre nobody asks."""
+    step = 10.0 ** (math.floor(math.log10(max(effect_mm, 1e-3))) - 1)
+    return f"{max(math.ceil(effect_mm / step - 1e-9) * step, 1e-3):.2g}"
+
+
+def correcting_factor(scale: Estimate) -> str:
+    """Return the factor that makes up for a scale error, with its expanded uncertainty."""
+    factor = 1.0 / (1.0 + scale.value)
+    value, U = rounded_pair(factor, scale.U * factor**2)
+    return f"{value.removeprefix('+')} ± {U}"
 
 
 def unclear(what: Words, found: Finding) -> Advice:

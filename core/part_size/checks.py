@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.measuring.linefit import LinearFit, fit_linear
-from core.part_size.features import FeatureKind, Terms
+from core.part_size.features import FEATURES, FeatureKind, Terms
 from core.part_size.scatter import RANK_RATIO, FeatureMeans, ScatteredFit
 from core.words import Words, tr
 
@@ -61,12 +61,13 @@ def run_checks(
         error_mm: of each reading (n,).
     """
     found = [_scatter_source(scattered), _condition(scattered.fit)]
-    curves = list(_curvature(terms, means, scattered, axes, nominal_mm))
+    curves = list(_curvature(terms, means, scattered, (kinds, axes, nominal_mm)))
     found += [check for check, _ in curves]
     found += _lever(kinds, axes, nominal_mm)
-    found += _lack_of_fit(means, scattered)
+    found += _lack_of_fit(terms, means)
     found += _unequal_scatter(scattered, nominal_mm)
     found += _one_wall_outset(terms, means, scattered, axes)
+    found += _jaw_zero(terms, means, scattered, kinds, axes)
     outliers, flagged = _outliers(means, scattered, error_mm)
     return found + outliers, any(sure for _, sure in curves), flagged
 
@@ -132,9 +133,15 @@ def _lever(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> Ite
 
 
 def _curvature(
-    terms: Terms, means: FeatureMeans, scattered: ScatteredFit, axes: list[str], nominal_mm: Floats
+    terms: Terms,
+    means: FeatureMeans,
+    scattered: ScatteredFit,
+    read: tuple[list[FeatureKind], list[str], Floats],
 ) -> Iterator[tuple[Diagnostic, bool]]:
-    """Add a square of the length, axis by axis, and see whether it is needed."""
+    """Add a square of the length, axis by axis, and see whether it is needed; a jaw that is not zeroed is no curve."""
+    kinds, axes, nominal_mm = read
+    jaws = np.array([[FEATURES[kind].outside_jaw, FEATURES[kind].inside_jaw] for kind in kinds])
+    design = np.hstack([terms.design, jaws])
     for axis in sorted(set(axes)):
         mine = np.array([a == axis for a in axes])
         lengths = nominal_mm[mine]
@@ -142,7 +149,7 @@ def _curvature(
             continue
         middle, half = (lengths.max() + lengths.min()) / 2, np.ptp(lengths) / 2
         column = np.where(mine, ((nominal_mm - middle) / half) ** 2, 0.0)
-        extra = _added(terms.design, column[:, None], means, scattered)
+        extra = _added(design, column[:, None], means, scattered)
         if extra is None:
             continue
         F, dof = extra
@@ -181,22 +188,43 @@ def _one_wall_outset(
     yield Diagnostic("one_wall_outset", F, limit, limit >= F, says)
 
 
+def _jaw_zero(
+    terms: Terms, means: FeatureMeans, scattered: ScatteredFit, kinds: list[FeatureKind], axes: list[str]
+) -> Iterator[Diagnostic]:
+    """Test whether lengths of walls are all off alike, outside and inside, which no mechanism of the model does."""
+    walls = [a != "z" and not FEATURES[k].constant for k, a in zip(kinds, axes, strict=True)]
+    extra = _added(terms.design, np.array(walls, dtype=float)[:, None], means, scattered)
+    if extra is None:
+        return
+    F, dof = extra
+    limit = _f_limit(1, dof)
+    says = (
+        tr("Outside and inside are not off alike: the jaws are zeroed.")
+        if limit >= F
+        else tr("Outside and inside are off alike: check the zero of both jaws, and the kind of each feature.")
+    )
+    yield Diagnostic("jaw_zero", F, limit, limit >= F, says)
+
+
 def _added(design: Floats, columns: Floats, means: FeatureMeans, scattered: ScatteredFit) -> tuple[float, int] | None:
     """Return F of one added column and its degrees of freedom; None where it adds nothing or no freedom is left."""
-    fit = scattered.fit
-    wider = fit_linear(np.hstack([design, columns]), means.error_mm, fit.weights, RANK_RATIO)
+    weights = scattered.fit.weights
+    fit = fit_linear(design, means.error_mm, weights, RANK_RATIO)
+    wider = fit_linear(np.hstack([design, columns]), means.error_mm, weights, RANK_RATIO)
     if wider.rank != fit.rank + 1 or wider.dof < 1:
         return None
     variance = max(wider.ssr / wider.dof, scattered.rounding_mm2, 1e-30)
     return max(0.0, fit.ssr - wider.ssr) / variance, wider.dof
 
 
-def _lack_of_fit(means: FeatureMeans, scattered: ScatteredFit) -> Iterator[Diagnostic]:
-    """Compare the scatter of the features with what re-reading explains."""
-    fit = scattered.fit
-    if not means.repeat_dof or fit.dof < 1 or means.sd_repeat_mm <= 0.0:
+def _lack_of_fit(terms: Terms, means: FeatureMeans) -> Iterator[Diagnostic]:
+    """Compare the scatter of the features with what re-reading explains; each counts as often as it was read."""
+    if not means.repeat_dof or means.sd_repeat_mm <= 0.0:
         return
-    F = float(np.sum(means.count * fit.residual**2)) / fit.dof / means.sd_repeat_mm**2
+    fit = fit_linear(terms.design, means.error_mm, means.count, RANK_RATIO)
+    if fit.dof < 1:
+        return
+    F = fit.ssr / fit.dof / means.sd_repeat_mm**2
     limit = _f_limit(fit.dof, means.repeat_dof)
     says = (
         tr("The features scatter no more than re-reading explains.")
@@ -241,7 +269,7 @@ def _outliers(
         found.append(_outlier_check("outlier", t, limit))
     if means.repeat_dof >= 2:
         within = error_mm - means.error_mm[means.group]
-        t, limit = _studentised(within, 1.0 / means.count[means.group], means.repeat_dof, scattered.rounding_mm2)
+        t, limit = _studentised(within, 1.0 / means.count[means.group], means.repeat_dof, scattered.digit_mm2)
         flagged |= t > limit
         found.append(_outlier_check("repeat_outlier", t, limit))
     return found, flagged

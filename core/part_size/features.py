@@ -13,7 +13,8 @@ Source of the table: derived from the play operator; reproduced by the path foll
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, field
 from enum import StrEnum
 
 import numpy as np
@@ -121,16 +122,35 @@ def axis_problem(kind: FeatureKind, axis: str) -> Words | None:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Terms:
-    """The design of a size-error fit: parameter names (p) and how each reading responds to them (m, p)."""
+    """The design of a size-error fit.
+
+    Attributes:
+        names: (p) parameters.
+        design: (m, p) how each reading responds to them.
+        centre_mm: of the travel of each axis; its positions count from there, so that no choice of zero hides a scale.
+    """
 
     names: tuple[str, ...]
     design: Floats
+    centre_mm: Mapping[str, float] = field(default_factory=dict)
 
     def combination(self, **coefficients: float) -> Floats | None:
-        """Return the (p,) coefficients of a combination of named parameters, None when one is not in the fit."""
+        """Return the (p,) coefficients of a combination of named parameters, None when one is not in the fit.
+
+        An origin is the error of a travel at position zero, wherever its positions are counted from.
+        """
         if any(name not in self.names for name in coefficients):
             return None
-        return np.array([coefficients.get(name, 0.0) for name in self.names])
+        c = np.array([coefficients.get(name, 0.0) for name in self.names])
+        for axis, centre in self.centre_mm.items():
+            c[self.names.index(f"scale_{axis}")] -= centre * coefficients.get(f"origin_{axis}", 0.0)
+        return c
+
+    def coefficients(self, name: str) -> Floats:
+        """Return the (p,) coefficients that give one parameter of the fit."""
+        c = self.combination(**{name: 1.0})
+        assert c is not None, f"{name} is not in this fit"
+        return c
 
 
 def parameter_names(kinds: list[FeatureKind], axes: list[str]) -> tuple[str, ...]:
@@ -141,7 +161,19 @@ def parameter_names(kinds: list[FeatureKind], axes: list[str]) -> tuple[str, ...
     return (*scales, *(["wall_outset"] if walls else []), *(f"lost_motion_{a}" for a in walls), *constants)
 
 
-def design_terms(names: tuple[str, ...], kinds: list[FeatureKind], axes: list[str], nominal_mm: ArrayLike) -> Terms:
+def travel_centres(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> dict[str, float]:
+    """Return the mean position (mm) of the travel on each axis that has one; arguments as for `design_terms`."""
+    mine = {a: [k is FeatureKind.TRAVEL and a == b for k, b in zip(kinds, axes, strict=True)] for a in axes}
+    return {axis: float(np.mean(nominal_mm[rows])) for axis, rows in mine.items() if any(rows)}
+
+
+def design_terms(
+    names: tuple[str, ...],
+    kinds: list[FeatureKind],
+    axes: list[str],
+    nominal_mm: ArrayLike,
+    centre_mm: Mapping[str, float] | None = None,
+) -> Terms:
     """Build the design matrix.
 
     Args:
@@ -149,19 +181,21 @@ def design_terms(names: tuple[str, ...], kinds: list[FeatureKind], axes: list[st
         kinds: (m,) kind of each reading.
         axes: (m,) axis of each reading.
         nominal_mm: (m,) nominal lengths.
+        centre_mm: as `travel_centres` gives it; positions count from zero when None.
     """
     L = np.asarray(nominal_mm, dtype=float)
+    centre = centre_mm or {}
     column = {name: j for j, name in enumerate(names)}
     X = np.zeros((L.size, len(names)))
     for i, (kind, axis) in enumerate(zip(kinds, axes, strict=True)):
         feature = FEATURES[kind]
-        X[i, column[f"scale_{axis}"]] = L[i]
+        X[i, column[f"scale_{axis}"]] = L[i] - (centre.get(axis, 0.0) if kind is FeatureKind.TRAVEL else 0.0)
         if feature.constant:
             X[i, column[_constant(kind, axis)]] = 1.0
         elif axis != "z":
             X[i, column["wall_outset"]] = 2.0 * feature.k
             X[i, column[f"lost_motion_{axis}"]] = -feature.r
-    return Terms(names, X)
+    return Terms(names, X, centre)
 
 
 def _constant(kind: FeatureKind, axis: str) -> str:

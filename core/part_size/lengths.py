@@ -13,10 +13,12 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.part_size.features import FeatureKind, axis_problem, kind_from_text
-from core.words import tr
+from core.part_size.features import AXES, FeatureKind, axis_problem, kind_from_text
+from core.words import Words, tr
 
-LONGEST_MM = 10_000.0
+LONGEST_MM, SHORTEST_MM = 10_000.0, 0.001
+_PLACES = 9  # of a millimetre: positions nearer than that are one position
+_COLDEST_C, _HOTTEST_C = -50.0, 300.0  # outside, no part is read
 
 Floats = NDArray[np.float64]
 
@@ -78,17 +80,56 @@ def check_lengths(
     """Check the columns of a trial and work out each error; arguments as for `sizeerror.fit_size_error`.
 
     Raises:
-        InputError: fields `nominal_mm`, `measured_mm`, `kind`, `axis` or `feature`, with the row at fault.
+        InputError: fields `nominal_mm`, `measured_mm`, `kind`, `axis` or `feature`, with the row at fault;
+            `part_temperature` or `layers`.
     """
+    _check_conditions(part_temperature, layers)
     nominal, measured, kinds, axes = _checked(nominal_mm, measured_mm, kind, axis)
     error, wanted = _errors(nominal, measured, kinds, axes, part_temperature, layers)
     return Lengths(kinds, axes, wanted, measured, error, _labels(kinds, axes, nominal, feature))
 
 
+def reading_problem(kind: FeatureKind, axis: str, nominal_mm: float, measured_mm: float) -> tuple[str, Words] | None:
+    """Return the field at fault and why this reading cannot be, or None."""
+    if problem := axis_problem(kind, axis):
+        return ("kind" if axis in AXES else "axis"), problem
+    for field, length in (("nominal_mm", nominal_mm), ("measured_mm", measured_mm)):
+        if not abs(length) <= LONGEST_MM:
+            return field, tr(
+                "{value:g} mm is not a length up to {limit:g} mm; retype it.", value=length, limit=LONGEST_MM
+            )
+        if kind is not FeatureKind.TRAVEL and length < SHORTEST_MM:
+            return field, tr(
+                "{value:g} mm: a length on a part is {limit:g} mm at least, only travel may be zero or negative; "
+                "retype it.",
+                value=length,
+                limit=SHORTEST_MM,
+            )
+    return None
+
+
+def _check_conditions(part_temperature: PartTemperature | None, layers: LayerPlan | None) -> None:
+    if part_temperature is not None:
+        sure = all(math.isfinite(n) and n >= 0 for n in (part_temperature.u_ratio, part_temperature.factor))
+        if not (sure and _COLDEST_C <= part_temperature.part_c <= _HOTTEST_C):
+            raise InputError(
+                "part_temperature",
+                tr(
+                    "{value:g} °C is no temperature at which a part is read; type one from {low:g} to {high:g}.",
+                    value=part_temperature.part_c,
+                    low=_COLDEST_C,
+                    high=_HOTTEST_C,
+                ),
+            )
+    if layers is not None and not all(0 < h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
+        raise InputError("layers", tr("A layer is above 0 mm high; type the layer heights of the print."))
+
+
 def _checked(
     nominal_mm: ArrayLike, measured_mm: ArrayLike, kind: Sequence[str], axis: Sequence[str] | None
 ) -> tuple[Floats, Floats, list[FeatureKind], list[str]]:
-    nominal, measured = _numbers("nominal_mm", nominal_mm), _numbers("measured_mm", measured_mm)
+    nominal = np.round(_numbers("nominal_mm", nominal_mm), _PLACES)
+    measured = _numbers("measured_mm", measured_mm)
     kinds = [kind_from_text(text, row) for row, text in enumerate(kind)]
     axes = ["x"] * nominal.size if axis is None else [str(a).strip().lower() for a in axis]
     if nominal.size == 0:
@@ -97,16 +138,9 @@ def _checked(
         raise InputError(
             "nominal_mm", tr("The columns differ in length; every reading needs nominal, reading, kind, axis.")
         )
-    for row, (k, a, L, y) in enumerate(zip(kinds, axes, nominal, measured, strict=True)):
-        if problem := axis_problem(k, a):
-            raise InputError("axis" if a not in "xyz" else "kind", problem, row)
-        if k is not FeatureKind.TRAVEL and not (L > 0 and y > 0):
-            field = "nominal_mm" if L <= 0 else "measured_mm"
-            raise InputError(
-                field,
-                tr("Row {row}: a length on a part is above 0 mm; only travel may be zero or negative.", row=row + 1),
-                row,
-            )
+    for row, (k, a, L, y) in enumerate(zip(kinds, axes, nominal.tolist(), measured.tolist(), strict=True)):
+        if problem := reading_problem(k, a, L, y):
+            raise InputError(*problem, row)
     _refuse_mixed_travel(kinds, axes)
     return nominal, measured, kinds, axes
 
@@ -118,17 +152,6 @@ def _numbers(field: str, values: ArrayLike) -> Floats:
         raise InputError(field, tr("A value is not a number; type every length in millimetres.")) from None
     if numbers.ndim != 1:
         raise InputError(field, tr("Give one list of lengths, one for each reading."))
-    for row in np.flatnonzero(~(np.abs(numbers) <= LONGEST_MM)):
-        raise InputError(
-            field,
-            tr(
-                "Row {row}: {value:g} mm is not a length up to {limit:g} mm; retype it.",
-                row=int(row) + 1,
-                value=float(numbers[row]),
-                limit=LONGEST_MM,
-            ),
-            int(row),
-        )
     return numbers
 
 
@@ -181,9 +204,8 @@ def _labels(
             raise InputError(
                 "feature",
                 tr(
-                    "Row {row}: feature {name} has two nominal lengths, {first:g} and {second:g} mm; "
-                    "correct one, or give the second a name of its own.",
-                    row=row + 1,
+                    "Feature {name} has two nominal lengths, {first:g} and {second:g} mm; correct one, or give the "
+                    "second a name of its own.",
                     name=str(name),
                     first=float(lengths[label]),
                     second=float(L),

@@ -13,7 +13,7 @@ from itertools import combinations
 import numpy as np
 from numpy.typing import NDArray
 
-from core.part_size.features import FEATURES, FeatureKind, design_terms, kind_words
+from core.part_size.features import FEATURES, FeatureKind, Terms, axis_problem, design_terms, kind_words
 from core.words import Words, tr
 
 Floats = NDArray[np.float64]
@@ -40,7 +40,7 @@ class Candidate:
     def words(self) -> Words:
         """Say what to measure."""
         return tr(
-            "one {kind} of about {length:g} mm along {axis}",
+            "one length of about {length:g} mm along {axis} ({kind})",
             kind=kind_words(self.kind),
             length=self.nominal_mm,
             axis=self.axis,
@@ -66,20 +66,26 @@ def reading_list(readings: Iterable[Candidate]) -> Words:
 
 
 def telling_readings(
-    names: tuple[str, ...], null_space: Floats, combination: Floats, kinds: list[FeatureKind], lengths_mm: Floats
+    terms: Terms,
+    null_space: Floats,
+    combination: Floats,
+    kinds: list[FeatureKind],
+    axes: list[str],
+    lengths_mm: Floats,
 ) -> tuple[Candidate, ...]:
     """Return the fewest and least troublesome readings (at most two) that would tell the combination; () if none do.
 
     Args:
-        names: (p,) parameter names of the fit.
+        terms: of the fit.
         null_space: (p, q) directions that no reading sees.
         combination: (p,) what is asked for.
-        kinds: kinds that were read already; constants of their own (bore, height, travel) only return among these.
-        lengths_mm: lengths that were read already.
+        kinds: (m,) read already; kinds with constants of their own (bore, height, travel) only return among these.
+        axes: (m,) along which they were read.
+        lengths_mm: (m,) lengths of these.
     """
     open_to = combination @ null_space
-    candidates = list(_candidates(names, kinds, lengths_mm))
-    rows = {c: _seen(design_terms(names, [c.kind], [c.axis], [c.nominal_mm]).design[0], null_space) for c in candidates}
+    candidates = list(_candidates(terms.names, kinds, axes, lengths_mm))
+    rows = {c: _seen(_response(terms, c), null_space) for c in candidates}
     for size in (1, 2):
         for chosen in combinations(candidates, size):
             seen = np.array([rows[c] for c in chosen])
@@ -89,32 +95,36 @@ def telling_readings(
     return ()
 
 
+def _response(terms: Terms, candidate: Candidate) -> Floats:
+    kind, axis, length = [candidate.kind], [candidate.axis], [candidate.nominal_mm]
+    return np.asarray(design_terms(terms.names, kind, axis, length, terms.centre_mm).design[0])
+
+
 def _seen(response: Floats, null_space: Floats) -> Floats:
     """Return what a reading sees of each open direction, exact zeros where it sees only rounding."""
     seen = response @ null_space
     return np.asarray(np.where(np.abs(seen) > 1e-9 * float(np.linalg.norm(response)), seen, 0.0))
 
 
-def _candidates(names: tuple[str, ...], kinds: list[FeatureKind], lengths_mm: Floats) -> Iterator[Candidate]:
-    """List what could be read: every kind whose parameters are in the fit, at a length far from those read."""
-    axes = [name[-1] for name in names if name.startswith("scale_")]
+def _candidates(
+    names: tuple[str, ...], kinds: list[FeatureKind], axes: list[str], lengths_mm: Floats
+) -> Iterator[Candidate]:
+    """List what could be read: every kind whose parameters are in the fit, at a length far from those on its axis."""
+    far = {a: _far_from(lengths_mm[[a == b for b in axes]]) for a in sorted(set(axes))}
     own = [kind for kind in dict.fromkeys(kinds) if FEATURES[kind].constant]
     used = [kind for kind in dict.fromkeys(kinds) if not FEATURES[kind].constant]
     order = own + used + [kind for kind in _BY_TROUBLE if kind not in used]
     for kind in order:
-        for axis in axes:
-            if _in_fit(kind, axis, names, kinds):
-                yield Candidate(kind, axis, _far_from(lengths_mm))
+        for axis, length in far.items():
+            if _in_fit(kind, axis, names):
+                yield Candidate(kind, axis, length)
 
 
-def _in_fit(kind: FeatureKind, axis: str, names: tuple[str, ...], kinds: list[FeatureKind]) -> bool:
-    constant = FEATURES[kind].constant
-    if constant:
-        name = f"origin_{axis}" if constant == "origin" else constant
-        return name in names and (axis == "z") == (kind is FeatureKind.HEIGHT or (kind in kinds and axis == "z"))
-    if axis == "z":
-        return kind is FeatureKind.SAME_FACING and kind in kinds
-    return f"lost_motion_{axis}" in names
+def _in_fit(kind: FeatureKind, axis: str, names: tuple[str, ...]) -> bool:
+    travels = f"origin_{axis}" in names
+    if axis_problem(kind, axis) or travels != (kind is FeatureKind.TRAVEL):
+        return False
+    return bool(FEATURES[kind].constant) or axis == "z" or f"lost_motion_{axis}" in names
 
 
 def _far_from(lengths_mm: Floats) -> float:

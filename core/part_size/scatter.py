@@ -23,6 +23,9 @@ Floats = NDArray[np.float64]
 FEWEST_SPARE = 3  # features beyond the parameters before their own scatter may carry the uncertainty
 RANK_RATIO = 1e-3  # a combination seen a thousand times more weakly than the best one counts as not seen
 COARSEST_GUESS_MM = 0.01  # digit of a usual caliper: whole millimetres typed do not make the caliper coarser
+FINEST_GUESS_MM = 1e-6  # nobody reads finer: scatter is never taken for nothing
+_MOST_STEPS = 200  # each at least doubles tau^2, from a nanometre's square if need be
+_SURE = 0.99  # level at which too few residuals are still believed against a repeatability
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -52,8 +55,10 @@ class ScatteredFit:
         dof: degrees of freedom of that variance.
         source: `features`, `repeats`, `instrument`, or `none`.
         next_mm2: variance of one new reading of one new feature about its mean.
+        again_mm2: the part of it that only the repeats tell, with `again_dof` degrees of freedom.
         feature_sd_mm: tau, nan when it cannot be seen.
         rounding_mm2: the least that factor can be, because the readings have a last digit.
+        digit_mm2: variance that the last digit leaves in one reading.
     """
 
     fit: LinearFit
@@ -63,6 +68,9 @@ class ScatteredFit:
     next_mm2: float
     feature_sd_mm: float
     rounding_mm2: float
+    digit_mm2: float
+    again_mm2: float = 0.0
+    again_dof: float = math.inf
 
     @property
     def rounded(self) -> bool:
@@ -84,11 +92,11 @@ def feature_means(error_mm: Floats, labels: list[tuple[str, ...]]) -> FeatureMea
 
 
 def guess_resolution_mm(readings_mm: Floats) -> float:
-    """Return the coarsest decimal digit that all readings share, at most that of a usual caliper; 0 if none."""
-    for places in range(2, 7):
+    """Return the coarsest decimal digit that all readings share, from that of a usual caliper to a nanometre."""
+    for places in range(2, 6):
         if np.allclose(readings_mm, np.round(readings_mm, places), rtol=0.0, atol=1e-9):
             return min(10.0**-places, COARSEST_GUESS_MM)
-    return 0.0
+    return FINEST_GUESS_MM
 
 
 def fit_with_scatter(
@@ -99,56 +107,75 @@ def fit_with_scatter(
     Args:
         design: (m, p) design matrix of the features.
         means: the readings by feature.
-        resolution_mm: worth of the last digit of the readings.
+        resolution_mm: worth of the last digit of the readings, above zero.
         sd_hand: repeatability of one reading (mm) and its degrees of freedom from the instrument's last check.
     """
-    tau2 = _paule_mandel(design, means)
-    fit = fit_linear(design, means.error_mm, _weights(means, tau2), RANK_RATIO)
     floor = _rounding_variance(means, resolution_mm)
-    if fit.dof >= FEWEST_SPARE:
-        return _on_residuals(fit, means, tau2, floor)
+    digit_mm2 = resolution_mm**2 / 12.0
+    of_repeats = np.maximum(means.sd_repeat_mm**2 / means.count, floor)
+    tau2 = 0.0 if means.balanced or not means.repeat_dof else _paule_mandel(design, means, of_repeats)
+    weights = None if means.balanced or not means.repeat_dof else _weights(tau2 + of_repeats)
+    fit = fit_linear(design, means.error_mm, weights, RANK_RATIO)
+    on_residuals = _on_residuals(fit, means, tau2, floor, digit_mm2) if fit.dof else None
+    if on_residuals is not None and fit.dof >= FEWEST_SPARE:
+        return on_residuals
     candidates = [("repeats", means.sd_repeat_mm, means.repeat_dof)] if means.repeat_dof else []
     if sd_hand is not None:
         candidates.append(("instrument", *sd_hand))
     if not candidates:
-        return ScatteredFit(fit, math.nan, math.nan, "none", math.nan, math.nan, 0.0)
-    source, sd, dof = max(candidates, key=lambda candidate: candidate[2])
-    return _on_repeatability(design, means, (source, sd, dof), floor)
+        return ScatteredFit(fit, math.nan, math.nan, "none", math.nan, math.nan, 0.0, digit_mm2)
+    known = max(candidates, key=lambda candidate: candidate[2])
+    on_repeats = _on_repeatability(design, means, known, floor, digit_mm2)
+    if on_residuals is not None and _contradicted(on_repeats):
+        return on_residuals
+    return on_repeats
 
 
-def _weights(means: FeatureMeans, tau2: float) -> Floats:
-    if means.balanced or not means.repeat_dof or means.sd_repeat_mm <= 0.0:
-        return np.ones(means.count.size)
-    return np.asarray(1.0 / (tau2 + means.sd_repeat_mm**2 / means.count))
+def _weights(variance_mm2: Floats) -> Floats:
+    return np.asarray(variance_mm2.min() / variance_mm2)
 
 
-def _on_residuals(fit: LinearFit, means: FeatureMeans, tau2: float, floor: Floats) -> ScatteredFit:
-    variance = fit.ssr / fit.dof
+def _contradicted(scattered: ScatteredFit) -> bool:
+    """Whether the features scatter more than the repeatability allows, however few they are (F)."""
+    from scipy.special import fdtri
+
+    ssr, dof = scattered.fit.ssr, scattered.fit.dof
+    return dof > 0 and bool(ssr / dof > scattered.variance_mm2 * fdtri(dof, scattered.dof, _SURE))
+
+
+def _on_residuals(fit: LinearFit, means: FeatureMeans, tau2: float, floor: Floats, digit_mm2: float) -> ScatteredFit:
     lowest = float(np.mean(floor * fit.weights))
-    variance = max(variance, lowest)
+    variance = max(fit.ssr / fit.dof, lowest)
     of_means = variance * float(np.mean(1.0 / fit.weights))
-    if means.repeat_dof:
-        repeat2 = means.sd_repeat_mm**2
-        between2 = tau2 if not means.balanced else max(0.0, of_means - repeat2 / means.count[0])
-        return ScatteredFit(
-            fit, variance, fit.dof, "features", max(between2 + repeat2, of_means), math.sqrt(between2), lowest
-        )
-    return ScatteredFit(fit, variance, fit.dof, "features", of_means, math.nan, lowest)
+    if not means.repeat_dof:
+        return ScatteredFit(fit, variance, fit.dof, "features", of_means, math.nan, lowest, digit_mm2)
+    repeat2, averaged = means.sd_repeat_mm**2, float(np.mean(1.0 / means.count))
+    between2 = tau2 if not means.balanced else max(0.0, of_means - repeat2 * averaged)
+    again = repeat2 * (1.0 - averaged)  # a mean holds but this share of the scatter of one reading
+    return ScatteredFit(
+        fit,
+        variance,
+        fit.dof,
+        "features",
+        of_means + again,
+        math.sqrt(between2),
+        lowest,
+        digit_mm2,
+        again,
+        means.repeat_dof,
+    )
 
 
 def _on_repeatability(
-    design: Floats, means: FeatureMeans, known: tuple[str, float, int], floor: Floats
+    design: Floats, means: FeatureMeans, known: tuple[str, float, int], floor: Floats, digit_mm2: float
 ) -> ScatteredFit:
     """Take one reading's repeatability as known: the means vary by it alone, scatter of the features is not seen."""
     source, sd, dof = known
     of_means = np.maximum(sd**2 / means.count, floor)
     smallest = float(np.min(of_means))
-    if smallest <= 0.0:
-        fit = fit_linear(design, means.error_mm, None, RANK_RATIO)
-        return ScatteredFit(fit, math.nan, math.nan, "none", math.nan, math.nan, 0.0)
-    fit = fit_linear(design, means.error_mm, smallest / of_means, RANK_RATIO)
+    fit = fit_linear(design, means.error_mm, _weights(of_means), RANK_RATIO)
     lowest = float(np.min(floor))
-    return ScatteredFit(fit, smallest, dof, source, max(sd**2, smallest), math.nan, lowest)
+    return ScatteredFit(fit, smallest, dof, source, max(sd**2, digit_mm2), math.nan, lowest, digit_mm2)
 
 
 def _rounding_variance(means: FeatureMeans, resolution_mm: float) -> Floats:
@@ -157,15 +184,14 @@ def _rounding_variance(means: FeatureMeans, resolution_mm: float) -> Floats:
     return np.asarray(resolution_mm**2 / 12.0 / (means.count if averages else np.ones(means.count.size)))
 
 
-def _paule_mandel(design: Floats, means: FeatureMeans) -> float:
+def _paule_mandel(design: Floats, means: FeatureMeans, of_repeats_mm2: Floats) -> float:
     """Solve sum(w_i r_i^2) = m - p for tau^2 by Newton's steps from zero; 0 where repeats explain the residuals."""
-    if means.balanced or not means.repeat_dof or means.sd_repeat_mm <= 0.0:
-        return 0.0
     tau2 = 0.0
-    for _ in range(50):
-        fit = fit_linear(design, means.error_mm, _weights(means, tau2), RANK_RATIO)
-        excess = fit.ssr - fit.dof
+    for _ in range(_MOST_STEPS):
+        variance = tau2 + of_repeats_mm2
+        fit = fit_linear(design, means.error_mm, _weights(variance), RANK_RATIO)
+        excess = float(np.sum(fit.residual**2 / variance)) - fit.dof
         if fit.dof < 1 or excess <= 1e-9 * fit.dof:
             break
-        tau2 += excess / float(np.sum(fit.weights**2 * fit.residual**2))
+        tau2 += excess / float(np.sum((fit.residual / variance) ** 2))
     return tau2

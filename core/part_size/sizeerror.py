@@ -20,13 +20,23 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.errors import InputError
 from core.measuring.gum import combine, welch_satterthwaite
 from core.part_size.checks import Diagnostic, run_checks
-from core.part_size.features import FEATURES, FeatureKind, Terms, design_terms, parameter_names
+from core.part_size.features import (
+    FEATURES,
+    FeatureKind,
+    Terms,
+    axis_problem,
+    design_terms,
+    parameter_names,
+    travel_centres,
+)
 from core.part_size.lengths import LayerPlan, PartTemperature, check_lengths
 from core.part_size.missing import Missing, reading_list, telling_readings
 from core.part_size.scatter import (
     FEWEST_SPARE,
+    FINEST_GUESS_MM,
     ScatteredFit,
     feature_means,
     fit_with_scatter,
@@ -95,8 +105,15 @@ class SizeError:
         """Return one estimate by name, or None where the readings do not determine it."""
         return next((e for e in self.estimates() if e.name == name), None)
 
-    def covariance(self, first: Floats, second: Floats) -> float:
-        """Return the covariance of two combinations of the parameters, each as (p,) coefficients."""
+    def combination(self, estimate_name: str, **coefficients: float) -> Estimate | None:
+        """Return a combination of named parameters, or None where the readings do not determine it."""
+        c = self.terms.combination(**coefficients)
+        told = all(self.estimate(name) for name in coefficients)
+        return self._estimate(estimate_name, c) if c is not None and told else None
+
+    def covariance(self, first_name: str, second_name: str) -> float:
+        """Return the covariance of the estimates of two parameters of the fit."""
+        first, second = self.terms.coefficients(first_name), self.terms.coefficients(second_name)
         fixed = self.scattered.fit.solver @ self.fixed_mm
         random = self.scattered.variance_mm2 * first @ self.scattered.fit.unscaled_cov @ second
         return float(random + (first @ fixed) @ (second @ fixed))
@@ -112,14 +129,15 @@ class SizeError:
 
         Reference: JCGM 100:2008 5.2.2 for the mean; the prediction adds the scatter of one reading of one new feature.
         """
-        lengths = np.asarray(length_mm, dtype=float)
+        kind, lengths = FeatureKind(kind), np.asarray(length_mm, dtype=float)
         needed = parameter_names([kind], [axis])
         asked = [name for name in needed if not (name.startswith("lost_motion") and FEATURES[kind].r == 0)]
         asked = [name for name in asked if not (name == "wall_outset" and FEATURES[kind].k == 0)]
-        if math.isnan(self.scattered.variance_mm2) or self.line_refused or not set(asked) <= set(self.terms.names):
+        unsure = math.isnan(self.scattered.variance_mm2) or self.line_refused
+        if unsure or axis_problem(kind, axis) or not set(asked) <= set(self.terms.names):
             return None
         names = tuple(dict.fromkeys((*self.terms.names, *needed)))
-        rows = design_terms(names, [kind] * lengths.size, [axis] * lengths.size, lengths).design
+        rows = design_terms(names, [kind] * lengths.size, [axis] * lengths.size, lengths, self.terms.centre_mm).design
         rows = rows[:, : len(self.terms.names)]
         if not all(self.scattered.fit.determines(row) for row in rows[:: max(1, lengths.size - 1)]):
             return None
@@ -129,12 +147,14 @@ class SizeError:
         fit, random = self.scattered.fit, self.scattered.variance_mm2
         var_random = random * np.einsum("ij,jk,ik->i", rows, fit.unscaled_cov, rows)
         var_fixed = np.sum((rows @ fit.solver @ self.fixed_mm) ** 2, axis=1)
-        var_next = var_random + self.scattered.next_mm2
+        again = np.full(lengths.size, self.scattered.again_mm2)
+        var_next = var_random + self.scattered.next_mm2 - again
+        dofs = (self.scattered.dof, self.scattered.again_dof, math.inf)
         return Band(
             lengths,
             rows @ fit.coef,
-            _half_width(var_random, var_fixed, self.scattered.dof, level),
-            _half_width(var_next, var_fixed, self.scattered.dof, level),
+            _half_width((var_random, 0.0 * again, var_fixed), dofs, level),
+            _half_width((var_next, again, var_fixed), dofs, level),
         )
 
     def _estimate(self, name: str, c: Floats) -> Estimate:
@@ -171,17 +191,20 @@ def fit_size_error(
         layers: heights are compared with the nearest whole layers instead of the drawn height.
 
     Raises:
-        InputError: fields `nominal_mm`, `measured_mm`, `kind`, `axis` or `feature`, with the row at fault.
+        InputError: fields `nominal_mm`, `measured_mm`, `kind`, `axis` or `feature`, with the row at fault;
+            `instrument`, `part_temperature` or `layers` where a number in it cannot be.
 
     Reference: JCGM 100:2008 5.1 and G.4 for the uncertainties; see the module for the model.
     """
+    _check_instrument(instrument)
     lengths = check_lengths(nominal_mm, measured_mm, kind, axis, feature, part_temperature, layers)
     means = feature_means(lengths.error_mm, lengths.labels)
     kinds, axes = [lengths.kinds[i] for i in means.first], [lengths.axes[i] for i in means.first]
     wanted = lengths.wanted_mm[means.first]
-    terms = design_terms(parameter_names(kinds, axes), kinds, axes, wanted)
-    resolution = instrument.resolution_mm if instrument else guess_resolution_mm(lengths.measured_mm)
-    scattered = fit_with_scatter(terms.design, means, resolution, _sd_hand(instrument))
+    names, centres = parameter_names(kinds, axes), travel_centres(kinds, axes, wanted)
+    terms = design_terms(names, kinds, axes, wanted, centres)
+    resolution = (instrument.resolution_mm if instrument else 0.0) or guess_resolution_mm(lengths.measured_mm)
+    scattered = fit_with_scatter(terms.design, means, max(resolution, FINEST_GUESS_MM), _sd_hand(instrument))
     diagnostics, refused, flagged = run_checks(terms, means, scattered, kinds, axes, wanted, lengths.error_mm)
     return SizeError(
         terms=terms,
@@ -191,13 +214,31 @@ def fit_size_error(
         error_mm=means.error_mm,
         scattered=scattered,
         fixed_mm=_fixed_effects(kinds, wanted, instrument, part_temperature),
-        not_estimable=_missing(terms, scattered, kinds, wanted, refused),
+        not_estimable=_missing(terms, scattered, (kinds, axes, wanted), refused),
         diagnostics=(*diagnostics, *_record_checks(instrument, part_temperature, kinds)),
         flagged=flagged,
         reading_error_mm=lengths.error_mm,
         residual_mm=lengths.error_mm - (terms.design @ scattered.fit.coef)[means.group],
         line_refused=refused,
     )
+
+
+def _check_instrument(instrument: Instrument | None) -> None:
+    if instrument is None:
+        return
+    numbers = (
+        instrument.resolution_mm,
+        instrument.u_outside_zero_mm,
+        instrument.u_inside_zero_mm,
+        instrument.u_scale_ratio,
+        instrument.sd_hand_mm or 0.0,
+        instrument.sd_hand_dof or 0,
+    )
+    if not all(0 <= number < math.inf for number in numbers):
+        raise InputError(
+            "instrument",
+            tr("{name}: an uncertainty is below zero or not a number; mend its record.", name=instrument.name),
+        )
 
 
 def _sd_hand(instrument: Instrument | None) -> tuple[float, int] | None:
@@ -223,8 +264,8 @@ def _fixed_effects(
 
 def _reported(terms: Terms, scattered: ScatteredFit) -> list[tuple[str, Floats]]:
     """Name every parameter that is determined; where w and B are not, the combinations that are."""
-    unit = np.eye(len(terms.names))
-    found = [(name, unit[j]) for j, name in enumerate(terms.names) if scattered.fit.determines(unit[j])]
+    singly = [(name, terms.coefficients(name)) for name in terms.names]
+    found = [(name, c) for name, c in singly if scattered.fit.determines(c)]
     told = {name for name, _ in found}
     for axis in ("x", "y"):
         motion = f"lost_motion_{axis}"
@@ -238,38 +279,26 @@ def _reported(terms: Terms, scattered: ScatteredFit) -> list[tuple[str, Floats]]
 
 
 def _missing(
-    terms: Terms, scattered: ScatteredFit, kinds: list[FeatureKind], nominal: Floats, line_refused: bool
+    terms: Terms,
+    scattered: ScatteredFit,
+    read: tuple[list[FeatureKind], list[str], Floats],
+    line_refused: bool,
 ) -> tuple[Missing, ...]:
-    names, null_space = terms.names, scattered.fit.null_space
     found = []
-    for j, name in enumerate(names):
-        c = np.eye(len(names))[j]
+    for name in terms.names:
+        c = terms.coefficients(name)
         if not scattered.fit.determines(c):
-            readings = telling_readings(names, null_space, c, kinds, nominal)
+            readings = telling_readings(terms, scattered.fit.null_space, c, *read)
             needs = tr("measure {readings}", readings=reading_list(readings)) if readings else tr("measure more kinds")
             found.append(Missing(name, needs, readings))
         elif math.isnan(scattered.variance_mm2):
-            spare = max(1, FEWEST_SPARE - scattered.fit.dof)
-            found.append(
-                Missing(
-                    name,
-                    tr(
-                        "measure {count} more features, so that their scatter can be seen, or check the "
-                        "repeatability of the instrument",
-                        count=spare,
-                    ),
-                )
-            )
+            spare = FEWEST_SPARE - scattered.fit.dof
+            more = tr("one more feature") if spare == 1 else tr("{count} more features", count=spare)
+            needs = tr("measure {more} to see how they scatter, or check the instrument's repeatability", more=more)
+            found.append(Missing(name, needs))
         elif line_refused and name.startswith("scale_"):
-            found.append(
-                Missing(
-                    name,
-                    tr(
-                        "a straight line does not describe these readings: look for a bent part, a lifted "
-                        "corner or a misread length first"
-                    ),
-                )
-            )
+            needs = tr("find what bends first: a lifted corner, a bent part, a misread length; no straight line fits")
+            found.append(Missing(name, needs))
     return tuple(found)
 
 
@@ -285,7 +314,7 @@ def _record_checks(
                 math.nan,
                 math.nan,
                 False,
-                tr("No instrument is named: its zero and its scale are not in these uncertainties."),
+                tr("No instrument is on record for these readings: its zero and scale are not in the uncertainties."),
             )
         )
     if part_temperature is None and any(k is not FeatureKind.TRAVEL for k in kinds):
@@ -304,7 +333,7 @@ def _record_checks(
     return found
 
 
-def _half_width(random: Floats, fixed: Floats, dof: float, level: float) -> Floats:
-    parts = np.sqrt(np.column_stack([random, fixed]))
-    factors = [coverage_factor(welch_satterthwaite(pair, [dof, math.inf]), level) for pair in parts.tolist()]
+def _half_width(variances: tuple[Floats, ...], dofs: tuple[float, ...], level: float) -> Floats:
+    parts = np.sqrt(np.column_stack(variances))
+    factors = [coverage_factor(welch_satterthwaite(row, dofs), level) for row in parts.tolist()]
     return np.asarray(np.array(factors) * np.linalg.norm(parts, axis=1))

@@ -22,7 +22,7 @@ WINDOW_MM = (15.0, 125.0, 4.0, 12.0)
 
 @dataclass(frozen=True, slots=True)
 class Gauge:
-    """One place to measure: where the jaws stand (mm from the left end of the piece), and the kind of feature they span.
+    """One place to measure: where the jaws stand (mm from the left end), and the kind of feature they span.
 
     `kind` is a name of `core.part_size.features.FeatureKind`.
     """

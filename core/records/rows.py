@@ -32,7 +32,7 @@ class TrialState(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Machine:
-    """A printer. `drives` maps an axis to the parts of its drive, as `machine_geometry.drive.Drive.parts` gives them."""
+    """A printer. `drives` maps an axis to the parts of its drive, as `Drive.parts` gives them."""
 
     name: str
     motion: Motion = Motion.CARTESIAN

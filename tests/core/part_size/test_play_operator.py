@@ -121,7 +121,7 @@ def test_every_gauge_of_the_size_comb_keeps_the_table(axis, clockwise):
         points = turned(np.array(outline)[:: -1 if clockwise else 1], axis)
         walls.append(machine.print_contour(points, material_inside=i == 0))
     for gauge in piece.gauges:
-        outline = walls[gauge.kind is FeatureKind.CLOSED_HOLE]
+        outline = walls[gauge.kind == FeatureKind.CLOSED_HOLE]
         between = gauge.kind in (FeatureKind.NOTCH, FeatureKind.CLOSED_HOLE)
         left, right = (
             min(positions(outline, axis, side), key=lambda at, jaw=jaw: abs(at - jaw))

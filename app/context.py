@@ -1,0 +1,102 @@
+"""What every page is given: the store, what is picked in the window's top row, and the signals of their changes."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import TYPE_CHECKING, Protocol, TypeVar
+
+from PySide6.QtCore import QObject, Signal
+
+if TYPE_CHECKING:
+    from core.records.rows import Instrument, Lot, Machine
+    from core.records.store import Store
+
+
+class Level(StrEnum):
+    """How loud a notice is."""
+
+    INFO = "info"
+    GOOD = "good"
+    WARNING = "warning"
+    ERROR = "error"
+
+
+class _Row(Protocol):
+    @property
+    def id(self) -> int | None: ...
+
+
+_AnyRow = TypeVar("_AnyRow", bound=_Row)
+
+
+class Context(QObject):
+    """The store and the picked machine, lot and instrument.
+
+    Whoever adds or changes a row in the store emits `machines_changed`, `lots_changed` or `instruments_changed`; the
+    context then reads its own row anew. `kept` carries the Trial, `notice` a sentence and its level.
+    """
+
+    machine_changed = Signal(object)
+    lot_changed = Signal(object)
+    instrument_changed = Signal(object)
+    machines_changed = Signal()
+    lots_changed = Signal()
+    instruments_changed = Signal()
+    kept = Signal(object)
+    notice = Signal(str, str)
+
+    def __init__(self, store: Store, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.store = store
+        self.machine: Machine | None = None
+        self.lot: Lot | None = None
+        self.instrument: Instrument | None = None
+        self.machines_changed.connect(self._read_machine_anew)
+        self.lots_changed.connect(self._read_lot_anew)
+        self.instruments_changed.connect(self._read_instrument_anew)
+
+    def select_machine(self, machine_id: int | None) -> None:
+        """Pick a machine by its id; None for none."""
+        machine = _find(self.store.machines(), machine_id)
+        if machine != self.machine:
+            self.machine = machine
+            self.machine_changed.emit(machine)
+
+    def select_lot(self, lot_id: int | None) -> None:
+        """Pick a filament lot by its id; None for none."""
+        lot = _find(self.store.lots(), lot_id)
+        if lot != self.lot:
+            self.lot = lot
+            self.lot_changed.emit(lot)
+
+    def select_instrument(self, instrument_id: int | None) -> None:
+        """Pick an instrument by its id; None for none."""
+        instrument = _find(self.store.instruments(), instrument_id)
+        if instrument != self.instrument:
+            self.instrument = instrument
+            self.instrument_changed.emit(instrument)
+
+    def resume(self, machine_id: int | None = None) -> None:
+        """Pick what the newest trial used, of one machine or of all, so that an unfinished trial is found again."""
+        newest = self.store.trials(machine_id=machine_id, limit=1)
+        self.select_machine(machine_id if machine_id is not None or not newest else newest[0].machine_id)
+        if newest:
+            self.select_lot(newest[0].lot_id)
+            self.select_instrument(newest[0].instrument_id)
+
+    def say(self, text: str, level: str = Level.INFO) -> None:
+        """Put a sentence, already in the window's language, on the notice line."""
+        self.notice.emit(text, str(level))
+
+    def _read_machine_anew(self) -> None:
+        self.select_machine(self.machine.id if self.machine else None)
+
+    def _read_lot_anew(self) -> None:
+        self.select_lot(self.lot.id if self.lot else None)
+
+    def _read_instrument_anew(self) -> None:
+        self.select_instrument(self.instrument.id if self.instrument else None)
+
+
+def _find(rows: tuple[_AnyRow, ...], row_id: int | None) -> _AnyRow | None:
+    return next((row for row in rows if row.id == row_id), None) if row_id is not None else None

@@ -1,0 +1,109 @@
+"""What the window says in words: the one notice line, and the sentence in the body when the database cannot open."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from app.context import Level
+from app.theme import STEP_PX
+
+# A sign beside the colour: the level must be told without it.
+_SIGNS = {Level.INFO: "", Level.GOOD: "✓ ", Level.WARNING: "? ", Level.ERROR: "! "}
+_INKS = {Level.INFO: "quiet", Level.GOOD: "good", Level.WARNING: "question", Level.ERROR: "question"}
+
+
+class NoticeLine(QFrame):
+    """One line at the foot of the window; a new sentence replaces the last one."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("notice")
+        self.label = QLabel()
+        self.label.setObjectName(_INKS[Level.INFO])
+        self.label.setWordWrap(True)
+        self.label.setAccessibleName(self.tr("Notice"))
+        self.label.setMinimumHeight(self.label.fontMetrics().height())  # or the first sentence would move the page
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(2 * STEP_PX, STEP_PX // 2, 2 * STEP_PX, STEP_PX // 2)
+        layout.addWidget(self.label)
+
+    def say(self, text: str, level: str = Level.INFO) -> None:
+        """Show a sentence and tell it to a screen reader."""
+        loudness = Level(level)
+        self.label.setObjectName(_INKS[loudness])
+        self.label.style().polish(self.label)
+        _make_plain(self.label)
+        self.label.setText(_SIGNS[loudness] + text)
+        self.label.setAccessibleDescription(text)
+        if text:
+            from PySide6.QtGui import QAccessible, QAccessibleEvent
+
+            QAccessible.updateAccessibility(QAccessibleEvent(self.label, QAccessible.Event.Alert))
+
+
+class Refusal(QWidget):
+    """Why the database cannot be opened, with the ways out; the file itself stays as it is."""
+
+    retried = Signal()
+    file_chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        heading = QLabel(self.tr("The database cannot be opened"))
+        heading.setObjectName("heading")
+        self.sentence = QLabel()
+        self.sentence.setWordWrap(True)
+        _make_plain(self.sentence)
+        promise = QLabel(self.tr("Nothing was changed or replaced."))
+        promise.setObjectName("quiet")
+        self.retry = QPushButton(self.tr("&Try again"))
+        self.retry.setObjectName("primary")
+        self.choose = QPushButton(self.tr("Open &another file…"))
+        self._lay_out(heading, self.sentence, promise)
+        self.setFocusProxy(self.retry)
+        self.retry.clicked.connect(self.retried)
+        self.choose.clicked.connect(self._ask_for_file)
+
+    def tell(self, sentence: str) -> None:
+        """Show the sentence, and give it to a screen reader with the first way out."""
+        self.sentence.setText(sentence)
+        self.retry.setAccessibleDescription(sentence)
+
+    def _lay_out(self, *lines: QLabel) -> None:
+        card = QFrame()
+        card.setObjectName("card")
+        inside = QVBoxLayout(card)
+        inside.setContentsMargins(2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX)
+        inside.setSpacing(STEP_PX)
+        for line in lines:
+            inside.addWidget(line)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.retry)
+        buttons.addWidget(self.choose)
+        buttons.addStretch(1)
+        inside.addSpacing(STEP_PX)
+        inside.addLayout(buttons)
+        card.setMaximumWidth(640)
+        around = QVBoxLayout(self)
+        around.setContentsMargins(0, 0, 0, 0)
+        around.addWidget(card)
+        around.addStretch(1)
+
+    def _ask_for_file(self) -> None:
+        from PySide6.QtCore import Qt
+        from PySide6.QtWidgets import QFileDialog
+
+        dialog = QFileDialog(self, self.tr("Open a database, or type the name of a new one"))
+        dialog.setFileMode(QFileDialog.FileMode.AnyFile)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.fileSelected.connect(self.file_chosen)
+        dialog.open()
+
+
+def _make_plain(label: QLabel) -> None:
+    """Take a file name for what it is, not for markup, and let it be copied."""
+    from PySide6.QtCore import Qt  # slow to import: not before the first paint
+
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)

@@ -1,0 +1,199 @@
+"""What all pages share: read, compute, show, record in this order, errors in words, the draft and the kept trial.
+
+A page fills in four short methods. `read` takes the widgets' content, `compute` makes one call into core, `show_result`
+writes the answer to the widgets, `record` gives the trial to store. The base calls them and turns an `InputError` into
+a sentence at the field and a `StoreError` into a notice.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any, ClassVar
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QWidget
+
+from app.context import Context, Level
+from app.words import shown
+from core.errors import InputError, StoreError
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QHideEvent, QShowEvent
+
+    from core.records.rows import Trial
+
+
+class Page(QWidget):
+    """One page of the window.
+
+    Attributes:
+        subject: the name of the core module this page shows.
+        title: the page's heading in the window's language.
+        result: the answer to the readings now on the page; None while they cannot answer.
+        draft: the open trial as the store holds it; None before the first finished reading.
+    """
+
+    subject: ClassVar[str] = ""
+    title: str = ""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.context = context
+        self.result: Any = None
+        self.draft: Trial | None = None
+        self._draft_of: tuple[int | None, int | None] | None = None
+        context.machine_changed.connect(self._follow_if_seen)
+        context.lot_changed.connect(self._follow_if_seen)
+
+    # The four methods of a page.
+
+    def read(self) -> Any:
+        """Return the readings on the page, as `compute` wants them."""
+        raise NotImplementedError
+
+    def compute(self, readings: Any) -> Any:
+        """Return the result of one call into core."""
+        raise NotImplementedError
+
+    def show_result(self, result: Any) -> None:
+        """Write a result to plot and card."""
+        raise NotImplementedError
+
+    def record(self) -> Trial:
+        """Return the trial as it stands: readings always, estimates and verdict where there is a result.
+
+        Leave `id` and `started_at` empty: the base fills them in from the open trial.
+        """
+        raise NotImplementedError
+
+    # Hooks, empty here.
+
+    def load_draft(self, trial: Trial | None) -> None:
+        """Fill the widgets from an open trial, or empty them."""
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Show at its field, or at a reading's row, why there is no result; here: on the notice line."""
+        self.context.say(message, Level.WARNING)
+
+    def clear_problems(self) -> None:
+        """Take the sentences of `show_problem` away again."""
+
+    def shown(self) -> None:
+        """Called each time the page comes into view."""
+
+    def hidden(self) -> None:
+        """Called each time the page goes out of view."""
+
+    # What the base does with them.
+
+    def recompute(self) -> None:
+        """Read, compute, show; where the readings cannot answer, show why."""
+        self.clear_problems()
+        self.result = None
+        try:
+            self.result = self.compute(self.read())
+        except InputError as error:
+            self.show_problem(error.field, error.row, shown(error.message))
+            return
+        self.show_result(self.result)
+
+    def save_draft(self) -> bool:
+        """Commit the page as it stands and return whether nothing on it can be lost; an untouched page leaves no trial.
+
+        A page out of view whose machine or lot is no longer the picked one has nothing to commit: its last finished
+        cell is stored already, and its readings must not move to the machine picked since.
+        """
+        if self._draft_of not in (None, self._here()):
+            return True
+        try:
+            trial = replace(self._as_draft(self.record()), estimates=(), verdict=(), used=())
+            if trial != self.draft and (self.draft is not None or any(trial.readings.get("raw", ()))):
+                self.draft = self.context.store.save_draft(trial)
+        except InputError as error:
+            self.show_problem(error.field, error.row, shown(error.message))
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return False
+        return True
+
+    def keep(self) -> None:
+        """Store the trial for good, if there is a result."""
+        self.recompute()
+        if self.result is None:
+            return
+        try:
+            kept = self.context.store.keep(self._as_draft(self.record()))
+        except InputError as error:
+            self.show_problem(error.field, error.row, shown(error.message))
+            return
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.draft = None
+        self.context.say(self.tr("Trial {number} kept.").format(number=kept.id), Level.GOOD)
+        self.context.kept.emit(kept)
+
+    def take_focus(self) -> None:
+        """Put the keyboard on the page: on its focus proxy, else on its first field."""
+        if self.focusProxy() is not None:
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
+            return
+        field = self.nextInFocusChain()
+        while field is not None and self.isAncestorOf(field):
+            if field.isVisible() and field.isEnabled() and field.focusPolicy() & Qt.FocusPolicy.TabFocus:
+                field.setFocus(Qt.FocusReason.TabFocusReason)
+                return
+            field = field.nextInFocusChain()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Find the open trial of the picked machine and lot, then tell the page."""
+        super().showEvent(event)
+        if not event.spontaneous():
+            self._follow()
+            self.shown()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Tell the page."""
+        super().hideEvent(event)
+        if not event.spontaneous():
+            self.hidden()
+
+    def _as_draft(self, trial: Trial) -> Trial:
+        if self.draft is None:
+            return trial
+        return replace(trial, id=self.draft.id, started_at=self.draft.started_at)
+
+    def _here(self) -> tuple[int | None, int | None]:
+        return _id(self.context.machine), _id(self.context.lot)
+
+    def _follow_if_seen(self) -> None:
+        if self.isVisible():
+            self._follow()
+
+    def _follow(self) -> None:
+        """Bring the open trial of the picked machine and lot, once for each choice.
+
+        A trial begun before machine or lot were picked moves along to them, unless one waits there.
+        """
+        here = self._here()
+        if here == self._draft_of:
+            return
+        self._draft_of = here
+        try:
+            waiting = self.context.store.draft(self.subject, *here)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        if waiting is None and self.draft is not None and _may_move(self.draft, here):
+            self.save_draft()
+            return
+        self.draft = waiting
+        self.load_draft(waiting)
+
+
+def _id(row: Any) -> int | None:
+    return None if row is None else row.id
+
+
+def _may_move(draft: Trial, here: tuple[int | None, int | None]) -> bool:
+    return all(was is None or was == now for was, now in zip((draft.machine_id, draft.lot_id), here, strict=True))

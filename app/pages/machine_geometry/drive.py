@@ -1,0 +1,250 @@
+"""Machine geometry / Drive: a machine and the parts of its drives; also the form for a new machine.
+
+No machine picked means a new one. What is typed and not saved is an open trial of this page, so nothing typed is lost.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from app.context import Context, Level
+from app.pages.base import Page
+from app.theme import STEP_PX
+from app.widgets.drivecard import DriveCard, DriveView
+from app.widgets.machinecard import MachineCard
+from app.widgets.mixupcard import MixupCard
+from app.words import shown
+from core.errors import InputError, StoreError
+from core.machine_geometry.drive import (
+    Drive,
+    DriveQuestion,
+    check_axes,
+    describe_drive,
+    found_steps_effect,
+    question_drive,
+)
+from core.machine_geometry.mixup import parts_behind_steps, ratio_from_lengths, search_mixups
+from core.machine_geometry.resolution import clean_heights_mm, clean_lengths_mm
+from core.records.rows import Machine, Motion, Trial
+
+_CHECK = "check."  # before the names of the mix-up finder's entries in a draft
+
+
+@dataclass(frozen=True, slots=True)
+class DriveReadings:
+    """What `read` takes from the page: the drive of the axis in sight, and what goes with it."""
+
+    drive: Drive
+    motion: Motion
+    axis: str
+    travel_mm: float
+    all_drives: Mapping[str, Drive]
+
+
+class DrivePage(Page):
+    """Enter parts, read steps per millimetre, hold them against the machine, save."""
+
+    subject = "drive"
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, parent)
+        self.title = self.tr("Drive")
+        self.entry = MachineCard(self.title)
+        self.form = self.entry.form
+        self.card = DriveCard()
+        self.mixup = MixupCard()
+        self._machine: Machine | None = None  # as it was when the form was filled from it
+        self._stored: dict[str, str] = {}  # the texts of the form then
+        self._make_layout()
+        self._wire()
+        self.load_draft(None)
+
+    def read(self) -> DriveReadings:
+        """Return the drive of the shown axis with motion and travel."""
+        axis = self.form.axis()
+        drives = self.form.typed_drives()
+        return DriveReadings(self.form.drive(), self.form.motion(), axis, self.form.travel_mm(axis), drives)
+
+    def compute(self, readings: DriveReadings) -> DriveView:
+        """Calculate what the card shows."""
+        drive, motion = readings.drive, readings.motion
+        lengths = clean_lengths_mm(drive, readings.travel_mm)
+        stacks = readings.axis == "z" or motion is Motion.DELTA
+        return DriveView(
+            drive=drive,
+            result=describe_drive(drive),
+            questions=(*question_drive(drive), *_question_axes(motion, readings.all_drives)),
+            lengths_mm=lengths.lengths_mm,
+            whole_cycles=lengths.whole_cycles,
+            heights_mm=clean_heights_mm(drive) if stacks else None,
+        )
+
+    def show_result(self, result: DriveView) -> None:
+        """Show the drive, and what the entries of the mix-up finder come to."""
+        self.card.show_view(result)
+        self.form.show_questions(result.questions)
+        self.form.drives[self.form.axis()].show_usual_tolerance(result.drive.tolerance_ratio)
+        try:
+            self._find_mixups(result.drive)
+        except InputError as error:
+            self.mixup.say(shown(error.message))
+
+    def record(self) -> Trial:
+        """Return what is typed and not saved; nothing where the page shows the machine as stored."""
+        typed = self._texts()
+        unsaved = typed if typed != self._stored else {}
+        readings = {"field": list(unsaved), "raw": list(unsaved.values())}
+        return Trial(self.subject, machine_id=self._machine.id if self._machine else None, readings=readings)
+
+    def load_draft(self, trial: Trial | None) -> None:
+        """Show the picked machine, with what was typed over it and not saved."""
+        self._machine = self.context.machine
+        self.form.show_machine(self._machine)
+        self.mixup.clear()
+        self._stored = self._texts()
+        if trial is not None:
+            self._set_texts(dict(zip(trial.readings.get("field", ()), trial.readings.get("raw", ()), strict=True)))
+        self._preview()
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Say it on the card, and at its field once something stands in it."""
+        self._wait(message)
+        if not self.form.is_blank(field) and not self.form.show_problem(field, message):
+            self.context.say(message, Level.WARNING)
+
+    def clear_problems(self) -> None:
+        """Take the problems of the axis away."""
+        self.form.drives[self.form.axis()].clear_problems()
+
+    def keep(self) -> None:
+        """Save the machine: what is kept on this page is no trial."""
+        try:
+            machine = self.form.machine(self._machine)
+            save = self.context.store.add_machine if machine.id is None else self.context.store.change_machine
+            saved = save(machine)
+            if self.draft is not None and self.draft.id is not None:
+                self.context.store.discard_draft(self.draft.id)
+        except InputError as error:
+            self._refuse(error)
+            return
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.draft = None
+        checks = {name: text for name, text in self._texts().items() if name.startswith(_CHECK)}
+        self._stored = self._texts()
+        self.context.machines_changed.emit()
+        self.context.select_machine(saved.id)
+        self._set_texts(checks)
+        self._finish()
+        self.context.say(self.tr("{name} saved.").format(name=saved.name), Level.GOOD)
+
+    # A draft of this page belongs to a machine, whatever the lot, and never moves to another one.
+
+    def _here(self) -> tuple[int | None, int | None]:
+        return super()._here()[0], None
+
+    def _follow(self) -> None:
+        here = self._here()
+        untouched = self.context.machine == self._machine or self._texts() != self._stored
+        if here == self._draft_of and untouched:
+            return
+        self._draft_of = here
+        try:
+            self.draft = self.context.store.draft(self.subject, *here)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.load_draft(self.draft)
+
+    def _texts(self) -> dict[str, str]:
+        return self.form.texts() | {_CHECK + key: text for key, text in self.mixup.form.texts().items()}
+
+    def _set_texts(self, texts: Mapping[str, str]) -> None:
+        self.form.set_texts(texts)
+        self.mixup.set_texts({key.removeprefix(_CHECK): text for key, text in texts.items() if key.startswith(_CHECK)})
+
+    def _find_mixups(self, drive: Drive) -> None:
+        entries = self.mixup.entries()
+        found = entries.found_steps_mm
+        effect = None if found is None else found_steps_effect(drive, found)
+        behind = () if found is None else parts_behind_steps(drive, found)
+        search = None
+        if entries.commanded_mm is not None and entries.measured_mm is not None:
+            interval = ratio_from_lengths(
+                entries.commanded_mm, entries.measured_mm, entries.U_measured_mm, entries.shrink_ratio
+            )
+            search = search_mixups(drive, interval, found_steps_mm=found)
+        self.mixup.show_findings(effect, behind, search)
+
+    def _preview(self) -> None:
+        """Follow the typing: the result changes at once, a fault is said on the card and not yet at its field."""
+        try:
+            self.show_result(self.compute(self.read()))
+        except InputError as error:
+            self._wait(shown(error.message))
+        self._show_state()
+
+    def _wait(self, says: str) -> None:
+        self.card.wait(says)
+        self.form.show_questions(())
+
+    def _finish(self) -> None:
+        """A field is finished: faults at their fields, and what is typed to the database."""
+        self.recompute()
+        self.save_draft()
+        self._show_state()
+
+    def _finish_check(self) -> None:
+        self._finish()
+        try:
+            self._find_mixups(self.form.drive())
+        except InputError as error:
+            self.mixup.form.show_problem(error.field, shown(error.message))
+
+    def _refuse(self, error: InputError) -> None:
+        message = shown(error.message)
+        if self.form.show_problem(error.field, message):
+            self.form.focus_on(error.field)
+        self.context.say(message, Level.WARNING)
+
+    def _start_new(self) -> None:
+        self.save_draft()
+        self.context.select_machine(None)
+        self.form.head.take_focus()
+
+    def _show_state(self) -> None:
+        unsaved = self._texts() != self._stored
+        self.entry.save_button.setEnabled(unsaved or self._machine is None)
+        self.entry.new_button.setEnabled(self._machine is not None)
+
+    def _make_layout(self) -> None:
+        right = QVBoxLayout()
+        right.setSpacing(STEP_PX)
+        right.addWidget(self.card)
+        right.addWidget(self.mixup, 1)
+        across = QHBoxLayout(self)
+        across.setContentsMargins(0, 0, 0, 0)
+        across.setSpacing(2 * STEP_PX)
+        across.addWidget(self.entry, 4)
+        across.addLayout(right, 5)
+
+    def _wire(self) -> None:
+        self.form.typed.connect(self._preview)
+        self.form.changed.connect(self._finish)
+        self.form.axis_changed.connect(self._preview)
+        self.mixup.form.typed.connect(self._preview)
+        self.mixup.form.changed.connect(self._finish_check)
+        self.entry.save_button.clicked.connect(self.keep)
+        self.entry.new_button.clicked.connect(self._start_new)
+
+
+def _question_axes(motion: Motion, drives: Mapping[str, Drive]) -> tuple[DriveQuestion, ...]:
+    """What speaks against these drives together; separate values for X and Y on crossed belts are not used."""
+    try:
+        return check_axes(motion, drives)
+    except InputError as error:
+        return (DriveQuestion(error.field, error.message),)

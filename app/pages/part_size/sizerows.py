@@ -1,0 +1,115 @@
+"""Rows of the readings table, as the core wants them and as a trial keeps them."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from app.pages.part_size.sizeplot import LeftOut
+from app.widgets.readings import Column, Expected
+from app.words import shown
+from core.errors import InputError
+from core.guidance.sizetrial import SizeReadings
+from core.part_size.features import AXES, FeatureKind, kind_words
+from core.part_size.lengths import PartTemperature
+from core.part_size.sizeerror import SizeError
+from core.pieces.comb import Piece
+from core.quantity import coverage_factor
+from core.words import tr
+
+Row = Mapping[str, Any]
+NOTHING_YET = "readings"  # the field at fault where there is no reading at all
+
+
+def columns() -> tuple[Column, ...]:
+    """Return the columns of a size trial."""
+    kinds = [(str(kind), shown(kind_words(kind))) for kind in FeatureKind]
+    return (
+        Column("feature", shown(tr("Gauge"))),
+        Column("axis", shown(tr("Axis")), "choice", choices=[(a, a.upper()) for a in AXES]),
+        Column("kind", shown(tr("Kind")), "choice", choices=kinds),
+        Column("nominal_mm", shown(tr("Nominal mm")), "length"),
+        Column("measured_mm", shown(tr("Reading mm")), "length"),
+        Column("error", shown(tr("Error mm")), "shown", editable=False),
+    )
+
+
+def counts(row: Row) -> bool:
+    """Whether a row takes part in the evaluation: complete, not excluded, no question open."""
+    complete = row["measured_mm"] is not None and row["nominal_mm"] is not None
+    return complete and not row["excluded"] and not row["questioned"]
+
+
+def readings_of(rows: Sequence[Row], places: Sequence[int], tolerance: str, part_c: float | None) -> SizeReadings:
+    """Return the readings at these places of the table.
+
+    Raises:
+        InputError: where there is none yet, or a row has no kind or axis.
+    """
+    if not places:
+        raise InputError(NOTHING_YET, tr("No reading yet."))
+    for place in places:
+        for key, what in (("kind", tr("kind")), ("axis", tr("axis"))):
+            if not rows[place][key]:
+                raise InputError(key, tr("Row {row}: choose the {what}.", row=place + 1, what=what), place)
+    used = [rows[place] for place in places]
+    return SizeReadings(
+        nominal_mm=[row["nominal_mm"] for row in used],
+        measured_mm=[row["measured_mm"] for row in used],
+        kind=[row["kind"] for row in used],
+        axis=[row["axis"] for row in used],
+        feature=[row["feature"] for row in used],
+        tolerance=tolerance,
+        part_temperature=None if part_c is None else PartTemperature(part_c),
+    )
+
+
+def left_out(rows: Sequence[Row]) -> list[LeftOut]:
+    """Return the complete readings that were excluded."""
+    return [
+        LeftOut(row["axis"], row["kind"], row["nominal_mm"], row["measured_mm"], row["reason"])
+        for row in rows
+        if row["excluded"] and row["measured_mm"] is not None and row["nominal_mm"] is not None and row["kind"]
+    ]
+
+
+def rows_of(piece: Piece) -> list[dict[str, Any]]:
+    """Return one empty row for each gauge of a piece."""
+    return [
+        {
+            "feature": gauge.name,
+            "axis": gauge.axis,
+            "kind": str(gauge.kind),
+            "nominal_mm": gauge.nominal_mm,
+            "nominal_raw": f"{gauge.nominal_mm:.2f}",
+        }
+        for gauge in piece.gauges
+    ]
+
+
+def lists_of(rows: Sequence[Row]) -> dict[str, list[Any]]:
+    """Turn rows into named lists, as a trial keeps them."""
+    return {key: [row.get(key) for row in rows] for key in (rows[0] if rows else {})}
+
+
+def rows_from(lists: Mapping[str, Sequence[Any]]) -> list[dict[str, Any]]:
+    """Turn the named lists of a trial back into rows."""
+    length = max((len(values) for values in lists.values()), default=0)
+    return [{key: values[place] for key, values in lists.items() if place < len(values)} for place in range(length)]
+
+
+def expected_readings(rows: Sequence[Row], fit: SizeError) -> dict[int, Expected]:
+    """Predict every row from the fit, where it can tell: place in the table to expected reading."""
+    groups: dict[tuple[str, str], list[int]] = {}
+    for place, row in enumerate(rows):
+        if row["nominal_mm"] is not None and row["kind"] and row["axis"]:
+            groups.setdefault((row["axis"], row["kind"]), []).append(place)
+    found: dict[int, Expected] = {}
+    for (axis, kind), places in groups.items():
+        if band := fit.band(axis, FeatureKind(kind), [rows[place]["nominal_mm"] for place in places]):
+            k = coverage_factor(fit.scattered.dof)
+            for place, mean, half in zip(places, band.mean_mm, band.prediction_mm, strict=True):
+                length = rows[place]["nominal_mm"] + float(mean)
+                text = shown(tr("{length:.2f} ± {half:.2f} mm", length=length, half=float(half)))
+                found[place] = Expected(length, float(half) / k, text)
+    return found

@@ -1,0 +1,161 @@
+"""The top row: which machine, filament lot and instrument; each list ends with "New …"."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING, Protocol
+
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
+
+from app.context import Context
+from app.theme import STEP_PX
+
+if TYPE_CHECKING:
+    from PySide6.QtGui import QKeyEvent, QWheelEvent
+
+    from app.widgets.popover import Popover
+
+_NEW = "new"
+
+
+class _Named(Protocol):
+    @property
+    def id(self) -> int | None: ...
+    @property
+    def name(self) -> str: ...
+
+
+class Picker(QComboBox):
+    """One list of rows by name. A stray wheel or arrow key must not change the machine: the arrows open the list."""
+
+    picked = Signal(object)
+    new_asked = Signal()
+
+    def __init__(self, name: str, nothing: str, new: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._nothing, self._new = nothing, new
+        self.setAccessibleName(name)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.setMinimumContentsLength(14)
+        self.setMaximumWidth(260)
+        self.addItem(nothing)
+        self.setEnabled(False)
+        self.activated.connect(self._choose)
+
+    def fill(self, rows: Sequence[_Named], current: _Named | None) -> None:
+        """Offer the rows and show the current one."""
+        with QSignalBlocker(self):
+            self.clear()
+            self.addItem(self._nothing, None)
+            for row in rows:
+                self.addItem(row.name, row.id)
+            self.insertSeparator(self.count())
+            self.addItem(self._new, _NEW)
+        self.setEnabled(True)
+        self.show_row(current)
+
+    def show_row(self, row: _Named | None) -> None:
+        """Show a row as the current one."""
+        with QSignalBlocker(self):
+            self.setCurrentIndex(0 if row is None else max(self.findData(row.id), 0))
+        self.setToolTip(self.currentText())
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Open the list on an arrow key."""
+        from PySide6.QtCore import Qt  # slow to import: not before the first paint
+
+        if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
+            self.showPopup()
+        else:
+            super().keyPressEvent(event)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """Leave the wheel to the page."""
+        event.ignore()
+
+    def _choose(self, index: int) -> None:
+        if self.itemData(index) == _NEW:
+            self.new_asked.emit()
+        else:
+            self.picked.emit(self.itemData(index))
+
+
+class PickerRow(QWidget):
+    """The three pickers. `new_machine_asked` is for the window, which knows the page for it."""
+
+    new_machine_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.machine = Picker(self.tr("Machine"), self.tr("no machine"), self.tr("New machine…"))
+        self.lot = Picker(self.tr("Filament lot"), self.tr("no lot"), self.tr("New lot…"))
+        self.instrument = Picker(self.tr("Instrument"), self.tr("no instrument"), self.tr("New instrument…"))
+        layout = QHBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(STEP_PX)
+        for text, picker in (  # Alt+M, E, U belong to the frame; pages take other letters
+            (self.tr("&Machine"), self.machine),
+            (self.tr("Filam&ent lot"), self.lot),
+            (self.tr("Instr&ument"), self.instrument),
+        ):
+            label = QLabel(text)
+            label.setObjectName("quiet")
+            label.setBuddy(picker)
+            layout.addWidget(label)
+            layout.addWidget(picker, 1)
+        layout.addStretch(1)
+        self._forms: dict[Picker, Popover] = {}
+
+    def serve(self, context: Context) -> None:
+        """Fill the pickers and keep them in step with the context from now on."""
+        self._context = context
+        self._fill_machines()
+        self._fill_lots()
+        self._fill_instruments()
+        for changed, fill in (
+            (context.machines_changed, self._fill_machines),
+            (context.lots_changed, self._fill_lots),
+            (context.instruments_changed, self._fill_instruments),
+        ):
+            changed.connect(fill)
+        context.machine_changed.connect(self.machine.show_row)
+        context.lot_changed.connect(self.lot.show_row)
+        context.instrument_changed.connect(self.instrument.show_row)
+        self.machine.picked.connect(context.select_machine)
+        self.lot.picked.connect(context.select_lot)
+        self.instrument.picked.connect(context.select_instrument)
+        self.machine.new_asked.connect(self._ask_for_machine)
+        self.lot.new_asked.connect(self._ask_for_lot)
+        self.instrument.new_asked.connect(self._ask_for_instrument)
+
+    def _fill_machines(self) -> None:
+        self.machine.fill(self._context.store.machines(), self._context.machine)
+
+    def _fill_lots(self) -> None:
+        self.lot.fill(self._context.store.lots(), self._context.lot)
+
+    def _fill_instruments(self) -> None:
+        self.instrument.fill(self._context.store.instruments(), self._context.instrument)
+
+    def _ask_for_machine(self) -> None:
+        self.machine.show_row(self._context.machine)
+        self.new_machine_asked.emit()
+
+    def _ask_for_lot(self) -> None:
+        from app.newrows import NewLot
+
+        self.lot.show_row(self._context.lot)
+        self._open(NewLot, self.lot)
+
+    def _ask_for_instrument(self) -> None:
+        from app.newrows import NewInstrument
+
+        self.instrument.show_row(self._context.instrument)
+        self._open(NewInstrument, self.instrument)
+
+    def _open(self, form: Callable[[Context, QWidget], Popover], picker: Picker) -> None:
+        """Open the one form of a picker; what was typed and not added is still in it."""
+        if picker not in self._forms:
+            self._forms[picker] = form(self._context, self)
+        self._forms[picker].open_below(picker)

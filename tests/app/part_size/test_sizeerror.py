@@ -1,0 +1,262 @@
+"""The page *Size error*, used as a person uses it: keys in, sentences and database out."""
+
+import os
+import signal
+import subprocess
+import sys
+import textwrap
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtTest import QTest
+
+from app.pages.part_size.sizeerror import SizeErrorPage
+from core.records.rows import Instrument, Lot, Machine, TrialState
+from core.records.store import open_store
+
+# A comb with scale -0.25 %, wall outset 0.04 mm, lost motion 0.06 mm, in the order of the page.
+COMB = ["129.76", "49.96", "89.86", "10.06", "10.05", "139.67", "109.64", "29.85", "69.74", "9.90", "109.58"]
+SMALLER = ["129.55", "49.83", "89.69", "9.97", "9.97", "139.52", "109.61", "29.89", "69.73", "9.96", "109.62"]  # shrunk, no play
+
+
+@pytest.fixture
+def shop(context, store):
+    machine = store.add_machine(
+        Machine("Bramble", drives={"x": {"kind": "belt", "pitch_mm": 2.0, "teeth": 20}})
+    )
+    lot = store.add_lot(Lot("Slate 7", "PETG"))
+    context.select_machine(machine.id)
+    context.select_lot(lot.id)
+    return context
+
+
+@pytest.fixture
+def page(qtbot, shop):
+    page = SizeErrorPage(shop)
+    qtbot.addWidget(page)
+    page.resize(1080, 720)
+    page.show()
+    qtbot.waitExposed(page)
+    page.take_focus()
+    return page
+
+
+def type_readings(qtbot, texts):
+    """Type like a person: into whatever has the focus, Enter after each."""
+    for text in texts:
+        target = QGuiApplication.focusObject()
+        QTest.keyClicks(target, text)
+        qtbot.wait(60)
+        QTest.keyClick(target, Qt.Key.Key_Return)
+        qtbot.wait(1)
+
+
+def verdict(page):
+    return page.card.body.toPlainText()
+
+
+def test_readings_typed_by_keyboard_alone_give_a_verdict(qtbot, page):
+    type_readings(qtbot, COMB)
+    assert "Mend the mechanics" in verdict(page)
+    assert "Lost motion X is +0.0" in verdict(page)
+    assert "mm" in verdict(page) and "±" in verdict(page)
+    assert page.plot.data.point_count == 11
+    assert {curve.role for curve in page.plot.data.curves} == {0, 1}
+    assert page.plot.data.warning_curve is not None
+
+
+def test_a_shrunk_part_is_booked_to_the_filament_and_steps_are_left_alone(qtbot, page):
+    type_readings(qtbot, SMALLER)
+    assert "Shrink allowance" in verdict(page)
+    assert "Steps per millimetre" in page.card.untouched.text()
+
+
+def test_every_finished_reading_is_in_the_database_at_once(qtbot, page, store, shop):
+    for count, text in enumerate(COMB[:4], start=1):
+        type_readings(qtbot, [text])
+        draft = store.draft("sizeerror", shop.machine.id, shop.lot.id)
+        assert [raw for raw in draft.readings["raw"] if raw] == COMB[:count]
+
+
+def test_kept_trial_is_found_again_and_cannot_be_changed(qtbot, page, store, shop):
+    type_readings(qtbot, SMALLER)
+    qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
+    (kept,) = store.trials(subject="sizeerror")
+    assert kept.state is TrialState.KEPT
+    assert {e.name for e in kept.estimates} == {"scale_x", "wall_outset", "lost_motion_x"}
+    assert [said["setting"] for said in kept.verdict] == ["shrink_allowance"]
+    assert page.form.model.rows()[0]["raw"] == ""  # a fresh plan
+    assert page.form.trial.count() == 2
+
+    page.form.trial.setFocus()
+    QTest.keyClick(page.form.trial, Qt.Key.Key_Down)
+    assert "Shrink allowance" in verdict(page)
+    assert page.form.model.rows()[0]["measured_mm"] == pytest.approx(129.55)
+    assert not page.card.keep_button.isEnabled()
+    page.form.model.edit(0, "measured_mm", "1")
+    assert page.form.model.rows()[0]["measured_mm"] == pytest.approx(129.55)
+
+    QTest.keyClick(page.form.trial, Qt.Key.Key_Up)
+    assert page.form.model.rows()[0]["raw"] == ""
+    type_readings_into = page.form.entry
+    type_readings_into.setFocus()
+    type_readings(qtbot, ["129.6"])
+    assert page.form.model.rows()[0]["measured_mm"] == pytest.approx(129.6)
+
+
+def test_draft_of_each_machine_is_found_again(qtbot, page, store, shop):
+    other = store.add_machine(Machine("Thistle"))
+    shop.machines_changed.emit()
+    type_readings(qtbot, COMB[:2])
+    here = shop.machine.id
+    shop.select_machine(other.id)
+    assert page.form.model.rows()[0]["raw"] == ""
+    shop.select_machine(here)
+    assert [row["raw"] for row in page.form.model.rows()][:2] == COMB[:2]
+
+
+def test_a_mistyped_value_is_questioned_and_does_not_count_until_answered(qtbot, page):
+    type_readings(qtbot, [*COMB[:3], "01.06"])
+    assert page.form.model.question(3) is not None
+    assert page.plot.data.point_count == 3
+    page.keep()
+    assert page.draft is not None  # not kept
+    qtbot.wait(60)
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Return)  # Enter again: keep as typed
+    assert page.form.model.question(3) is None
+    assert page.plot.data.point_count == 4
+
+
+def test_decimal_comma_inch_and_fraction_are_read(qtbot, page):
+    QLocale.setDefault(QLocale("de_DE"))
+    try:
+        type_readings(qtbot, ["129,76", "1.967in", "89,86", "25/64in"])
+        values = [row["measured_mm"] for row in page.form.model.rows()[:4]]
+    finally:
+        QLocale.setDefault(QLocale.c())
+    assert values == pytest.approx([129.76, 1.967 * 25.4, 89.86, 25 / 64 * 25.4])
+
+
+def test_an_outlier_is_flagged_and_leaving_it_out_needs_a_reason(qtbot, page):
+    readings = list(SMALLER)
+    readings[4] = "10.36"
+    type_readings(qtbot, readings)
+    assert page.form.model.mark(4)
+    page.form.table.go_to(4)
+    QTest.keyClicks(page.form.entry.focusProxy(), "/")
+    QTest.keyClicks(QGuiApplication.focusObject(), "chip in the jaw")
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Return)
+    assert page.form.model.values(4)["reason"] == "chip in the jaw"
+    assert page.result.judgement.fit.nominal_mm.size == 10
+    hollow = [series for series in page.plot.data.points if series.hollow.any()]
+    assert [series.tips for series in hollow] == [("Excluded: chip in the jaw",)]
+    assert not page.form.model.mark(4)
+
+
+def test_outside_lengths_alone_say_what_reading_would_tell(qtbot, page):
+    page.form.piece.setCurrentIndex(page.form.piece.findData("own"))
+    page.form.piece.activated.emit(page.form.piece.currentIndex())
+    lines = (f"{L},0\t{L + 0.1:.2f}".replace(".", ",") for L in (20, 40, 60, 80, 100))
+    QGuiApplication.clipboard().setText("\n".join(lines))
+    page.form.table.setFocus()
+    page.form.table.setCurrentIndex(page.form.model.index(0, 3))
+    QTest.keyClick(page.form.table, Qt.Key.Key_V, Qt.KeyboardModifier.ControlModifier)
+    assert "comb notch" in verdict(page)
+    assert "Cannot tell yet" in verdict(page)
+
+
+def test_tolerance_class_decides_what_matters(qtbot, page):
+    fine = ["130.00", "50.01", "90.00", "10.02", "10.01", "139.99", "109.97", "29.98", "69.98", "9.98", "109.97"]
+    type_readings(qtbot, fine)
+    assert "Leave it" in verdict(page)
+    page.form.tolerance.setCurrentIndex(page.form.tolerance.findData("IT7"))
+    page.form.tolerance.activated.emit(page.form.tolerance.currentIndex())
+    assert "Leave it" not in verdict(page)
+
+
+def test_part_temperature_out_of_range_is_refused_at_its_field(qtbot, page):
+    type_readings(qtbot, COMB)
+    page.form.part_c.setFocus()
+    QTest.keyClicks(page.form.part_c, "400")
+    QTest.keyClick(page.form.part_c, Qt.Key.Key_Return)
+    assert "120" in page.form.part_c.accessibleDescription()
+    page.form.part_c.selectAll()
+    QTest.keyClicks(page.form.part_c, "30")
+    QTest.keyClick(page.form.part_c, Qt.Key.Key_Return)
+    assert page.form.part_c.accessibleDescription() == ""
+    assert page.result.readings.part_temperature.part_c == 30
+
+
+def test_axes_can_be_chosen_when_both_were_read(qtbot, page):
+    page.form.piece.setCurrentIndex(page.form.piece.findData("comb_xy"))
+    page.form.piece.activated.emit(page.form.piece.currentIndex())
+    page.form.entry.setFocus()
+    type_readings(qtbot, [*SMALLER, *SMALLER])
+    assert page.axis.isVisible()
+    assert page.plot.data.point_count == 11
+    assert "scale error Y" in verdict(page)
+    page.axis.setFocus()
+    QTest.keyClick(page.axis, Qt.Key.Key_Down)
+    assert "along Y" in page.plot.data.summary
+
+
+def test_instrument_widens_the_interval(qtbot, page, store, shop):
+    type_readings(qtbot, SMALLER)
+    before = page.result.judgement.fit.estimate("wall_outset").U
+    caliper = store.add_instrument(Instrument("Caliper 2", u_outside_zero_mm=0.02, u_inside_zero_mm=0.02))
+    shop.instruments_changed.emit()
+    shop.select_instrument(caliper.id)
+    assert 1.5 * before < page.result.judgement.fit.estimate("wall_outset").U
+
+
+CHILD = """
+    import sys
+    from PySide6.QtCore import Qt, QSettings
+    from PySide6.QtGui import QGuiApplication
+    from PySide6.QtTest import QTest
+    from PySide6.QtWidgets import QApplication, QLabel
+    app = QApplication(["slipgauge"])
+    from app.context import Context
+    from app.pages.part_size.sizeerror import SizeErrorPage
+    from core.records.store import open_store
+    context = Context(open_store(sys.argv[1]))
+    context.resume()
+    page = SizeErrorPage(context)
+    page.show()
+    page.take_focus()
+    for number in range(11):
+        line, row = page.form.entry.focusProxy(), page.form.entry.current_row()
+        text = f"{page.form.model.values(row)['nominal_mm'] + number / 1000:.3f}"
+        QTest.keyClicks(line, text)
+        QTest.qWait(60)
+        QTest.keyClick(line, Qt.Key.Key_Return)
+        if any(label.text().startswith("Kept") for label in page.form.entry.findChildren(QLabel)):
+            print(row, text, flush=True)
+    QTest.qWait(60_000)
+"""
+
+
+@pytest.mark.parametrize("seen", [1, 5, 10])
+def test_what_was_shown_as_kept_survives_a_kill(tmp_path, seen):
+    """SIGKILL while readings are typed: every reading that the page said it kept is in the database."""
+    database = tmp_path / "shop.db"
+    store = open_store(database)
+    store.add_machine(Machine("Bramble"))
+    store.close()
+    with subprocess.Popen(
+        [sys.executable, "-c", textwrap.dedent(CHILD), str(database)],
+        stdout=subprocess.PIPE,
+        text=True,
+        cwd=Path(__file__).parents[3],
+        env=os.environ | {"QT_QPA_PLATFORM": "offscreen"},
+    ) as child:
+        said = [child.stdout.readline() for _ in range(seen)]
+        child.send_signal(signal.SIGKILL)
+        said += child.stdout.readlines()
+    store = open_store(database)
+    (draft,) = (store.trial(t.id) for t in store.trials(subject="sizeerror"))
+    for row, text in (line.split() for line in said):
+        assert draft.readings["raw"][int(row)] == text
+    store.close()

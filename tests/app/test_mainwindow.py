@@ -1,0 +1,312 @@
+"""The window as a person meets it: pages by keyboard, pickers with "New …", notices, keeping, closing."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton
+
+from app.__main__ import report_bug
+from app.context import Context
+from app.mainwindow import MainWindow
+from app.theme import DARK, LIGHT, apply_theme, tokens
+from core.errors import StoreError
+from core.records.rows import Instrument, Lot, Machine
+from tests.app.plainpage import PLAIN_PAGES, OtherPage, PlainPage
+
+
+@pytest.fixture
+def settings(tmp_path):
+    return QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat)
+
+
+@pytest.fixture
+def empty_window(qtbot, monkeypatch, settings):
+    """The window as first painted, before the database is open."""
+    monkeypatch.setattr("app.mainwindow.PAGES", PLAIN_PAGES)
+    monkeypatch.setattr("app.rail.PAGES", PLAIN_PAGES)
+    window = MainWindow(settings)
+    qtbot.addWidget(window)
+    with qtbot.waitSignal(window.painted):
+        window.show()
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    return window
+
+
+@pytest.fixture
+def window(qtbot, empty_window, context):
+    with qtbot.waitSignal(empty_window.ready):
+        empty_window.open_shop(context, "drive")
+    return empty_window
+
+
+def shown_text(widget) -> str:
+    return "\n".join(label.text() for label in widget.findChildren(QLabel) if label.isVisible())
+
+
+def page_in_view(window):
+    return next(page for page in window.findChildren(PlainPage) if page.isVisible())
+
+
+def add_by_popover(qtbot, picker, *texts: str):
+    """Choose the last entry of a picker by keyboard, type into the fields one after the other, Enter after each."""
+    picker.setFocus()
+    qtbot.keyClick(picker, Qt.Key.Key_Down)
+    entries = picker.view()
+    qtbot.waitUntil(entries.isVisible)
+    qtbot.keyClick(entries, Qt.Key.Key_End)
+    qtbot.keyClick(entries, Qt.Key.Key_Return)
+    popover = QApplication.activePopupWidget()
+    for text in texts:
+        qtbot.keyClicks(QApplication.focusWidget(), text)
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+    return popover
+
+
+def test_before_the_database_is_open_the_window_stands_and_waits(empty_window):
+    assert "Opening the database…" in shown_text(empty_window)
+    assert not empty_window.pickers.machine.isEnabled()
+    assert empty_window.windowTitle() == "Slipgauge"
+
+
+def test_keys_before_the_database_is_open_do_no_harm(qtbot, empty_window):
+    qtbot.keyClick(empty_window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(empty_window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    assert "Opening the database…" in shown_text(empty_window)
+
+
+def test_the_first_page_has_the_keyboard(window):
+    page = page_in_view(window)
+    assert type(page) is PlainPage
+    assert QApplication.focusWidget() is page.field
+
+
+def test_pages_are_reached_by_ctrl_and_number_and_made_when_first_shown(qtbot, window):
+    assert not window.findChildren(OtherPage)
+    qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    page = page_in_view(window)
+    assert type(page) is OtherPage
+    assert QApplication.focusWidget() is page.field
+    assert window.rail.pages["other"].isChecked()
+    assert not window.rail.pages["drive"].isChecked()
+
+
+def test_arrows_in_the_list_show_pages_and_keep_the_keyboard_there(qtbot, window):
+    first, second = window.rail.pages["drive"], window.rail.pages["other"]
+    first.setFocus()
+    qtbot.keyClick(first, Qt.Key.Key_Down)
+    assert type(page_in_view(window)) is OtherPage
+    assert QApplication.focusWidget() is second
+    qtbot.keyClick(second, Qt.Key.Key_Space)
+    assert QApplication.focusWidget() is page_in_view(window).field
+
+
+def test_the_title_names_the_machine(window, context, store):
+    context.select_machine(store.add_machine(Machine("Kestrel")).id)
+    assert window.windowTitle() == "Kestrel – Slipgauge"
+
+
+def test_a_machine_added_elsewhere_appears_in_the_picker(window, context, store):
+    machine = store.add_machine(Machine("Kestrel"))
+    context.machines_changed.emit()
+    context.select_machine(machine.id)
+    assert window.pickers.machine.currentText() == "Kestrel"
+
+
+def test_new_machine_goes_to_its_page_with_nothing_picked(qtbot, window, context, store):
+    context.select_machine(store.add_machine(Machine("Kestrel")).id)
+    context.machines_changed.emit()
+    window.show_page("other")
+    add_by_popover(qtbot, window.pickers.machine)
+    assert context.machine is None
+    assert window.pickers.machine.currentText() == "no machine"
+    assert type(page_in_view(window)) is PlainPage
+
+
+def test_picking_an_existing_machine(qtbot, window, context, store):
+    store.add_machine(Machine("Kestrel"))
+    context.machines_changed.emit()
+    picker = window.pickers.machine
+    qtbot.keyClick(picker, Qt.Key.Key_Down)
+    qtbot.keyClick(picker.view(), Qt.Key.Key_Down)
+    qtbot.keyClick(picker.view(), Qt.Key.Key_Return)
+    assert context.machine.name == "Kestrel"
+
+
+def test_a_new_lot_is_typed_and_picked(qtbot, window, context, store):
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "slate", "")
+    assert not popover.isVisible()
+    assert store.lots()[0].material == "PETG"
+    assert context.lot.name == "slate 7"
+    assert window.pickers.lot.currentText() == "slate 7"
+
+
+def test_a_lot_without_material_is_refused_at_the_field(qtbot, window, store):
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "", "", "")
+    assert "Nothing is typed here yet; this one is needed." in shown_text(popover)
+    assert QApplication.focusWidget() is popover.form.field("material")
+    assert store.lots() == ()
+    qtbot.keyClick(popover, Qt.Key.Key_Escape)
+    assert not popover.isVisible()
+
+
+def test_a_second_lot_of_the_same_name_is_refused_at_the_field(qtbot, window, context, store):
+    store.add_lot(Lot("slate 7", "PETG"))
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "")
+    assert QApplication.focusWidget() is popover.form.field("name")
+    assert "slate 7" in shown_text(popover)
+    assert context.lot is None
+    popover.hide()
+
+
+def test_what_was_typed_and_not_added_is_still_there_the_next_time(qtbot, window):
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7")
+    qtbot.keyClick(popover, Qt.Key.Key_Escape)
+    again = add_by_popover(qtbot, window.pickers.lot)
+    assert again is popover
+    assert popover.form.field("name").text() == "slate 7"
+    popover.hide()
+
+
+def test_a_new_instrument_has_the_usual_values_of_a_caliper(qtbot, window, context):
+    popover = add_by_popover(qtbot, window.pickers.instrument, "C2", "", "", "", "", "", "", "")
+    assert not popover.isVisible()
+    usual = Instrument("C2", "caliper", 0.01, u_outside_zero_mm=0.012, u_inside_zero_mm=0.015, u_scale_ratio=0.0)
+    assert replace(context.instrument, id=None) == usual
+
+
+def test_the_usual_values_are_marked_as_without_source(qtbot, window):
+    popover = add_by_popover(qtbot, window.pickers.instrument)
+    assert "common practice" in shown_text(popover)
+    assert "no source: edit" in shown_text(popover)
+    popover.hide()
+
+
+@pytest.mark.parametrize(("texts", "field"), [
+    (("C2", "", "", "", "", "", "0.008", ""), "sd_hand_dof"),
+    (("C2", "", "", "", "", "", "", "9"), "sd_hand_mm"),
+])  # fmt: skip
+def test_a_repeatability_needs_its_degrees_of_freedom(qtbot, window, store, texts, field):
+    popover = add_by_popover(qtbot, window.pickers.instrument, *texts)
+    assert QApplication.focusWidget() is popover.form.field(field)
+    assert store.instruments() == ()
+    popover.hide()
+
+
+def test_a_store_that_refuses_a_lot_is_heard_and_the_form_stays(qtbot, monkeypatch, window, store):
+    def refuse(_lot):
+        raise StoreError("The disk is full; make room, then try again.")
+
+    monkeypatch.setattr(store, "add_lot", refuse)
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "")
+    assert popover.isVisible()
+    assert "! The disk is full" in shown_text(window.notices)
+    popover.hide()
+
+
+def test_pickers_have_names_for_screen_readers(window):
+    pickers = window.pickers
+    names = [picker.accessibleName() for picker in (pickers.machine, pickers.lot, pickers.instrument)]
+    assert names == ["Machine", "Filament lot", "Instrument"]
+
+
+def test_ctrl_s_keeps_the_page_in_view(qtbot, window, store):
+    qtbot.keyClicks(page_in_view(window).field, "21")
+    qtbot.keyClick(window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    (trial,) = store.trials()
+    assert trial.kept_at is not None
+    assert f"✓ Trial {trial.id} kept." in shown_text(window.notices)
+
+
+def test_closing_commits_what_is_still_being_typed(qtbot, window, store):
+    qtbot.keyClicks(page_in_view(window).field, "21")
+    with qtbot.waitSignal(window.closed):
+        window.close()
+    assert store.draft("plain").readings["raw"] == ["21"]
+
+
+def test_closing_asks_only_when_readings_would_be_lost(qtbot, monkeypatch, window, store):
+    def refuse(_trial):
+        raise StoreError("The disk is full; make room, then try again.")
+
+    monkeypatch.setattr(store, "save_draft", refuse)
+    qtbot.keyClicks(page_in_view(window).field, "21")
+    assert not window.close()
+    box = window.findChild(QMessageBox)
+    stay = next(button for button in box.findChildren(QPushButton) if "Stay" in button.text())
+    qtbot.mouseClick(stay, Qt.MouseButton.LeftButton)
+    assert window.isVisible()
+    monkeypatch.undo()
+
+
+def test_page_machine_and_geometry_are_remembered(window, context, store, settings):
+    context.select_machine(store.add_machine(Machine("Kestrel")).id)
+    window.show_page("other")
+    window.close()
+    assert settings.value("page") == "other"
+    assert settings.value("machine") == "Kestrel"
+    assert settings.value("geometry") is not None
+
+
+def test_a_database_that_cannot_open_is_said_in_the_body_with_the_ways_out(qtbot, empty_window, context):
+    empty_window.refuse("shop.sqlite is damaged. Put a backup in its place.")
+    assert "shop.sqlite is damaged. Put a backup in its place." in shown_text(empty_window)
+    assert "Nothing was changed or replaced." in shown_text(empty_window)
+    retry = QApplication.focusWidget()
+    with qtbot.waitSignal(empty_window.retried):
+        qtbot.keyClick(retry, Qt.Key.Key_Space)
+    empty_window.refuse("shop.sqlite is damaged. Put a backup in its place.")
+    assert "Tried again" in shown_text(empty_window.notices)
+    empty_window.open_shop(context, "drive")
+    assert page_in_view(empty_window).isVisible()
+
+
+def test_a_fault_of_the_program_is_shown_and_written_out(window, capsys):
+    error = ZeroDivisionError("division by zero")
+    report_bug(window, type(error), error, None)
+    assert "! A fault of this program: ZeroDivisionError: division by zero." in shown_text(window.notices)
+    assert "ZeroDivisionError" in capsys.readouterr().err
+
+
+def test_a_refusal_of_the_store_that_nobody_expected_is_shown_in_its_own_words(window, capsys):
+    error = StoreError("Another program holds the database; try again.")
+    report_bug(window, type(error), error, None)
+    assert shown_text(window.notices) == "! Another program holds the database; try again."
+    assert capsys.readouterr().err == ""
+
+
+def test_the_other_theme_is_one_click_away(qtbot, qapp, window):
+    window.theme_asked.connect(lambda dark: apply_theme(qapp, dark))
+    assert window.rail.theme.text() == "Dark theme"
+    qtbot.mouseClick(window.rail.theme, Qt.MouseButton.LeftButton)
+    assert tokens() is DARK
+    assert window.rail.theme.text() == "Light theme"
+    qtbot.mouseClick(window.rail.theme, Qt.MouseButton.LeftButton)
+    assert tokens() is LIGHT
+
+
+def test_the_newest_trial_tells_what_to_resume(context, store):
+    machine = store.add_machine(Machine("Kestrel"))
+    lot = store.add_lot(Lot("slate 7", "PETG"))
+    instrument = store.add_instrument(Instrument("C2"))
+    page = PlainPage(context)
+    context.select_machine(machine.id)
+    context.select_lot(lot.id)
+    page.field.setText("1")
+    page.save_draft()
+    later = Context(store)
+    later.resume()
+    assert (later.machine, later.lot, later.instrument) == (machine, lot, None)
+    later.select_instrument(instrument.id)
+    assert later.instrument == instrument
+
+
+def test_nothing_is_cut_off_at_1000_x_700(window):
+    window.resize(1000, 700)
+    texts = [*window.pickers.findChildren(QLabel), window.rail.theme]
+    for widget in texts:
+        assert widget.width() >= widget.fontMetrics().horizontalAdvance(widget.text().replace("&", ""))
+    assert window.minimumSizeHint().width() <= 1000

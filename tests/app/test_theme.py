@@ -1,0 +1,69 @@
+"""Text can be read in both themes; the formula is WCAG 2.2, "relative luminance" and "contrast ratio"."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+from PySide6.QtWidgets import QApplication
+
+from app.theme import DARK, LIGHT, Tokens, apply_theme, tokens
+
+THEMES = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
+
+
+def luminance(colour: str) -> float:
+    parts = [int(colour[i : i + 2], 16) / 255 for i in (1, 3, 5)]
+    r, g, b = (c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in parts)
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b
+
+
+def contrast(one: str, other: str) -> float:
+    low, high = sorted((luminance(one), luminance(other)))
+    return (high + 0.05) / (low + 0.05)
+
+
+def test_the_formula_gives_the_known_ends():
+    assert contrast("#000000", "#ffffff") == pytest.approx(21.0)
+    assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.005)  # the well-known grey just below 4.5
+
+
+@THEMES
+@pytest.mark.parametrize("ground", ["ground", "card", "soft"])
+@pytest.mark.parametrize("ink", ["ink", "quiet", "accent", "warning", "good"])
+def test_text_is_readable(theme: Tokens, ink: str, ground: str):
+    assert contrast(getattr(theme, ink), getattr(theme, ground)) >= 4.5
+
+
+@THEMES
+def test_text_on_the_accent_is_readable(theme: Tokens):
+    assert contrast(theme.on_accent, theme.accent) >= 4.5
+
+
+@THEMES
+def test_an_unchecked_box_is_visible(theme: Tokens):
+    """WCAG 2.2, 1.4.11 asks for 3:1 for the edge of a control."""
+    assert contrast(theme.box, theme.card) >= 3.0
+    assert contrast(theme.box, theme.ground) >= 2.9
+
+
+@THEMES
+def test_the_applied_theme_is_told(qapp: QApplication, theme: Tokens):
+    apply_theme(qapp, dark=theme is DARK)
+    assert tokens() is theme
+    apply_theme(qapp, dark=False)
+
+
+def test_without_a_choice_the_desktop_decides_else_light(qapp: QApplication):
+    apply_theme(qapp)
+    assert tokens() is LIGHT
+
+
+@THEMES
+def test_every_picture_of_the_style_sheet_exists(qapp: QApplication, theme: Tokens):
+    apply_theme(qapp, dark=theme is DARK)
+    pictures = re.findall(r"url\((.*?)\)", qapp.styleSheet())
+    assert pictures
+    assert all(Path(picture).is_file() for picture in pictures)
+    apply_theme(qapp, dark=False)

@@ -1,0 +1,48 @@
+"""Set everything up and run all tests: `python3 tests/run.py [arguments for pytest]`.
+
+Runs ruff, mypy and pytest, and ends with one line for each. With arguments only the tests they choose are run and the
+coverage of core is not asked for.
+"""
+
+from __future__ import annotations
+
+import os
+import subprocess
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[1]
+sys.path.insert(0, str(ROOT))
+
+from app import start  # noqa: E402
+
+# Debian packages that a test needs beside those of the window, for example xvfb and xdotool; none does so far.
+TEST_PACKAGES: tuple[str, ...] = ()
+
+
+def main(arguments: list[str]) -> int:
+    """Run everything in the environment; return the worst exit code."""
+    python = str(start.prepare("test", (*start.SYSTEM_PACKAGES, *TEST_PACKAGES)))
+    coverage = [] if arguments else ["--cov=core", "--cov-report=term-missing"]
+    results = [
+        _run("ruff", [python, "-m", "ruff", "check", "app", "core", "resources", "tests"]),
+        _run("mypy", [python, "-m", "mypy"]),
+        _run("pytest", [python, "-m", "pytest", *coverage, *arguments]),
+    ]
+    print("\nSummary")
+    for name, code, seconds in results:
+        print(f"  {name:7} {'ok' if code == 0 else f'FAILED (exit code {code})':24} {seconds:6.1f} s")
+    return max(code for _, code, _ in results)
+
+
+def _run(name: str, command: list[str]) -> tuple[str, int, float]:
+    print(f"\n== {name}", flush=True)
+    begun = time.monotonic()
+    environ = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
+    code = subprocess.run(command, check=False, cwd=ROOT, env=environ).returncode
+    return name, abs(code), time.monotonic() - begun
+
+
+if __name__ == "__main__":
+    sys.exit(start.refusing(lambda: main(sys.argv[1:])))

@@ -1,0 +1,79 @@
+"""`python -m tests.shots [FOLDER]`: pictures of every page, made by the app itself, to look at and for the README.
+
+Each page is filled with invented readings and shown in both themes, at 1280 x 800 and at 1000 x 700.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+import tempfile
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PySide6.QtCore import QSettings  # noqa: E402
+from PySide6.QtWidgets import QApplication  # noqa: E402
+
+ROOT = Path(__file__).parents[2]
+README_PICTURE = ROOT / "resources" / "pictures" / "size_error_light.png"
+SIZES = {"large": (1280, 800), "small": (1000, 700)}
+BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
+SCREW = {"kind": "screw", "pitch_mm": 2.0, "starts": 4, "full_steps": 200, "microsteps": 16}
+# Invented: a comb with scale -0.34 %, wall outset 0.04 mm and no play to speak of; the window is not read yet.
+READINGS = ("129.64", "49.91", "89.77", "10.05", "10.04", "139.59", "109.55", "29.82", "69.68", "9.89")
+
+
+def main(folder: Path) -> None:
+    """Write the pictures."""
+    from app.theme import apply_theme
+
+    app = QApplication(["slipgauge"])
+    app.setStyle("Fusion")
+    folder.mkdir(parents=True, exist_ok=True)
+    for dark in (False, True):
+        apply_theme(app, dark)
+        for size_name, size in SIZES.items():
+            window = _window(size)
+            for key in ("drive", "sizeerror"):
+                window.show_page(key)
+                if key == "sizeerror":
+                    _fill(window.page("sizeerror"))
+                app.processEvents()
+                name = f"{key}_{'dark' if dark else 'light'}_{size_name}.png"
+                window.grab().save(str(folder / name))
+                print(folder / name)
+                if name == "sizeerror_light_large.png":
+                    window.grab().save(str(README_PICTURE))
+            window.close()
+
+
+def _window(size: tuple[int, int]):
+    from app.context import Context
+    from app.mainwindow import MainWindow
+    from core.records.rows import Instrument, Lot, Machine
+    from core.records.store import open_store
+
+    store = open_store(":memory:")
+    machine = store.add_machine(Machine("Bramble", drives={"x": BELT, "y": BELT, "z": SCREW}))
+    lot = store.add_lot(Lot("Slate 7", "PETG"))
+    caliper = store.add_instrument(Instrument("Caliper 2", u_outside_zero_mm=0.006, u_inside_zero_mm=0.008))
+    context = Context(store)
+    window = MainWindow(QSettings(str(Path(tempfile.mkdtemp()) / "shots.ini"), QSettings.Format.IniFormat))
+    window.resize(*size)
+    window.show()
+    window.open_shop(context, "drive")
+    context.select_machine(machine.id)
+    context.select_lot(lot.id)
+    context.select_instrument(caliper.id)
+    return window
+
+
+def _fill(page) -> None:
+    for row, text in enumerate(READINGS):
+        page.form.model.edit(row, "measured_mm", text)
+    page.form.table.go_to(len(READINGS))
+
+
+if __name__ == "__main__":
+    main(Path(sys.argv[1]) if len(sys.argv) > 1 else Path(__file__).parent)

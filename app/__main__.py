@@ -120,6 +120,7 @@ def _run(options: Options) -> int:
     window.painted.connect(_collect_garbage_again)  # slots are called in this order
     window.retried.connect(begin)
     window.file_chosen.connect(partial(_open_other_store, window, settings, options))
+    window.ready.connect(_load_mathematics)
     window.theme_asked.connect(partial(_change_theme, app, settings))
     window.show()
     return app.exec()
@@ -165,6 +166,14 @@ def _open_store(window: MainWindow, settings: QSettings, options: Options) -> No
     if not found:
         text = window.tr("No machine is named “{name}” here; pick one above.").format(name=options.machine)
         context.say(text, Level.WARNING)
+
+
+def _load_mathematics() -> None:
+    """Load beside the running window what the first verdict will need; no Qt in it, so a thread of its own may."""
+    from importlib import import_module
+    from threading import Thread
+
+    Thread(target=import_module, args=("scipy.special",), daemon=True).start()
 
 
 def _collect_garbage_again() -> None:

@@ -17,7 +17,6 @@ from core.guidance.report import as_json, text_lines
 from core.guidance.sizetrial import SUBJECT, SizeJudgement, SizeReadings, judge_size_trial
 from core.part_size.features import FeatureKind, axis_problem
 from core.part_size.lengths import PartTemperature, reading_problem
-from core.part_size.sizeerror import METHOD
 from core.records.csvio import Fault, ReadingsFile, ReadingsFileError, read_readings
 from core.records.rows import Instrument, Lot, Machine, Trial
 from core.records.store import Store, open_store
@@ -207,7 +206,7 @@ def _trial(
         conditions={"tolerance": _tolerance(options.tolerance), "part_temperature_c": options.part_temperature},
         estimates=judgement.estimates(),
         verdict=tuple(advice.as_json() for advice in judgement.advice),
-        method=METHOD,
+        method=judgement.method,
         note=options.readings.name,
     )
 
@@ -221,7 +220,7 @@ def _draw(judgement: SizeJudgement, readings: SizeReadings, options: argparse.Na
     from PySide6.QtWidgets import QApplication
 
     from app.pages.part_size.sizeplot import size_plot
-    from app.widgets.plotpane import render_plot
+    from app.widgets.plotexport import render_plot
 
     application = QApplication.instance() or QApplication(["slipgauge"])
     axis = options.axis or sorted(set(readings.axis))[0]

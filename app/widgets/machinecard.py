@@ -23,6 +23,7 @@ class MachineCard(QFrame):
         self.new_button = QPushButton(self.tr("Ne&w machine"))
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         scroll.setWidget(self.form)
         scroll.setMinimumWidth(self.form.minimumSizeHint().width())

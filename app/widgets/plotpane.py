@@ -7,9 +7,10 @@ from __future__ import annotations
 
 import re
 from pathlib import Path
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPoint, QSize, Qt, Signal
-from PySide6.QtGui import QAction, QGuiApplication, QImage, QKeySequence, QResizeEvent
+from PySide6.QtCore import QEvent, QPoint, QSize, Qt, QTimer, Signal
+from PySide6.QtGui import QAction, QGuiApplication, QImage, QKeySequence, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
@@ -24,43 +25,53 @@ from PySide6.QtWidgets import (
 )
 
 from app.theme import STEP_PX, tokens
-from app.widgets.plotcanvas import PlotCanvas
 from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
-from app.widgets.plotexport import image_of, render_plot, svg_of
-from app.widgets.plotsheet import Shown
 
-__all__ = ["FitCurve", "Ground", "PlotData", "PlotPane", "PointSeries", "WarningCurve", "render_plot"]
+if TYPE_CHECKING:
+    from app.widgets.plotcanvas import PlotCanvas
+
+__all__ = ["FitCurve", "Ground", "PlotData", "PlotPane", "PointSeries", "WarningCurve"]
 
 PNG_SCALE = 2.0
+IDLE_MS = 300  # after the page came into view; pyqtgraph takes longer to load than all else on it
 
 
 class PlotPane(QFrame):
-    """Shows one `PlotData`; `said` carries a sentence and its level ("good", "error") after copying or saving."""
+    """Shows one `PlotData`; `said` carries a sentence and its level ("good", "error") after copying or saving.
+
+    The canvas is made with the first data, or when the window has been idle for a moment, so that a page opens at once.
+    """
 
     said = Signal(str, str)
 
     def __init__(self, empty_text: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        self.canvas = PlotCanvas(tokens(), self)
+        self._canvas: PlotCanvas | None = None
+        self._data = PlotData(())
+        self._idle = QTimer(self, singleShot=True, interval=IDLE_MS)
+        self._idle.timeout.connect(self._make_canvas)
         self.heading = QLabel()
         self.heading.setObjectName("heading")
         self.bands_box, self.ground_box, self.warning_box = QCheckBox(), QCheckBox(), QCheckBox()
         self.picture_button = QPushButton()
         self.empty = QLabel(empty_text or self.tr("No readings yet. Each reading appears here as soon as it is typed."))
         self._make_head()
-        self._make_menu()
         self._make_layout()
         for box in (self.bands_box, self.ground_box, self.warning_box):
             box.setChecked(True)
             box.toggled.connect(self._switch)
-        self.canvas.customContextMenuRequested.connect(self._show_menu)
-        self.set_data(PlotData(()))
+        self.set_data(self._data)
+
+    @property
+    def canvas(self) -> PlotCanvas:
+        """The plot itself; made when first asked for."""
+        return self._canvas or self._make_canvas()
 
     @property
     def data(self) -> PlotData:
         """What is shown now."""
-        return self.canvas.data
+        return self._data
 
     def set_data(self, data: PlotData) -> None:
         """Show new data; the switches keep their state, those without a part to switch are hidden."""
@@ -76,10 +87,16 @@ class PlotPane(QFrame):
         self.picture_button.setVisible(data.point_count > 0)
         self.setAccessibleName(data.title or self.tr("Plot"))
         self.setAccessibleDescription(data.summary)
-        says = self.tr("{title}: arrow keys tell the readings").format(title=self.accessibleName())
-        self.canvas.setAccessibleName(says)
-        self.canvas.set_data(data)
+        self._data = data
+        if data.point_count or self._canvas is not None:
+            self._show_data(self.canvas)
         self._head.arrange()
+
+    def _show_data(self, canvas: PlotCanvas) -> None:
+        says = self.tr("{title}: arrow keys tell the readings").format(title=self.accessibleName())
+        canvas.setAccessibleName(says)
+        canvas.set_data(self._data)
+        canvas.setVisible(self._data.point_count > 0)
 
     def copy_picture(self) -> None:
         """Put the picture on the clipboard."""
@@ -88,6 +105,8 @@ class PlotPane(QFrame):
 
     def image(self) -> QImage:
         """Return the picture with twice the pixels of the screen."""
+        from app.widgets.plotexport import image_of
+
         return image_of(self.canvas, PNG_SCALE)
 
     def export_png(self, path: str | Path) -> bool:
@@ -97,6 +116,8 @@ class PlotPane(QFrame):
 
     def export_svg(self, path: str | Path) -> bool:
         """Write the picture as SVG; a failure is said in words and returned as False."""
+        from app.widgets.plotexport import svg_of
+
         try:
             Path(path).write_text(svg_of(self.canvas), encoding="utf-8")
         except OSError:
@@ -116,8 +137,16 @@ class PlotPane(QFrame):
     def changeEvent(self, event: QEvent) -> None:
         """Follow the theme."""
         super().changeEvent(event)
-        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.StyleChange) and tokens() != self.canvas.theme:
-            self.canvas.set_theme(tokens())
+        if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.StyleChange):
+            canvas = getattr(self, "_canvas", None)  # Qt tells of changes while the base class is still being made
+            if canvas is not None and tokens() != canvas.theme:
+                canvas.set_theme(tokens())
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Get ready to draw in the next idle moment."""
+        super().showEvent(event)
+        if self._canvas is None:
+            self._idle.start()
 
     def _make_head(self) -> None:
         self.picture_button.setText(self.tr("Picture"))
@@ -132,39 +161,53 @@ class PlotPane(QFrame):
         row.addStretch(1)
         self._head = _Head(self.heading, boxes, self.picture_button)
 
-    def _make_menu(self) -> None:
+    def _make_canvas(self) -> PlotCanvas:
+        from app.widgets.plotcanvas import PlotCanvas
+
+        self._idle.stop()
+        if self._canvas is None:
+            self._canvas = canvas = PlotCanvas(tokens(), self)
+            canvas.customContextMenuRequested.connect(self._show_menu)
+            self._make_menu(canvas)
+            self._column.addWidget(canvas, 1)
+            self._switch()
+            self._show_data(canvas)
+        return self._canvas
+
+    def _make_menu(self, canvas: PlotCanvas) -> None:
         self._menu = QMenu(self)
         for text, keys, slot in (
             (self.tr("Copy picture"), QKeySequence(QKeySequence.StandardKey.Copy), self.copy_picture),
             (self.tr("Save as PNG…"), QKeySequence(), self._ask_png),
             (self.tr("Save as SVG…"), QKeySequence(), self._ask_svg),
-            (self.tr("Show all again"), QKeySequence(Qt.Key.Key_0), self.canvas.show_home),
+            (self.tr("Show all again"), QKeySequence(Qt.Key.Key_0), canvas.show_home),
         ):
-            action = QAction(text, self.canvas)
+            action = QAction(text, canvas)
             action.setShortcut(keys)
             action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
             action.triggered.connect(slot)
             self._menu.addAction(action)
-            self.canvas.addAction(action)
+            canvas.addAction(action)
         self.picture_button.setMenu(self._menu)
-        self.canvas.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        canvas.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
 
     def _make_layout(self) -> None:
-        column = QVBoxLayout(self)
+        self._column = column = QVBoxLayout(self)
         column.setContentsMargins(12, STEP_PX, 12, STEP_PX)
         column.setSpacing(4)
         column.addWidget(self._head)
-        column.addWidget(self.canvas, 1)
         self.empty.setObjectName("quiet")
         self.empty.setWordWrap(True)
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        over = QVBoxLayout(self.canvas)
-        over.setContentsMargins(64, 16, 32, 48)
-        over.addWidget(self.empty)
+        column.addWidget(self.empty, 1)
 
     def _switch(self) -> None:
+        if self._canvas is None:
+            return
+        from app.widgets.plotsheet import Shown
+
         boxes = self.bands_box, self.ground_box, self.warning_box
-        self.canvas.set_shown(Shown(*(box.isChecked() for box in boxes)))
+        self._canvas.set_shown(Shown(*(box.isChecked() for box in boxes)))
 
     def _show_menu(self, at: QPoint) -> None:
         if self.data.point_count:

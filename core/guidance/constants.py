@@ -88,7 +88,7 @@ def _outset_remedies(fit: SizeError, outset: Estimate, known: Known) -> Iterator
         value=value_text(outset),
         basis=basis(fit.kinds),
     )
-    untouched = tr("Steps per millimetre and shrink allowance: a constant error is not a scale.")
+    untouched = tr("Steps per millimetre: a constant error is not a scale.")
     if abs(outset.value) > MOST_OUTSET_MM:
         action = tr("Check the nozzle bore and the bead width in the settings, then the flow: no offset mends so much.")
         yield Advice(Setting.CHECK_FLOW, action, None, "", because, untouched)

@@ -9,7 +9,7 @@ from core.guidance.advice import advise
 from core.guidance.known import Known, known_of
 from core.guidance.verdict import Advice
 from core.part_size.lengths import LayerPlan, PartTemperature
-from core.part_size.sizeerror import SizeError, fit_size_error
+from core.part_size.sizeerror import METHOD, SizeError, fit_size_error
 from core.quantity import Estimate
 from core.records.rows import Instrument, Machine
 
@@ -37,6 +37,11 @@ class SizeJudgement:
     fit: SizeError
     known: Known
     advice: tuple[Advice, ...]
+
+    @property
+    def method(self) -> str:
+        """Name and version of the mathematics."""
+        return METHOD
 
     def estimates(self) -> tuple[Estimate, ...]:
         """Return the estimates of the fit."""

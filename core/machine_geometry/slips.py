@@ -104,7 +104,7 @@ def _starts(drive: Drive) -> Iterator[Candidate]:
     entered = drive.starts or 1
     for starts in _STARTS:
         share = 1.0 if starts in (1, 2, 4) else _RARE
-        cause = tr("a screw of {fitted} starts where {entered} is entered", fitted=starts, entered=entered)
+        cause = tr("{fitted} thread starts where {entered} is entered", fitted=starts, entered=entered)
         remedy = tr("Count the thread beginnings at the end of the screw.")
         yield _candidate(drive, Slip.STARTS, replace(drive, starts=starts), entered, starts, share, cause, remedy)
 

@@ -128,8 +128,7 @@ def _check_conditions(part_temperature: PartTemperature | None, layers: LayerPla
 def _checked(
     nominal_mm: ArrayLike, measured_mm: ArrayLike, kind: Sequence[str], axis: Sequence[str] | None
 ) -> tuple[Floats, Floats, list[FeatureKind], list[str]]:
-    nominal = np.round(_numbers("nominal_mm", nominal_mm), _PLACES)
-    measured = _numbers("measured_mm", measured_mm)
+    nominal, measured = _numbers("nominal_mm", nominal_mm), _numbers("measured_mm", measured_mm)
     kinds = [kind_from_text(text, row) for row, text in enumerate(kind)]
     axes = ["x"] * nominal.size if axis is None else [str(a).strip().lower() for a in axis]
     if nominal.size == 0:
@@ -142,7 +141,7 @@ def _checked(
         if problem := reading_problem(k, a, L, y):
             raise InputError(*problem, row)
     _refuse_mixed_travel(kinds, axes)
-    return nominal, measured, kinds, axes
+    return np.round(nominal, _PLACES), measured, kinds, axes
 
 
 def _numbers(field: str, values: ArrayLike) -> Floats:

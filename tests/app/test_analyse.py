@@ -194,7 +194,9 @@ def test_readings_that_cannot_be_are_all_told_by_line(run):
     assert (code, out) == (2, "")
     told = err.splitlines()
     assert [line.split(": ")[0] for line in told] == [f"readings.csv:{n}" for n in (2, 3, 4, 5, 6)]
-    assert told[1].endswith("-20 mm: a length on a part is 0.001 mm at least, only travel may be zero or negative; retype it.")
+    assert told[1].endswith(
+        "-20 mm: a length on a part is 0.001 mm at least, only travel may be zero or negative; retype it."
+    )
 
 
 @pytest.mark.parametrize(

@@ -26,6 +26,7 @@ READINGS = ("129.64", "49.91", "89.77", "10.05", "10.04", "139.59", "109.55", "2
 
 def main(folder: Path) -> None:
     """Write the pictures."""
+    from app.pages.part_size.sizeerror import SizeErrorPage
     from app.theme import apply_theme
 
     app = QApplication(["slipgauge"])
@@ -38,7 +39,7 @@ def main(folder: Path) -> None:
             for key in ("drive", "sizeerror"):
                 window.show_page(key)
                 if key == "sizeerror":
-                    _fill(window.page("sizeerror"))
+                    _fill(window.findChild(SizeErrorPage))
                 app.processEvents()
                 name = f"{key}_{'dark' if dark else 'light'}_{size_name}.png"
                 window.grab().save(str(folder / name))

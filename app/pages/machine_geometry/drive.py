@@ -59,6 +59,7 @@ class DrivePage(Page):
         self._machine: Machine | None = None  # as it was when the form was filled from it
         self._stored: dict[str, str] = {}  # the texts of the form then
         self._make_layout()
+        self.setFocusProxy(self.form.head.field("name"))
         self._wire()
         self.load_draft(None)
 

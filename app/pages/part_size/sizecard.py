@@ -61,11 +61,6 @@ def kept_card(trial: Trial) -> CardData:
     )
 
 
-def waiting_card(message: str) -> CardData:
-    """Return the card while the readings cannot answer, with the reason."""
-    return CardData((Paragraph(shown(setting_words(Setting.UNDECIDED)), message, "unknown"),), can_keep=False)
-
-
 def _estimate_row(estimate: Estimate) -> tuple[str, str, str]:
     """Return name, value with U, and k with the degrees of freedom ν."""
     nu = shown(tr("many")) if math.isinf(estimate.dof) else f"{estimate.dof:.0f}"

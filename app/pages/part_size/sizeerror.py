@@ -3,16 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import ClassVar, NamedTuple
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-from PySide6.QtCore import QDateTime, QLocale, QSignalBlocker
+from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.base import Page
-from app.pages.part_size.sizecard import kept_card, size_card, waiting_card
 from app.pages.part_size.sizeform import SizeForm
-from app.pages.part_size.sizeplot import empty_plot, size_plot
 from app.pages.part_size.sizerows import (
     NOTHING_YET,
     counts,
@@ -22,15 +19,17 @@ from app.pages.part_size.sizerows import (
     readings_of,
     rows_from,
 )
+from app.pages.trialpage import TrialPage
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField, local_text
-from app.widgets.plotpane import PlotPane
+from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
-from app.words import shown
-from core.errors import StoreError
-from core.guidance.sizetrial import SUBJECT, SizeJudgement, SizeReadings, judge_size_trial
-from core.part_size.sizeerror import METHOD
-from core.records.rows import Trial, TrialState
+from app.widgets.resulttext import CardData, Paragraph
+from core.errors import InputError
+from core.records.rows import Trial
+
+if TYPE_CHECKING:
+    from core.guidance.sizetrial import SizeJudgement, SizeReadings
 
 
 class Typed(NamedTuple):
@@ -48,37 +47,30 @@ class Judged(NamedTuple):
     judgement: SizeJudgement
 
 
-class SizeErrorPage(Page):
-    """Readings at the left, picture and verdict at the right.
+class SizeErrorPage(TrialPage):
+    """Readings at the left, picture and verdict at the right."""
 
-    Attributes:
-        kept_trial: the kept trial that is looked at; None while readings are in progress.
-    """
-
-    subject: ClassVar[str] = SUBJECT
+    subject: ClassVar[str] = "sizeerror"
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Size error")
-        self.kept_trial: Trial | None = None
-        self.form = SizeForm()
+        self.form = SizeForm(self.picker)
         self.axis = ChoiceField([("x", "X")])
         self.axis_label = QLabel(self.tr("A&xis shown"))
         self.plot = PlotPane(self.tr("No readings yet. Type the first one at the left: it appears here at once."))
         self.card = ResultCard()
         self._make_layout()
         self.setFocusProxy(self.form)
-        self.form.plan()
         self.form.model.set_error_text(_error_text)
-        self.form.changed.connect(self._answer_change)
+        self.form.changed.connect(self.answer_change)
         self.form.table.refused.connect(self._say_refused)
-        self.form.trial.changed.connect(self._choose_trial)
+        self.form.new_button.clicked.connect(self.begin_anew)
         self.axis.changed.connect(self.recompute)
         self.plot.said.connect(context.notice)
         self.card.keep_clicked.connect(self.keep)
         context.machine_changed.connect(self._answer_context)
         context.instrument_changed.connect(self._answer_context)
-        context.kept.connect(self._answer_kept)
 
     # The four methods of a page
 
@@ -90,15 +82,24 @@ class SizeErrorPage(Page):
 
     def compute(self, readings: Typed) -> Judged:
         """Judge the readings: one call into the core."""
-        judgement = judge_size_trial(readings.readings, self.context.machine, self.context.instrument)
+        from core.guidance.sizetrial import judge_size_trial  # the window opens before the mathematics is needed
+
+        try:
+            judgement = judge_size_trial(readings.readings, self.context.machine, self.context.instrument)
+        except InputError as error:  # it counts the readings that count; the table has others between them
+            row = None if error.row is None else readings.places[error.row]
+            raise InputError(error.field, error.message, row) from error
         return Judged(*readings, judgement)
 
     def show_result(self, result: Judged) -> None:
         """Draw the picture, write the verdict, mark what stands out."""
+        from app.pages.part_size.sizecard import kept_card, size_card
+        from app.pages.part_size.sizeplot import size_plot
+
         self._offer_axes(sorted(set(result.readings.axis)))
         rows = self.form.model.rows()
         self.plot.set_data(size_plot(result.readings, result.judgement, str(self.axis.value()), left_out(rows)))
-        card = kept_card(self.kept_trial) if self.kept_trial else size_card(result.judgement, self._why_not_keep())
+        card = kept_card(self.kept_trial) if self.kept_trial else size_card(result.judgement, self.why_not_keep())
         self.card.show_card(card)
         advice = self.tr("Stands out from the others: read it again, and one ordinary gauge with it.")
         flagged = zip(result.places, result.judgement.fit.flagged.tolist(), strict=True)
@@ -110,7 +111,7 @@ class SizeErrorPage(Page):
         machine, lot, instrument = self.context.machine, self.context.lot, self.context.instrument
         judgement = self.result.judgement if self.result else None
         return Trial(
-            subject=SUBJECT,
+            subject=self.subject,
             machine_id=machine.id if machine else None,
             lot_id=lot.id if lot else None,
             instrument_id=instrument.id if instrument else None,
@@ -122,48 +123,49 @@ class SizeErrorPage(Page):
             },
             estimates=judgement.estimates() if judgement else (),
             verdict=tuple(advice.as_json() for advice in judgement.advice) if judgement else (),
-            method=METHOD,
+            method=judgement.method if judgement else "",
         )
 
     # Hooks
 
-    def load_draft(self, trial: Trial | None) -> None:
-        """Show the readings of an open trial, or plan a new one."""
-        self.kept_trial = None
-        self.form.lock(False)
-        self._list_trials()
-        if trial is None:
-            with QSignalBlocker(self.form):
-                self.form.plan()
-        else:
-            self._show_trial(trial)
-        self.recompute()
+    def plan(self) -> None:
+        """Begin with the empty readings of a piece."""
+        with QSignalBlocker(self.form):
+            self.form.plan()
+
+    def lock(self, locked: bool) -> None:
+        """Show readings without letting them be changed."""
+        self.form.lock(locked)
+
+    def why_not_keep(self) -> str:
+        """Say what stands against keeping the trial."""
+        if any(row["questioned"] for row in self.form.model.rows()) and not self.kept_trial:
+            return self.tr("A reading has an open question; answer it, then keep the trial.")
+        return super().why_not_keep()
+
+    def show_trial(self, trial: Trial) -> None:
+        """Show the readings of a trial."""
+        with QSignalBlocker(self.form):
+            self.form.piece.set_value(trial.conditions.get("piece") or "own")
+            self.form.tolerance.set_value(str(trial.conditions.get("tolerance") or "m"))
+            self.form.part_c.set_value(trial.conditions.get("part_temperature_c"))
+            self.form.show_rows(rows_from(trial.readings))
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show why there is no verdict: at its place, and in the card."""
         if not self.form.settings.show_problem(field, message):
             self.form.model.show_problem(row, field, message)
-        self.plot.set_data(empty_plot())
+        self.plot.set_data(PlotData((), title=self.tr("Error against length")))
         if field == NOTHING_YET:
             self.card.show_empty()
         else:
-            self.card.show_card(waiting_card(message))
+            said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
+            self.card.show_card(CardData((said,), can_keep=False))
 
     def clear_problems(self) -> None:
         """Take the sentences away."""
         self.form.settings.clear_problems()
         self.form.model.clear_problems()
-
-    def save_draft(self) -> bool:
-        """Commit the readings in progress; a kept trial has nothing to commit."""
-        return True if self.kept_trial else super().save_draft()
-
-    def keep(self) -> None:
-        """Keep the trial unless something stands against it."""
-        if why_not := self._why_not_keep():
-            self.context.say(why_not, Level.WARNING)
-            return
-        super().keep()
 
     # Layout
 
@@ -194,58 +196,9 @@ class SizeErrorPage(Page):
 
     # Answers
 
-    def _answer_change(self) -> None:
-        """Judge again and commit: what the window shows as kept is in the database."""
-        self.recompute()
-        self.save_draft()
-
     def _answer_context(self) -> None:
         if self.isVisible():
             self.recompute()
-
-    def _answer_kept(self, trial: Trial) -> None:
-        """Begin anew after a kept trial, with it in the list."""
-        if trial.subject == SUBJECT:
-            self.load_draft(None)
-
-    def _choose_trial(self) -> None:
-        """Look at a kept trial, or go back to the readings in progress."""
-        chosen = self.form.trial.value()
-        try:
-            trial = self.context.store.trial(int(chosen)) if chosen else self.draft
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            return
-        if not chosen:
-            self.load_draft(trial)
-            return
-        self.kept_trial = trial
-        self.form.lock(True)
-        if trial is not None:
-            self._show_trial(trial)
-        self.recompute()
-
-    def _show_trial(self, trial: Trial) -> None:
-        with QSignalBlocker(self.form):
-            self.form.piece.set_value(trial.conditions.get("piece") or "own")
-            self.form.tolerance.set_value(str(trial.conditions.get("tolerance") or "m"))
-            self.form.part_c.set_value(trial.conditions.get("part_temperature_c"))
-            self.form.show_rows(rows_from(trial.readings))
-
-    def _list_trials(self) -> None:
-        """List the kept trials of the picked machine."""
-        choices = [("", self.tr("in progress"))]
-        machine = self.context.machine
-        if machine is not None:
-            try:
-                trials = self.context.store.trials(subject=SUBJECT, machine_id=machine.id)
-            except StoreError as error:
-                self.context.say(shown(error.message), Level.ERROR)
-                trials = ()
-            choices += [(str(t.id), _trial_text(t)) for t in trials if t.state is TrialState.KEPT]
-        with QSignalBlocker(self.form.trial):
-            self.form.trial.set_choices(choices)
-            self.form.trial.set_value("")
 
     def _offer_axes(self, axes: list[str]) -> None:
         chosen = self.axis.value()
@@ -255,23 +208,9 @@ class SizeErrorPage(Page):
         self.axis.setVisible(len(axes) > 1)
         self.axis_label.setVisible(len(axes) > 1)
 
-    def _why_not_keep(self) -> str:
-        if self.kept_trial is not None:
-            return self.tr("Kept trials are not changed.")
-        if self.context.machine is None:
-            return self.tr("Choose or add a machine above, then keep the trial.")
-        if any(row["questioned"] for row in self.form.model.rows()):
-            return self.tr("A reading has an open question; answer it, then keep the trial.")
-        return ""
-
     def _say_refused(self, sentences: tuple[str, ...]) -> None:
         if sentences:
             self.context.say("  ".join(sentences), Level.WARNING)
-
-
-def _trial_text(trial: Trial) -> str:
-    kept_at = QDateTime.fromSecsSinceEpoch(int(trial.kept_at.timestamp())) if trial.kept_at else QDateTime()
-    return f"№ {trial.id}  {QLocale().toString(kept_at, QLocale.FormatType.ShortFormat)}"
 
 
 def _error_text(row: Mapping[str, object]) -> str:

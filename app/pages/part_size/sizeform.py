@@ -16,6 +16,7 @@ from app.widgets.piecesketch import PieceSketch
 from app.widgets.reading_entry import ReadingEntry
 from app.widgets.readings import ReadingsModel
 from app.widgets.readings_table import ReadingsTable
+from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.errors import InputError
 from core.measuring.tolerance import CLASSES
@@ -32,7 +33,7 @@ class SizeForm(QWidget):
 
     changed = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, picker: TrialPicker, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.model = ReadingsModel(columns(), self)
         self.table = ReadingsTable(self.model)
@@ -41,7 +42,8 @@ class SizeForm(QWidget):
         self.piece = ChoiceField(self._pieces())
         self.tolerance = ChoiceField([(key, _short(shown(words))) for key, words in CLASSES.items()])
         self.part_c = NumberField(required=False, low=-20.0, high=120.0)
-        self.trial = ChoiceField([])
+        self.picker = picker
+        self.new_button = QPushButton(self.tr("&New readings"))
         self.settings = self._make_settings()
         self.add_button = QPushButton(self.tr("Add a &length"))
         self._make_layout()
@@ -68,8 +70,12 @@ class SizeForm(QWidget):
     def lock(self, locked: bool) -> None:
         """Show readings without letting them be changed."""
         self.model.lock(locked)
-        for widget in (self.entry, self.piece, self.tolerance, self.part_c, self.add_button):
+        for widget in (self.entry, self.piece, self.tolerance, self.part_c):
             widget.setEnabled(not locked)
+        self.add_button.setVisible(not locked)
+        self.new_button.setVisible(locked)
+        if locked:
+            self.new_button.setFocus()
 
     def _pieces(self) -> list[tuple[str, str]]:
         return [
@@ -87,8 +93,9 @@ class SizeForm(QWidget):
         column.addWidget(self.settings)
         column.addWidget(_card(14, self.sketch, self.entry))
         column.addWidget(_card(1, self.table), 1)
-        self.add_button.setAutoDefault(False)
-        column.addWidget(self.add_button, 0, Qt.AlignmentFlag.AlignLeft)
+        for button in (self.add_button, self.new_button):
+            column.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
+        self.new_button.hide()
 
     def part_c_or_none(self) -> float | None:
         """Return the part's temperature; None where it is empty or cannot be read."""
@@ -100,7 +107,7 @@ class SizeForm(QWidget):
     def _make_settings(self) -> FieldGrid:
         grid = FieldGrid(2)
         grid.add("piece", self.tr("&Piece"), self.piece)
-        grid.add("trial", self.tr("Tri&al"), self.trial)
+        grid.add("trial", self.tr("Tri&al"), self.picker)
         grid.add("tolerance", self.tr("&Tolerance, ISO"), self.tolerance)
         grid.add("part_temperature_c", self.tr("Part tempe&rature"), self.part_c, self.tr("°C"))
         return grid

@@ -13,6 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from app.pages.part_size.sizerows import LeftOut
 from app.widgets.fields import number_text
 from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
 from app.words import shown
@@ -55,17 +56,6 @@ _FAMILIES = (
 _RINGED = (FeatureKind.OUTSIDE, FeatureKind.CLOSED_HOLE)
 
 
-@dataclass(frozen=True, slots=True)
-class LeftOut:
-    """An excluded reading: shown hollow, used for nothing."""
-
-    axis: str
-    kind: str
-    nominal_mm: float
-    measured_mm: float
-    reason: str
-
-
 def size_plot(
     readings: SizeReadings, judgement: SizeJudgement, axis: str, left_out: Sequence[LeftOut] = ()
 ) -> PlotData:
@@ -90,16 +80,6 @@ def size_plot(
         ring_label=shown(tr("closed outline")) if _both_ways(readings, mine) else "",
         flag_label=shown(tr("stands out")),
         summary=_summary(judgement, axis, int(mine.sum())),
-    )
-
-
-def empty_plot() -> PlotData:
-    """Return the picture before the first reading."""
-    return PlotData(
-        points=(),
-        x_label=shown(tr("nominal length, mm")),
-        y_label=shown(tr("measured − nominal, mm")),
-        title=shown(tr("Error against length")),
     )
 
 

@@ -3,22 +3,34 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from typing import Any
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Any
 
-from app.pages.part_size.sizeplot import LeftOut
 from app.widgets.readings import Column, Expected
 from app.words import shown
 from core.errors import InputError
-from core.guidance.sizetrial import SizeReadings
 from core.part_size.features import AXES, FeatureKind, kind_words
-from core.part_size.lengths import PartTemperature
-from core.part_size.sizeerror import SizeError
 from core.pieces.comb import Piece
 from core.quantity import coverage_factor
 from core.words import tr
 
+if TYPE_CHECKING:
+    from core.guidance.sizetrial import SizeReadings
+    from core.part_size.sizeerror import SizeError
+
 Row = Mapping[str, Any]
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
+
+
+@dataclass(frozen=True, slots=True)
+class LeftOut:
+    """An excluded reading: shown hollow, used for nothing."""
+
+    axis: str
+    kind: str
+    nominal_mm: float
+    measured_mm: float
+    reason: str
 
 
 def columns() -> tuple[Column, ...]:
@@ -48,6 +60,9 @@ def readings_of(rows: Sequence[Row], places: Sequence[int], tolerance: str, part
     """
     if not places:
         raise InputError(NOTHING_YET, tr("No reading yet."))
+    from core.guidance.sizetrial import SizeReadings  # the window opens before the mathematics is needed
+    from core.part_size.lengths import PartTemperature
+
     for place in places:
         for key, what in (("kind", tr("kind")), ("axis", tr("axis"))):
             if not rows[place][key]:

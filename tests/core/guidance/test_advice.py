@@ -106,7 +106,7 @@ def test_planted_causes_are_named_whatever_the_scatter(seed):
         (0.8, {"x": BELT}, "16 teeth where 20 are entered"),
         (1 / 25.4, {}, "a length in inch read as mm"),
         (1.016, {}, "No drive is on record; for a 2 mm belt on 20 teeth it would fit: a belt of 2.032 mm"),
-        (0.25, {"x": SCREW}, "a screw of 1 start"),
+        (0.25, {"x": SCREW}, "1 thread starts"),
     ],
 )
 def test_a_wrong_part_is_found_and_nothing_is_trimmed(ratio, drives, words):

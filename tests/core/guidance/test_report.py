@@ -52,7 +52,7 @@ def test_the_text_names_what_is_not_told():
 def test_a_proved_finding_speaks_louder_than_an_open_one():
     proved = judged(wall_outset_mm=0.06, only=("tooth", "notch"))
     assert [str(a.setting) for a in proved.advice] == ["check_flow", "contour_offset", "undecided"]
-    assert untouched(proved) == ["Steps per millimetre and shrink allowance: a constant error is not a scale."]
+    assert untouched(proved) == ["Steps per millimetre: a constant error is not a scale."]
     cube = judge_size_trial(SizeReadings([20.0], [20.1], ["outside"], ["x"], [""]))
     assert untouched(cube) == ["Everything: nothing is proved yet."]
 

@@ -31,7 +31,7 @@ def test_the_conditions_reach_the_fit():
     assert held.estimates()[0].u == pytest.approx(0.01, rel=1e-3)
     repeated = judge_size_trial(SizeReadings([10.0, 10.0], [10.0, 10.1], ["tooth"] * 2, ["x"] * 2, ["a", "a"]))
     assert repeated.fit.nominal_mm.size == 1
-    assert SUBJECT == "sizeerror"
+    assert SUBJECT == "sizeerror" and repeated.method.startswith("sizeerror ")
 
 
 def test_machine_and_tolerance_reach_the_rules():

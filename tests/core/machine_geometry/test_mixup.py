@@ -70,7 +70,7 @@ EDGES = [
             replace(SCREW, starts=1),
             SCREW,
             Slip.STARTS,
-            "a screw of 4 starts where 1 is entered: 100 mm come out as 400 mm. ",
+            "4 thread starts where 1 is entered: 100 mm come out as 400 mm. ",
         ),
         (
             replace(SCREW, pitch_mm=8.0),

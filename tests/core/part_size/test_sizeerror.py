@@ -224,20 +224,14 @@ def test_readings_finer_than_their_last_digit_still_cover(times):
 
 
 def test_few_features_on_repeats_cover():
-    piece, rng = Print("x", times=(5,), only=(FeatureKind.OUTSIDE, FeatureKind.CLOSED_HOLE)), np.random.default_rng(15)
-    rows, hits = [*range(5)] * 2, 0
-    nominal = np.repeat([20.0, 100.0], 5)
+    rng, hits, nominal = np.random.default_rng(15), 0, np.repeat([20.0, 100.0], 5)
     for _ in range(400):
-        fit = fit_size_error(
-            nominal,
-            nominal * 1.002 + 0.1 + 0.02 * rng.standard_normal(10),
-            ["outside"] * 10,
-            feature=["short"] * 5 + ["long"] * 5,
-        )
+        sizes = nominal * 1.002 + 0.1 + 0.02 * rng.standard_normal(10)
+        fit = fit_size_error(nominal, sizes, ["outside"] * 10, feature=nominal)
         scale = fit.estimate("scale_x")
         hits += abs(scale.value - 0.002) <= scale.U
         assert (fit.scattered.source, scale.dof) == ("repeats", 8)
-    assert 0.92 <= hits / 400 <= 0.98 and piece.reading.size == 10 == len(rows)
+    assert 0.92 <= hits / 400 <= 0.98
 
 
 # What is told, and what would tell
@@ -269,7 +263,7 @@ def test_one_kind_alone(kind, axis, told, open_):
 
 def test_one_length_determines_nothing():
     fit = fit_size_error([20.0], [20.1], ["outside"], instrument=Instrument("c", sd_hand_mm=0.01, sd_hand_dof=20))
-    assert names(fit) == ["constant_x"] or names(fit) == []
+    assert names(fit) == []
     assert {m.name for m in fit.not_estimable} == {"scale_x", "wall_outset", "lost_motion_x"}
     assert fit.band("x", "outside", [100.0]) is None
 
@@ -525,7 +519,7 @@ PART = st.tuples(
 @given(st.lists(PART, min_size=1, max_size=14), st.sampled_from([None, BY_HAND, CALIPER]))
 def test_any_possible_readings_end_in_numbers(rows, instrument):
     nominal = np.array([row[0] for row in rows])
-    measured = np.clip(nominal + [row[1] for row in rows], 1e-6, 1e4)
+    measured = np.clip(nominal + [row[1] for row in rows], 1e-3, 1e4)
     kind, axis = [row[2] for row in rows], [row[3] for row in rows]
     assert_sound(fit_size_error(nominal, measured, kind, axis=axis, instrument=instrument))
 

@@ -1,0 +1,41 @@
+"""A choice between the readings in progress and the kept trials, newest first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QDateTime, QLocale, QSignalBlocker
+from PySide6.QtWidgets import QWidget
+
+from app.widgets.fields import ChoiceField
+from core.records.rows import Trial, TrialState
+
+
+class TrialPicker(ChoiceField):
+    """`changed` follows a choice made by a person."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent=parent)
+        self.offer(())
+
+    def offer(self, trials: Sequence[Trial]) -> None:
+        """List the kept ones of these trials; chosen are the readings in progress."""
+        kept = [(str(trial.id), _text(trial)) for trial in trials if trial.state is TrialState.KEPT]
+        with QSignalBlocker(self):
+            self.set_choices([("", self.tr("in progress")), *kept])
+            self.set_value("")
+
+    def mark(self, trial: Trial) -> None:
+        """Show a trial as the chosen one."""
+        with QSignalBlocker(self):
+            self.set_value(str(trial.id))
+
+    def chosen_id(self) -> int | None:
+        """Return the id of the chosen trial; None for the readings in progress."""
+        chosen = self.value()
+        return int(chosen) if chosen else None
+
+
+def _text(trial: Trial) -> str:
+    kept_at = QDateTime.fromSecsSinceEpoch(int(trial.kept_at.timestamp())) if trial.kept_at else QDateTime()
+    return f"№ {trial.id}  {QLocale().toString(kept_at, QLocale.FormatType.ShortFormat)}"

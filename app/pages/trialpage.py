@@ -1,18 +1,31 @@
-"""What pages with kept trials share: look at one, locked, and go back to the readings in progress.
+"""What pages with kept trials share: the layout, the locked look at a kept trial, and the way back to new readings.
 
-Such a page has a `TrialPicker`, and fills in `plan`, `show_trial` and `lock` beside the four methods.
+Such a page makes a form, a plot and a card, calls `lay_out`, and fills in `plan` beside the four methods of every page.
 """
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QWidget
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
+from app.theme import STEP_PX
+from app.widgets.plotpane import PlotData, PlotPane
+from app.widgets.reading_rows import lists_of, rows_from
+from app.widgets.resultcard import ResultCard
+from app.widgets.resulttext import CardData, Paragraph
+from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.errors import StoreError
+from core.quantity import Estimate
 from core.records.rows import Trial
+
+NOTHING_YET = "readings"  # the field at fault where there is no reading at all
 
 
 class TrialPage(Page):
@@ -21,7 +34,12 @@ class TrialPage(Page):
     Attributes:
         picker: chooses between the readings in progress and the kept trials of the picked machine.
         kept_trial: the kept trial that is looked at; None while readings are in progress.
+        form, plot, card: left, above right and below right; given to `lay_out`.
     """
+
+    form: TrialForm
+    plot: PlotPane
+    card: ResultCard
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
@@ -33,36 +51,98 @@ class TrialPage(Page):
     # To be filled in
 
     def plan(self) -> None:
-        """Begin with empty readings; emits nothing."""
-        raise NotImplementedError
-
-    def show_trial(self, trial: Trial) -> None:
-        """Show the readings of a trial, open or kept; emits nothing."""
-        raise NotImplementedError
-
-    def lock(self, locked: bool) -> None:
-        """Show readings without letting them be changed."""
+        """Fill the form with the empty readings of a new trial; the signals of the form are held back."""
         raise NotImplementedError
 
     def why_not_keep(self) -> str:
         """Say what stands against keeping the trial; nothing where it can be kept."""
         if self.kept_trial is not None:
             return self.tr("Kept trials are not changed.")
+        if any(row["questioned"] for row in self.form.model.rows()):
+            return self.tr("A reading has an open question; answer it, then keep the trial.")
         if self.context.machine is None:
             return self.tr("Choose or add a machine above, then keep the trial.")
         return ""
 
+    # For the subject to call
+
+    def lay_out(self, form: TrialForm, plot: PlotPane, card: ResultCard, head: Sequence[QWidget] = ()) -> None:
+        """Lay the page out and wire it; `head` stands at the right of the heading."""
+        self.form, self.plot, self.card = form, plot, card
+        heading = QLabel(self.title)
+        heading.setObjectName("heading")
+        above, right, across, down = QHBoxLayout(), QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
+        above.addWidget(heading, 1)
+        for widget in head:
+            above.addWidget(widget)
+        right.addWidget(plot, 3)
+        right.addWidget(card, 2)
+        across.addWidget(form, 45)
+        across.addLayout(right, 55)
+        down.addLayout(above)
+        down.addLayout(across, 1)
+        down.setContentsMargins(0, 0, 0, 0)
+        for layout in (above, right, down):
+            layout.setSpacing(STEP_PX)
+        across.setSpacing(2 * STEP_PX)
+        self.setFocusProxy(form)
+        self._wire(form, plot, card)
+
+    def trial_of(
+        self,
+        estimates: Sequence[Estimate] = (),
+        verdict: Sequence[Mapping[str, Any]] = (),
+        method: str = "",
+        used: Sequence[int] = (),
+    ) -> Trial:
+        """Return the trial as it stands on the page."""
+        machine, lot, instrument = self.context.machine, self.context.lot, self.context.instrument
+        return Trial(
+            subject=self.subject,
+            machine_id=machine.id if machine else None,
+            lot_id=lot.id if lot else None,
+            instrument_id=instrument.id if instrument else None,
+            readings=lists_of(self.form.model.rows()),
+            conditions=self.form.conditions(),
+            estimates=tuple(estimates),
+            verdict=tuple(verdict),
+            used=tuple(used),
+            method=method,
+        )
+
+    def answer_change(self) -> None:
+        """Judge again and commit: what the window shows as kept is in the database."""
+        self.recompute()
+        self.save_draft()
+
     # What follows from them
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Show why there is no verdict: at its place, and in the card."""
+        if not self.form.settings.show_problem(field, message):
+            self.form.model.show_problem(row, field, message)
+        self.plot.set_data(PlotData((), title=self.plot.data.title))
+        if field == NOTHING_YET:
+            self.card.show_empty()
+        else:
+            said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
+            self.card.show_card(CardData((said,), can_keep=False))
+
+    def clear_problems(self) -> None:
+        """Take the sentences away."""
+        self.form.settings.clear_problems()
+        self.form.model.clear_problems()
 
     def load_draft(self, trial: Trial | None) -> None:
         """Show an open trial, or plan a new one."""
         self.kept_trial = None
-        self.lock(False)
+        self.form.lock(False)
         self._list_trials()
         if trial is None:
-            self.plan()
+            with QSignalBlocker(self.form):
+                self.plan()
         else:
-            self.show_trial(trial)
+            self._show_trial(trial)
         self.recompute()
 
     def save_draft(self) -> bool:
@@ -81,10 +161,27 @@ class TrialPage(Page):
         self.load_draft(self.draft)
         self.take_focus()
 
-    def answer_change(self) -> None:
-        """Judge again and commit: what the window shows as kept is in the database."""
-        self.recompute()
-        self.save_draft()
+    def _wire(self, form: TrialForm, plot: PlotPane, card: ResultCard) -> None:
+        form.changed.connect(self.answer_change)
+        form.table.refused.connect(self._say_refused)
+        form.new_button.clicked.connect(self.begin_anew)
+        plot.said.connect(self.context.notice)
+        card.keep_clicked.connect(self.keep)
+        self.context.machine_changed.connect(self._answer_context)
+        self.context.instrument_changed.connect(self._answer_context)
+
+    def _answer_context(self) -> None:
+        if self.isVisible():
+            self.recompute()
+
+    def _say_refused(self, sentences: tuple[str, ...]) -> None:
+        if sentences:
+            self.context.say("  ".join(sentences), Level.WARNING)
+
+    def _show_trial(self, trial: Trial) -> None:
+        with QSignalBlocker(self.form):
+            self.form.show_conditions(trial.conditions)
+            self.form.show_rows(rows_from(trial.readings))
 
     def _answer_kept(self, trial: Trial) -> None:
         """Keep the verdict of a kept trial in sight."""
@@ -105,8 +202,8 @@ class TrialPage(Page):
     def _look_at(self, trial: Trial) -> None:
         self.picker.mark(trial)
         self.kept_trial = trial
-        self.show_trial(trial)
-        self.lock(True)
+        self._show_trial(trial)
+        self.form.lock(True)
         self.recompute()
 
     def _list_trials(self) -> None:

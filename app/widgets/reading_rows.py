@@ -231,3 +231,14 @@ def _chosen(column: Column, text: str) -> str:
         if text.casefold() in (value.casefold(), shown_text.casefold()):
             return value
     return text
+
+
+def lists_of(rows: Sequence[Mapping[str, Any]]) -> dict[str, list[Any]]:
+    """Turn rows into named lists, as a trial keeps them."""
+    return {key: [row.get(key) for row in rows] for key in (rows[0] if rows else {})}
+
+
+def rows_from(lists: Mapping[str, Sequence[Any]]) -> list[dict[str, Any]]:
+    """Turn the named lists of a trial back into rows."""
+    length = max((len(values) for values in lists.values()), default=0)
+    return [{key: values[place] for key, values in lists.items() if place < len(values)} for place in range(length)]

@@ -1,24 +1,18 @@
-"""The left side of the page *Size error*: piece, tolerance, the big line for the next reading, and the table."""
+"""The left side of the page *Size error*: piece, tolerance, part temperature, and the piece with the jaws lit."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from typing import Any
 
-from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QPushButton
 
 from app.pages.part_size.sizerows import columns, rows_of
-from app.theme import STEP_PX
-from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, NumberField
 from app.widgets.piecesketch import PieceSketch
-from app.widgets.reading_entry import ReadingEntry
-from app.widgets.readings import ReadingsModel
-from app.widgets.readings_table import ReadingsTable
+from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
-from core.errors import InputError
 from core.measuring.tolerance import CLASSES
 from core.pieces.comb import plan_comb
 
@@ -28,54 +22,37 @@ _FIRST = "comb_x"
 _OWN_ROW = {"axis": "x", "kind": "outside"}
 
 
-class SizeForm(QWidget):
-    """What a person sets and types. The readings model is the truth; `changed` follows every finished change."""
+class SizeForm(TrialForm):
+    """A trial form that knows the pieces."""
 
-    changed = Signal()
-
-    def __init__(self, picker: TrialPicker, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.model = ReadingsModel(columns(), self)
-        self.table = ReadingsTable(self.model)
-        self.entry = ReadingEntry(self.table)
+    def __init__(self, picker: TrialPicker) -> None:
         self.sketch = PieceSketch()
+        super().__init__(columns(), picker, above_entry=self.sketch)
         self.piece = ChoiceField(self._pieces())
         self.tolerance = ChoiceField([(key, _short(shown(words))) for key, words in CLASSES.items()])
         self.part_c = NumberField(required=False, low=-20.0, high=120.0)
-        self.picker = picker
-        self.new_button = QPushButton(self.tr("&New readings"))
-        self.settings = self._make_settings()
+        self.add_setting("piece", self.tr("&Piece"), self.piece)
+        self.add_setting("tolerance", self.tr("&Tolerance, ISO"), self.tolerance)
+        self.add_setting("part_temperature_c", self.tr("Part tempe&rature"), self.part_c, self.tr("°C"))
         self.add_button = QPushButton(self.tr("Add a &length"))
-        self._make_layout()
-        self.setFocusProxy(self.entry)
-        self.model.edited.connect(self.changed)
+        self.foot.addWidget(self.add_button)
         self.entry.row_changed.connect(self._light)
         self.piece.changed.connect(self._plan_anew)
-        self.tolerance.changed.connect(self.changed)
-        self.part_c.changed.connect(self.changed)
         self.add_button.clicked.connect(self._add_length)
 
-    def plan(self, piece: str = _FIRST, tolerance: str = "m") -> None:
-        """Begin with the empty readings of a piece."""
-        self.piece.set_value(piece)
-        self.tolerance.set_value(tolerance)
-        self.part_c.set_value(None)
-        self.show_rows(_planned(piece))
+    def plan(self) -> None:
+        """Begin with the empty readings of the first piece; the tolerance stays as it was."""
+        self.show_conditions({"piece": _FIRST, "tolerance": self.tolerance.value() or "m"})
+        self.show_rows(_planned(_FIRST))
+
+    def show_conditions(self, conditions: Mapping[str, Any]) -> None:
+        """Show stored settings; readings without a piece are lengths of their own."""
+        super().show_conditions({"piece": OWN, **conditions})
 
     def show_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
         """Show other rows; kind and axis are columns of their own only where they are not given by a piece."""
-        self.model.set_rows(rows)
+        super().show_rows(rows)
         self._show_columns()
-
-    def lock(self, locked: bool) -> None:
-        """Show readings without letting them be changed."""
-        self.model.lock(locked)
-        for widget in (self.entry, self.piece, self.tolerance, self.part_c):
-            widget.setEnabled(not locked)
-        self.add_button.setVisible(not locked)
-        self.new_button.setVisible(locked)
-        if locked:
-            self.new_button.setFocus()
 
     def _pieces(self) -> list[tuple[str, str]]:
         return [
@@ -84,33 +61,6 @@ class SizeForm(QWidget):
             ("comb_xy", self.tr("Size combs X and Y")),
             (OWN, self.tr("Own lengths")),
         ]
-
-    def _make_layout(self) -> None:
-        self.table.setMinimumHeight(4 * self.table.verticalHeader().defaultSectionSize())
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(STEP_PX)
-        column.addWidget(self.settings)
-        column.addWidget(_card(14, self.sketch, self.entry))
-        column.addWidget(_card(1, self.table), 1)
-        for button in (self.add_button, self.new_button):
-            column.addWidget(button, 0, Qt.AlignmentFlag.AlignLeft)
-        self.new_button.hide()
-
-    def part_c_or_none(self) -> float | None:
-        """Return the part's temperature; None where it is empty or cannot be read."""
-        try:
-            return self.part_c.value()
-        except InputError:
-            return None
-
-    def _make_settings(self) -> FieldGrid:
-        grid = FieldGrid(2)
-        grid.add("piece", self.tr("&Piece"), self.piece)
-        grid.add("trial", self.tr("Tri&al"), self.picker)
-        grid.add("tolerance", self.tr("&Tolerance, ISO"), self.tolerance)
-        grid.add("part_temperature_c", self.tr("Part tempe&rature"), self.part_c, self.tr("°C"))
-        return grid
 
     def _plan_anew(self) -> None:
         """Plan another piece; readings that are in stay above its rows, and one undo brings the old plan back."""
@@ -150,14 +100,3 @@ def _short(name: str) -> str:
 def _planned(piece: str) -> list[dict[str, object]]:
     rows = [row for axis in _AXES_OF[piece] for row in rows_of(plan_comb(axis))]
     return rows or [dict(_OWN_ROW) for _ in range(3)]
-
-
-def _card(margin_px: int, *widgets: QWidget) -> QFrame:
-    card = QFrame()
-    card.setObjectName("card")
-    column = QVBoxLayout(card)
-    column.setContentsMargins(margin_px, margin_px, margin_px, margin_px)
-    column.setSpacing(STEP_PX)
-    for widget in widgets:
-        column.addWidget(widget)
-    return card

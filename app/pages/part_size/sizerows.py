@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
+from app.pages.trialpage import NOTHING_YET
 from app.widgets.readings import Column, Expected
 from app.words import shown
 from core.errors import InputError
@@ -19,7 +20,6 @@ if TYPE_CHECKING:
     from core.part_size.sizeerror import SizeError
 
 Row = Mapping[str, Any]
-NOTHING_YET = "readings"  # the field at fault where there is no reading at all
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,17 +100,6 @@ def rows_of(piece: Piece) -> list[dict[str, Any]]:
         }
         for gauge in piece.gauges
     ]
-
-
-def lists_of(rows: Sequence[Row]) -> dict[str, list[Any]]:
-    """Turn rows into named lists, as a trial keeps them."""
-    return {key: [row.get(key) for row in rows] for key in (rows[0] if rows else {})}
-
-
-def rows_from(lists: Mapping[str, Sequence[Any]]) -> list[dict[str, Any]]:
-    """Turn the named lists of a trial back into rows."""
-    length = max((len(values) for values in lists.values()), default=0)
-    return [{key: values[place] for key, values in lists.items() if place < len(values)} for place in range(length)]
 
 
 def expected_readings(rows: Sequence[Row], fit: SizeError) -> dict[int, Expected]:

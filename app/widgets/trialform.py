@@ -1,0 +1,117 @@
+"""The left side of a page with trials: a few settings, the big line for the next reading, and the table.
+
+A subject gives its columns and adds its settings; the readings model is the truth.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from app.theme import STEP_PX
+from app.widgets.fieldgrid import FieldGrid
+from app.widgets.fields import Field
+from app.widgets.reading_entry import ReadingEntry
+from app.widgets.reading_rows import Column
+from app.widgets.readings import ReadingsModel
+from app.widgets.readings_table import ReadingsTable
+from app.widgets.trialpicker import TrialPicker
+from core.errors import InputError
+
+_ROWS_IN_SIGHT = 4
+
+
+class TrialForm(QWidget):
+    """What a person sets and types; `changed` follows every finished change.
+
+    Attributes:
+        model, table, entry: the readings.
+        settings: the fields that hold for the whole trial; `add_setting` fills it.
+        foot: a row of buttons below the table, for a subject's own ones.
+        new_button: shown while a kept trial is looked at.
+    """
+
+    changed = Signal()
+
+    def __init__(
+        self, columns: Sequence[Column], picker: TrialPicker, *, above_entry: QWidget | None = None, across: int = 2
+    ) -> None:
+        super().__init__()
+        self.model = ReadingsModel(columns, self)
+        self.table = ReadingsTable(self.model)
+        self.entry = ReadingEntry(self.table)
+        self.settings = FieldGrid(across)
+        self.new_button = QPushButton(self.tr("&New readings"))
+        self.foot = QHBoxLayout()
+        self._own: dict[str, Field] = {}
+        self.settings.add("trial", self.tr("Tri&al"), picker)
+        self._lay_out([above_entry] if above_entry else [])
+        self.setFocusProxy(self.entry)
+        self.model.edited.connect(self.changed)
+
+    def add_setting(self, key: str, label: str, field: Field, unit: str = "") -> None:
+        """Add a field that holds for the whole trial; it is locked, stored and shown again with the readings."""
+        self.settings.add(key, label, field, unit)
+        self._own[key] = field
+        field.changed.connect(self.changed)
+
+    def conditions(self) -> dict[str, Any]:
+        """Return the settings as they are to be stored; None for one that cannot be read."""
+        return {key: _value_or_none(field) for key, field in self._own.items()}
+
+    def show_conditions(self, conditions: Mapping[str, Any]) -> None:
+        """Show stored settings; those not stored are emptied, choices keep what they show."""
+        for key, field in self._own.items():
+            value = conditions.get(key)
+            if value is not None or not hasattr(field, "set_choices"):
+                field.set_value(value)
+
+    def show_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
+        """Show other readings; forgets the steps to undo."""
+        self.model.set_rows(rows)
+
+    def lock(self, locked: bool) -> None:
+        """Show readings without letting them be changed."""
+        self.model.lock(locked)
+        for widget in (self.entry, *self._own.values()):
+            widget.setEnabled(not locked)
+        for button in self.findChildren(QPushButton):
+            if self.foot.indexOf(button) >= 0:
+                button.setVisible(locked == (button is self.new_button))
+        if locked:
+            self.new_button.setFocus()
+
+    def _lay_out(self, above_entry: list[QWidget]) -> None:
+        self.table.setMinimumHeight(_ROWS_IN_SIGHT * self.table.verticalHeader().defaultSectionSize())
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(STEP_PX)
+        column.addWidget(self.settings)
+        column.addWidget(card(14, *above_entry, self.entry))
+        column.addWidget(card(1, self.table), 1)
+        column.addLayout(self.foot)
+        self.foot.addWidget(self.new_button)
+        self.foot.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.new_button.hide()
+
+
+def card(margin_px: int, *widgets: QWidget) -> QFrame:
+    """Return a card with these widgets below one another."""
+    frame = QFrame()
+    frame.setObjectName("card")
+    column = QVBoxLayout(frame)
+    column.setContentsMargins(margin_px, margin_px, margin_px, margin_px)
+    column.setSpacing(STEP_PX)
+    for widget in widgets:
+        column.addWidget(widget)
+    return frame
+
+
+def _value_or_none(field: Field) -> Any:
+    try:
+        return field.value()
+    except InputError:
+        return None

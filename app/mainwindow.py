@@ -16,8 +16,9 @@ from app.rail import Rail
 from app.theme import STEP_PX
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QCloseEvent, QPaintEvent
+    from PySide6.QtGui import QCloseEvent, QPaintEvent, QResizeEvent
 
+    from app.helppane import HelpPane
     from app.notices import Refusal
     from app.pages.base import Page
     from core.records.rows import Machine
@@ -47,6 +48,7 @@ class MainWindow(QMainWindow):
         self._drawn = False
         self._pages: dict[str, Page] = {}
         self._refusal: Refusal | None = None
+        self._help: HelpPane | None = None
         self.rail = Rail()
         self.pickers = PickerRow()
         self.notices = NoticeLine()
@@ -57,6 +59,7 @@ class MainWindow(QMainWindow):
         self.rail.page_shown.connect(self.show_page)
         self.rail.page_entered.connect(self.enter_page)
         self.rail.theme_asked.connect(self.theme_asked)
+        self.rail.help_asked.connect(self.toggle_help)
         self.pickers.new_machine_asked.connect(self._ask_for_machine)
         QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self).activated.connect(self._keep)
         QShortcut(QKeySequence("Ctrl+Q"), self).activated.connect(self.close)
@@ -101,12 +104,39 @@ class MainWindow(QMainWindow):
         self._body.setCurrentWidget(self._pages[key])
         self.rail.mark(key)
         self._settings.setValue("page", key)
+        self._show_help()
 
     def enter_page(self, key: str) -> None:
         """Bring a page into view and put the keyboard on it."""
         self.show_page(key)
         if key in self._pages:
             self._pages[key].take_focus()
+
+    def toggle_help(self) -> None:
+        """Show the help of the page in view beside it, or hide it."""
+        if self._help is not None and self._help.isVisible():
+            self._help.hide()
+            self.enter_page(self.rail.marked())
+            return
+        if self._help is None:
+            from app.helppane import HelpPane
+
+            self._help = HelpPane(self._middle)
+            self._help.closed.connect(self.toggle_help)
+        self._show_help()
+        self._help.show()
+        self._help.setFocus()
+
+    def _show_help(self) -> None:
+        if self._help is not None:
+            self._help.show_help(next(entry for entry in PAGES if entry.key == self.rail.marked()))
+            self._help.cover(self._body)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Let the help follow the body."""
+        super().resizeEvent(event)
+        if self._help is not None:
+            self._help.cover(self._body)
 
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Put a sentence on the notice line."""
@@ -144,7 +174,7 @@ class MainWindow(QMainWindow):
         across.setSpacing(0)
         across.addWidget(self.rail)
         across.addLayout(right, 1)
-        middle = QWidget()
+        self._middle = middle = QWidget()
         down = QVBoxLayout(middle)
         down.setContentsMargins(0, 0, 0, 0)
         down.setSpacing(0)

@@ -13,32 +13,57 @@ from app.pages import PAGES, PageEntry
 from app.theme import DARK, STEP_PX, tokens
 
 _WIDTH_PX = 188
+_DIGITS = 9
 
 
 class Rail(QFrame):
-    """All pages by heading. Arrow keys and Ctrl+1, Ctrl+2, … show a page; Space, a click or the shortcut go into it."""
+    """All pages by heading.
+
+    Arrow keys show a page; Space, a click, Ctrl+1 to Ctrl+9, Ctrl+PgDown and Ctrl+PgUp go into one.
+    """
 
     page_shown = Signal(str)
     page_entered = Signal(str)
     theme_asked = Signal(bool)
+    help_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("rail")
         self.setFixedWidth(_WIDTH_PX)
         self.pages = {entry.key: self._make_button(entry, number) for number, entry in enumerate(PAGES, start=1)}
+        self.help = QPushButton(self.tr("Help   F1"))
+        self.help.setObjectName("plain")
         self.theme = QPushButton()
         self.theme.setObjectName("plain")
         self._name_theme()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, STEP_PX, 1, STEP_PX)
         layout.addWidget(self._make_list(), 1)
+        layout.addWidget(self.help)
         layout.addWidget(self.theme)
+        self.help.clicked.connect(self.help_asked)
         self.theme.clicked.connect(self._ask_for_theme)
+        for keys, slot in (("F1", self.help_asked.emit), ("Ctrl+PgDown", self._next), ("Ctrl+PgUp", self._last)):
+            QShortcut(QKeySequence(keys), self).activated.connect(slot)
 
     def mark(self, key: str) -> None:
         """Mark the page in view."""
         self.pages[key].setChecked(True)
+
+    def marked(self) -> str:
+        """Return the key of the page in view."""
+        return next((key for key, button in self.pages.items() if button.isChecked()), next(iter(self.pages)))
+
+    def _next(self) -> None:
+        self._go(+1)
+
+    def _last(self) -> None:
+        self._go(-1)
+
+    def _go(self, step: int) -> None:
+        keys = list(self.pages)
+        self.page_entered.emit(keys[(keys.index(self.marked()) + step) % len(keys)])
 
     def changeEvent(self, event: QEvent) -> None:
         """Name the other theme when the theme has changed."""
@@ -51,11 +76,12 @@ class Rail(QFrame):
         button.setObjectName("page")
         button.setCheckable(True)
         button.setAutoExclusive(True)  # with it the arrow keys go from page to page
-        button.setToolTip(f"Ctrl+{number}")
         enter = partial(self.page_entered.emit, entry.key)
         button.clicked.connect(enter)
         button.toggled.connect(partial(self._show_checked, entry.key))
-        QShortcut(QKeySequence(f"Ctrl+{number}"), self).activated.connect(enter)
+        if number <= _DIGITS:
+            button.setToolTip(f"Ctrl+{number}")
+            QShortcut(QKeySequence(f"Ctrl+{number}"), self).activated.connect(enter)
         return button
 
     def _make_list(self) -> QScrollArea:

@@ -11,7 +11,7 @@ from app.pages import PageEntry
 from app.theme import STEP_PX
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
-_SHARE = 0.56  # of the body's width: the form stays in sight, plot and verdict wait behind
+_SHARE = 0.53  # of the body's width: the form stays in sight, plot and verdict wait behind
 
 
 class HelpPane(QFrame):

@@ -30,6 +30,7 @@ class SizeForm(TrialForm):
         super().__init__(columns(), picker, above_entry=self.sketch)
         self.piece = ChoiceField(self._pieces())
         self.tolerance = ChoiceField([(key, _short(shown(words))) for key, words in CLASSES.items()])
+        self.tolerance.set_value("m")
         self.part_c = NumberField(required=False, low=-20.0, high=120.0)
         self.add_setting("piece", self.tr("&Piece"), self.piece)
         self.add_setting("tolerance", self.tr("&Tolerance, ISO"), self.tolerance)
@@ -42,7 +43,7 @@ class SizeForm(TrialForm):
 
     def plan(self) -> None:
         """Begin with the empty readings of the first piece; the tolerance stays as it was."""
-        self.show_conditions({"piece": _FIRST, "tolerance": self.tolerance.value() or "m"})
+        self.show_conditions({"piece": _FIRST, "tolerance": self.tolerance.value()})
         self.show_rows(_planned(_FIRST))
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:

@@ -391,3 +391,13 @@ def test_the_verdict_comes_before_the_word_that_it_is_kept(file, database, tmp_p
         assert subprocess.run(command, check=False, cwd=ROOT, stdout=out, stderr=out, timeout=100).returncode == 0
     lines = both.read_text(encoding="utf-8").splitlines()
     assert lines[0].startswith("Check the flow: ") and lines[-1].startswith("Kept as trial 1 in ")
+
+
+def test_the_readings_of_the_demo_give_back_what_was_planted(capsys):
+    demo = Path(__file__).parents[2] / "resources" / "demo" / "comb_x.csv"
+    assert analyse.main([str(demo), "--json"]) == 0
+    answer = json.loads(capsys.readouterr().out)
+    found = {estimate["name"]: estimate for estimate in answer["estimates"]}
+    for name, planted in (("scale_x", -0.0034), ("wall_outset", 0.04), ("lost_motion_x", 0.01)):
+        assert abs(found[name]["value"] - planted) <= found[name]["U"]
+    assert [said["setting"] for said in answer["verdict"]] == ["check_flow", "contour_offset", "shrink_allowance"]

@@ -1,6 +1,6 @@
 """`python -m tests.shots [FOLDER]`: pictures of every page, made by the app itself, to look at and for the README.
 
-Each page is filled with invented readings and shown in both themes, at 1280 x 800 and at 1000 x 700.
+Each page is filled with the invented readings of resources/demo and shown in both themes, at 1280 x 800 and 1000 x 700.
 """
 
 from __future__ import annotations
@@ -20,8 +20,7 @@ README_PICTURE = ROOT / "resources" / "pictures" / "size_error_light.png"
 SIZES = {"large": (1280, 800), "small": (1000, 700)}
 BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
 SCREW = {"kind": "screw", "pitch_mm": 2.0, "starts": 4, "full_steps": 200, "microsteps": 16}
-# Invented: a comb with scale -0.34 %, wall outset 0.04 mm and no play to speak of; the window is not read yet.
-READINGS = ("129.64", "49.91", "89.77", "10.05", "10.04", "139.59", "109.55", "29.82", "69.68", "9.89")
+DEMO = ROOT / "resources" / "demo" / "comb_x.csv"
 
 
 def main(folder: Path) -> None:
@@ -71,9 +70,10 @@ def _window(size: tuple[int, int]):
 
 
 def _fill(page) -> None:
-    for row, text in enumerate(READINGS):
-        page.form.model.edit(row, "measured_mm", text)
-    page.form.table.go_to(len(READINGS))
+    lines = [line for line in DEMO.read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
+    for row, line in enumerate(lines[1:-1]):  # the window is not read yet
+        page.form.model.edit(row, "measured_mm", line.split(",")[3])
+    page.form.table.go_to(len(lines) - 2)
 
 
 if __name__ == "__main__":

@@ -15,6 +15,9 @@ import math
 from dataclasses import dataclass
 from enum import StrEnum
 
+import numpy as np
+from numpy.typing import NDArray
+
 from core.errors import InputError
 from core.measuring.tolerance import Conformity, decide, tolerance_mm, tolerance_range_mm
 from core.part_size.sizeerror import SizeError
@@ -44,7 +47,12 @@ class Finding:
 
 
 def tolerance_at(length_mm: float, tolerance: str | float) -> float:
-    """Return the half-width of the tolerance at a length: of a class, or the plus-minus value (mm) itself.
+    """Return the half-width of the tolerance at one length; see `tolerances_at`."""
+    return float(tolerances_at(np.array([length_mm]), tolerance)[0])
+
+
+def tolerances_at(length_mm: NDArray[np.float64], tolerance: str | float) -> NDArray[np.float64]:
+    """Return the half-width of the tolerance at lengths (n,): of a class, or the plus-minus value (mm) itself.
 
     Below the first row of a class its first row is used, above the last its last.
 
@@ -53,10 +61,10 @@ def tolerance_at(length_mm: float, tolerance: str | float) -> float:
     """
     if isinstance(tolerance, str):
         lowest, highest = tolerance_range_mm(tolerance)
-        return float(tolerance_mm(min(max(length_mm, math.nextafter(lowest, math.inf)), highest), tolerance))
+        return tolerance_mm(np.clip(length_mm, math.nextafter(lowest, math.inf), highest), tolerance)
     if not 0 < tolerance < math.inf:
         raise InputError("tolerance", tr("A tolerance is above 0 mm; type plus-minus what the part may be off."))
-    return tolerance
+    return np.full(length_mm.shape, tolerance)
 
 
 def finding(estimate: Estimate, factor_mm: float, length_mm: float, tolerance: str | float) -> Finding:

@@ -60,12 +60,16 @@ def welch_satterthwaite(contributions: ArrayLike, dofs: ArrayLike) -> float:
     Reference: JCGM 100:2008 G.4.1, equation G.2b.
     """
     u, nu = _checked(contributions, dofs)
-    largest = float(u.max())
-    if largest == 0.0:
-        return math.inf
-    share = (u / largest) ** 2  # shares of the largest: fourth powers neither overflow nor vanish
-    spread = float(np.sum(share**2 / nu))
-    return float(np.sum(share)) ** 2 / spread if spread > 0 else math.inf
+    return float(effective_dofs(u[np.newaxis, :], nu)[0])
+
+
+def effective_dofs(u: Floats, nu: Floats) -> Floats:
+    """Return the effective degrees of freedom (n,) of n results with components u (n, m) of nu (m,), unchecked."""
+    largest = u.max(axis=1, keepdims=True)
+    share = (u / np.where(largest > 0.0, largest, 1.0)) ** 2  # fourth powers neither overflow nor vanish
+    spread = np.sum(share**2 / nu, axis=1)
+    known = spread <= 0.0
+    return np.asarray(np.where(known, math.inf, np.sum(share, axis=1) ** 2 / np.where(known, 1.0, spread)))
 
 
 def _checked(contributions: ArrayLike, dofs: ArrayLike) -> tuple[Floats, Floats]:

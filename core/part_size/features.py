@@ -163,7 +163,7 @@ def parameter_names(kinds: list[FeatureKind], axes: list[str]) -> tuple[str, ...
 
 def travel_centres(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> dict[str, float]:
     """Return the mean position (mm) of the travel on each axis that has one; arguments as for `design_terms`."""
-    mine = {a: [k is FeatureKind.TRAVEL and a == b for k, b in zip(kinds, axes, strict=True)] for a in axes}
+    mine = {a: [k is FeatureKind.TRAVEL and a == b for k, b in zip(kinds, axes, strict=True)] for a in set(axes)}
     return {axis: float(np.mean(nominal_mm[rows])) for axis, rows in mine.items() if any(rows)}
 
 

@@ -15,13 +15,13 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.measuring.gum import combine, welch_satterthwaite
+from core.measuring.gum import combine, effective_dofs
 from core.part_size.checks import Diagnostic, run_checks
 from core.part_size.features import (
     FEATURES,
@@ -78,6 +78,7 @@ class SizeError:
         reading_error_mm: (n,) error of each reading, at 20 degrees Celsius and against whole layers.
         residual_mm: (n,) that error less the fitted line.
         line_refused: a straight line does not describe the readings; no scale is given then.
+        found: the estimates, worked out once.
     """
 
     terms: Terms
@@ -93,13 +94,19 @@ class SizeError:
     reading_error_mm: Floats
     residual_mm: Floats
     line_refused: bool
+    found: tuple[Estimate, ...] = field(init=False, repr=False, default=())
+
+    def __post_init__(self) -> None:
+        """Work out every parameter, or named combination, that the readings determine."""
+        if math.isnan(self.scattered.variance_mm2):
+            return
+        found = [self._estimate(name, c) for name, c in _reported(self.terms, self.scattered)]
+        told = tuple(e for e in found if not (self.line_refused and e.name.startswith("scale_")))
+        object.__setattr__(self, "found", told)
 
     def estimates(self) -> tuple[Estimate, ...]:
         """Return every parameter, or named combination, that the readings determine."""
-        if math.isnan(self.scattered.variance_mm2):
-            return ()
-        found = [self._estimate(name, c) for name, c in _reported(self.terms, self.scattered)]
-        return tuple(e for e in found if not (self.line_refused and e.name.startswith("scale_")))
+        return self.found
 
     def estimate(self, name: str) -> Estimate | None:
         """Return one estimate by name, or None where the readings do not determine it."""
@@ -335,5 +342,5 @@ def _record_checks(
 
 def _half_width(variances: tuple[Floats, ...], dofs: tuple[float, ...], level: float) -> Floats:
     parts = np.sqrt(np.column_stack(variances))
-    factors = [coverage_factor(welch_satterthwaite(row, dofs), level) for row in parts.tolist()]
+    factors = [coverage_factor(dof, level) for dof in effective_dofs(parts, np.array(dofs)).tolist()]
     return np.asarray(np.array(factors) * np.linalg.norm(parts, axis=1))

@@ -18,7 +18,7 @@ from app.widgets.fields import number_text
 from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
 from app.words import shown
 from core.errors import InputError
-from core.guidance.findings import tolerance_at
+from core.guidance.findings import tolerances_at
 from core.guidance.sizetrial import SizeJudgement, SizeReadings
 from core.measuring.tolerance import CLASSES
 from core.part_size.features import FEATURES, FeatureKind, kind_words
@@ -28,7 +28,7 @@ from core.words import tr
 
 Floats = NDArray[np.float64]
 
-_STEPS = 61
+_STEPS = 41
 _GROUND_STEPS = 601  # so that the steps of a tolerance class look upright
 _SHORT_MM = 30.0  # up to here a length is one that people scale from
 
@@ -185,7 +185,7 @@ def _warning(
 
 def _ground(readings: SizeReadings, span: Floats) -> Ground:
     x = np.linspace(span[0], span[-1], _GROUND_STEPS)
-    half = np.array([tolerance_at(abs(float(L)), readings.tolerance) for L in x])
+    half = tolerances_at(x, readings.tolerance)
     if isinstance(readings.tolerance, str):
         return Ground(x, half, shown(CLASSES[readings.tolerance]).partition(",")[0])
     return Ground(x, half, shown(tr("± {tolerance} mm", tolerance=number_text(readings.tolerance))))

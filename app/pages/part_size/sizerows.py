@@ -104,16 +104,16 @@ def rows_of(piece: Piece) -> list[dict[str, Any]]:
 
 def expected_readings(rows: Sequence[Row], fit: SizeError) -> dict[int, Expected]:
     """Predict every row from the fit, where it can tell: place in the table to expected reading."""
-    groups: dict[tuple[str, str], list[int]] = {}
+    groups: dict[tuple[str, str], dict[float, list[int]]] = {}
     for place, row in enumerate(rows):
         if row["nominal_mm"] is not None and row["kind"] and row["axis"]:
-            groups.setdefault((row["axis"], row["kind"]), []).append(place)
+            groups.setdefault((row["axis"], row["kind"]), {}).setdefault(row["nominal_mm"], []).append(place)
     found: dict[int, Expected] = {}
-    for (axis, kind), places in groups.items():
-        if band := fit.band(axis, FeatureKind(kind), [rows[place]["nominal_mm"] for place in places]):
+    for (axis, kind), by_length in groups.items():
+        if band := fit.band(axis, FeatureKind(kind), list(by_length)):
             k = coverage_factor(fit.scattered.dof)
-            for place, mean, half in zip(places, band.mean_mm, band.prediction_mm, strict=True):
-                length = rows[place]["nominal_mm"] + float(mean)
+            for (nominal, places), mean, half in zip(by_length.items(), band.mean_mm, band.prediction_mm, strict=True):
+                length = nominal + float(mean)
                 text = shown(tr("{length:.2f} ± {half:.2f} mm", length=length, half=float(half)))
-                found[place] = Expected(length, float(half) / k, text)
+                found |= dict.fromkeys(places, Expected(length, float(half) / k, text))
     return found

@@ -59,17 +59,20 @@ def write_card(
     document: QTextDocument, card: CardData | None, empty_text: str, gap_px: float, font: QFont, theme: Tokens
 ) -> None:
     """Write the card into a document, with `gap_px` above each paragraph but the first."""
+    document.setUndoRedoEnabled(False)
     document.clear()
     document.setDefaultFont(font)
     document.setDocumentMargin(0)
     cursor = QTextCursor(document)
+    cursor.beginEditBlock()  # laid out once, at its end
     if card is None:
         cursor.insertText(empty_text, _ink(theme.quiet))
-        return
-    for index, paragraph in enumerate(card.paragraphs):
-        _write_paragraph(cursor, paragraph, theme, gap_px, first=index == 0)
-    if card.rows:
-        _write_rows(cursor, card.rows, theme, gap_px)
+    else:
+        for index, paragraph in enumerate(card.paragraphs):
+            _write_paragraph(cursor, paragraph, theme, gap_px, first=index == 0)
+        if card.rows:
+            _write_rows(cursor, card.rows, theme, gap_px)
+    cursor.endEditBlock()
 
 
 def tone_colour(tone: Tone, theme: Tokens) -> str:

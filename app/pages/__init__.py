@@ -38,11 +38,13 @@ class PageEntry:
 
 
 _MACHINE = str(QT_TRANSLATE_NOOP("pages", "Machine geometry"))
+_FILAMENT = str(QT_TRANSLATE_NOOP("pages", "Filament"))
 _PART = str(QT_TRANSLATE_NOOP("pages", "Part size"))
 
 PAGES: tuple[PageEntry, ...] = (
     PageEntry("drive", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Drive")),
               "app.pages.machine_geometry.drive", "DrivePage"),
+    PageEntry("feed", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Feed")), "app.pages.filament.feed", "FeedPage"),
     PageEntry("sizeerror", _PART, str(QT_TRANSLATE_NOOP("pages", "Size error")),
               "app.pages.part_size.sizeerror", "SizeErrorPage"),
 )

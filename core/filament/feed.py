@@ -54,7 +54,7 @@ class Feed:
     Attributes:
         ratio: mean ratio with u and dof.
         steps: the new steps per millimetre; what they become is for `answer` to say.
-        steps_in_force: when it was measured.
+        in_force_steps_mm: when it was measured.
         rests_on: `reading` or `scatter`: what the uncertainty rests on.
         factor: the gross factor it looks like, 1 where none.
         answer: what follows.
@@ -63,7 +63,7 @@ class Feed:
     repeats_ratio: Floats
     ratio: Estimate
     steps: Estimate
-    steps_in_force: float
+    in_force_steps_mm: float
     rests_on: str
     factor: float
     answer: FeedAnswer
@@ -109,7 +109,7 @@ def fed_from_marks(mark_mm: Sequence[float], rest_mm: Sequence[float]) -> Floats
 def measure_feed(
     commanded_mm: Sequence[float],
     fed_mm: Sequence[float],
-    steps_in_force: float,
+    in_force_steps_mm: float,
     *,
     u_reading_mm: float = 0.3,
     u_scale_ratio: float = 0.0005,
@@ -121,16 +121,16 @@ def measure_feed(
     Args:
         commanded_mm: (n,) filament commanded.
         fed_mm: (n,) filament drawn in.
-        steps_in_force: steps per millimetre in force when it was measured.
+        in_force_steps_mm: steps per millimetre in force when it was measured.
         u_reading_mm: standard uncertainty of reading one mark (of fed_mm itself where it comes from a mass).
         u_scale_ratio: relative standard uncertainty of the rule or of the mass per length; no repeat averages it.
         readings_each: marks read for one repeat, 2 for marks and 1 for a mass.
         previous: ratio and steps in force of the last kept feed trial, to catch a ratio that was applied upside down.
 
     Raises:
-        InputError: fields `commanded_mm`, `fed_mm` or `steps_in_force`, for values that cannot be.
+        InputError: fields `commanded_mm`, `fed_mm` or `in_force_steps_mm`, for values that cannot be.
     """
-    commanded, fed = _checked(commanded_mm, fed_mm, steps_in_force)
+    commanded, fed = _checked(commanded_mm, fed_mm, in_force_steps_mm)
     ratios = fed / commanded
     n = ratios.size
     u_reading = math.sqrt(readings_each) * u_reading_mm / float(np.mean(commanded)) / math.sqrt(n)
@@ -140,25 +140,27 @@ def measure_feed(
     mean = float(np.mean(ratios))
     combined = combine([random, mean * u_scale_ratio], [dof, math.inf])
     ratio = Estimate("feed_ratio", mean, combined.u, combined.dof, "1")
-    steps = steps_in_force / mean
+    steps = in_force_steps_mm / mean
     u_steps = steps * combined.u / mean
     factor = next((f for f in _FACTORS if abs(mean / f - 1) < _FACTOR_WIDTH), 1.0)
     return Feed(
         ratios,
         ratio,
         Estimate("feed_steps_mm", steps, u_steps, combined.dof, "steps/mm"),
-        steps_in_force,
+        in_force_steps_mm,
         rests_on,
         factor,
-        _answer(ratio, factor, steps_in_force, previous),
+        _answer(ratio, factor, in_force_steps_mm, previous),
     )
 
 
-def _answer(ratio: Estimate, factor: float, steps_in_force: float, previous: tuple[float, float] | None) -> FeedAnswer:
+def _answer(
+    ratio: Estimate, factor: float, in_force_steps_mm: float, previous: tuple[float, float] | None
+) -> FeedAnswer:
     change = abs(ratio.value - 1.0)
     if factor != 1.0:
         return FeedAnswer.WRONG_PART
-    if previous is not None and _upside_down(ratio, steps_in_force, *previous):
+    if previous is not None and _upside_down(ratio, in_force_steps_mm, *previous):
         return FeedAnswer.UPSIDE_DOWN
     if change > BITE_RATIO:
         return FeedAnswer.GO_BACK
@@ -167,11 +169,11 @@ def _answer(ratio: Estimate, factor: float, steps_in_force: float, previous: tup
     return FeedAnswer.CHANGE if change > max(ratio.U, LEAVE_RATIO) else FeedAnswer.UNCLEAR
 
 
-def _upside_down(ratio: Estimate, steps_in_force: float, ratio_before: float, steps_before: float) -> bool:
+def _upside_down(ratio: Estimate, in_force_steps_mm: float, ratio_before: float, steps_before: float) -> bool:
     """Whether the last ratio was multiplied on instead of divided by: the feed is then its square instead of 1."""
     if abs(ratio_before - 1.0) <= LEAVE_RATIO:
         return False
-    applied = math.isclose(steps_in_force, steps_before * ratio_before, rel_tol=1e-3)
+    applied = math.isclose(in_force_steps_mm, steps_before * ratio_before, rel_tol=1e-3)
     return applied and abs(ratio.value - ratio_before**2) < abs(ratio.value - 1.0)
 
 
@@ -195,7 +197,7 @@ def _checked(commanded_mm: Sequence[float], fed_mm: Sequence[float], steps: floa
             )
     if not 0 < steps < 1e6:
         raise InputError(
-            "steps_in_force",
+            "in_force_steps_mm",
             tr("Type the extruder's steps per millimetre in force when you measured; they are above 0."),
         )
     return commanded, fed

@@ -19,6 +19,7 @@ from dataclasses import replace
 from core.guidance.constants import lost_motion_advice, open_motion, outset_advice, round_advice, squash_advice
 from core.guidance.findings import Size
 from core.guidance.known import Known, axis_constant, constant_finding
+from core.guidance.names import parameter_words
 from core.guidance.scales import gross_advice, scale_advice, travel_advice
 from core.guidance.sentences import undecided
 from core.guidance.verdict import Advice, Setting, basis
@@ -26,7 +27,7 @@ from core.part_size.missing import Missing, reading_list
 from core.part_size.sizeerror import SizeError
 from core.words import Words, tr
 
-__all__ = ["Advice", "Known", "Setting", "advise", "parameter_words"]
+__all__ = ["Advice", "Known", "Setting", "advise"]
 
 
 def advise(fit: SizeError, known: Known | None = None) -> tuple[Advice, ...]:
@@ -90,22 +91,3 @@ def _open(missing: list[Missing], needs: Words) -> Advice:
 def _constant_real(fit: SizeError, axis: str, known: Known) -> bool:
     constant = axis_constant(fit, axis)
     return constant is not None and constant_finding(fit, constant, 1.0, axis, known).size is Size.REAL
-
-
-def parameter_words(name: str) -> Words:
-    """Return the name of an estimate for people."""
-    stem, _, axis = name.rpartition("_")
-    if axis in ("x", "y", "z", "xy"):
-        return {
-            "scale": tr("scale error {axis}", axis=axis.upper()),
-            "lost_motion": tr("lost motion {axis}", axis=axis.upper()),
-            "constant": tr("constant of outside lengths {axis}", axis=axis.upper()),
-            "hole_constant": tr("constant of closed windows {axis}", axis=axis.upper()),
-            "squash": tr("first-layer squash"),
-            "origin": tr("origin {axis}", axis=axis.upper()),
-        }[stem]
-    return {
-        "wall_outset": tr("wall outset per side"),
-        "boss_constant": tr("constant of round bosses"),
-        "bore_constant": tr("constant of round bores"),
-    }[name]

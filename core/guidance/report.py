@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from typing import Any
 
-from core.guidance.advice import parameter_words
+from core.guidance.names import parameter_words
 from core.guidance.sizetrial import SizeJudgement
 from core.guidance.verdict import Setting, setting_words
 from core.quantity import Estimate, rounded_pair, value_text

@@ -21,6 +21,10 @@ class Setting(StrEnum):
     CONTOUR_OFFSET = "contour_offset"
     SHRINK_ALLOWANCE = "shrink_allowance"
     AXIS_SCALE = "axis_scale"
+    EXTRUDER_STEPS = "extruder_steps"
+    FILAMENT_DIAMETER = "filament_diameter"
+    FLOW_FACTOR = "flow_factor"
+    PRINT_SPEED = "print_speed"
     UNDECIDED = "undecided"
 
 
@@ -34,6 +38,10 @@ def setting_words(setting: Setting) -> Words:
         Setting.CONTOUR_OFFSET: tr("Contour offset"),
         Setting.SHRINK_ALLOWANCE: tr("Shrink allowance"),
         Setting.AXIS_SCALE: tr("Axis scale"),
+        Setting.EXTRUDER_STEPS: tr("Extruder steps"),
+        Setting.FILAMENT_DIAMETER: tr("Filament diameter"),
+        Setting.FLOW_FACTOR: tr("Flow factor"),
+        Setting.PRINT_SPEED: tr("Printing speed"),
         Setting.UNDECIDED: tr("Cannot tell yet"),
     }[setting]
 

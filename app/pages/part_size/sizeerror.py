@@ -84,8 +84,9 @@ class SizeErrorPage(TrialPage):
 
     def show_result(self, result: Judged) -> None:
         """Draw the picture, write the verdict, mark what stands out."""
-        from app.pages.part_size.sizecard import kept_card, size_card
+        from app.pages.part_size.sizecard import size_card
         from app.pages.part_size.sizeplot import size_plot
+        from app.pages.trialcard import kept_card
 
         self._offer_axes(sorted(set(result.readings.axis)))
         rows = self.form.model.rows()

@@ -97,8 +97,8 @@ def test_a_rest_that_cannot_be_is_refused(rest, words):
         ([100.0], [97.0, 98.0], 93.0, "fed_mm"),
         ([0.0], [97.0], 93.0, "commanded_mm"),
         ([100.0], [math.nan], 93.0, "fed_mm"),
-        ([100.0], [97.0], 0.0, "steps_in_force"),
-        ([100.0], [97.0], math.nan, "steps_in_force"),
+        ([100.0], [97.0], 0.0, "in_force_steps_mm"),
+        ([100.0], [97.0], math.nan, "in_force_steps_mm"),
     ],
 )
 def test_refusals(commanded, fed, steps, field):

@@ -6,8 +6,9 @@ import numpy as np
 import pytest
 
 from core.errors import InputError
-from core.guidance.advice import Known, Setting, advise, parameter_words
+from core.guidance.advice import Known, Setting, advise
 from core.guidance.known import known_of, needs_of
+from core.guidance.names import parameter_words
 from core.guidance.sentences import correcting_factor
 from core.guidance.verdict import basis, setting_words
 from core.machine_geometry.drive import Drive, DriveKind

@@ -1,0 +1,94 @@
+"""A verdict as the card shows it: what pages with trials share."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+
+from app.widgets.fields import local_text
+from app.widgets.resulttext import CardData, Paragraph, Tone
+from app.words import local_numbers, shown
+from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.verdict import Advice, Setting, setting_words
+from core.quantity import Estimate, value_text
+from core.records.rows import Trial
+from core.words import tr
+
+_TONES: dict[Setting, Tone] = {
+    Setting.LEAVE: "good",
+    Setting.UNDECIDED: "unknown",
+    Setting.WRONG_PART: "warning",
+}
+Row = tuple[str, str, str]
+
+
+def advice_card(
+    advice: Sequence[Advice],
+    estimates: Iterable[Estimate],
+    why_not: str,
+    *,
+    mind: Sequence[str] = (),
+    further_rows: Sequence[Row] = (),
+    untouched: Sequence[str] = (),
+) -> CardData:
+    """Return the card of a verdict.
+
+    Args:
+        advice: what to do, the first thing first.
+        estimates: the numbers it rests on.
+        why_not: why the trial cannot be kept, nothing where it can.
+        mind: checks that are not met, in sentences.
+        further_rows: rows below the estimates, such as what is not told.
+        untouched: what to leave alone; all that the advice names when empty.
+    """
+    paragraphs = [
+        Paragraph(
+            shown(setting_words(a.setting)), f"{shown(a.action)} {shown(a.because)}", _TONES.get(a.setting, "plain")
+        )
+        for a in advice
+    ]
+    if mind:
+        paragraphs.append(Paragraph(shown(tr("Mind")), " ".join(dict.fromkeys(mind)), "warning"))
+    return CardData(
+        paragraphs=tuple(paragraphs),
+        rows=(*estimate_rows(estimates), *further_rows),
+        untouched=" ".join(dict.fromkeys(shown(what) for what in (untouched or [a.do_not_touch for a in advice]))),
+        can_keep=not why_not,
+        why_not=why_not,
+    )
+
+
+def kept_card(trial: Trial) -> CardData:
+    """Return the card of a kept trial, as it was when it was kept."""
+    return CardData(
+        paragraphs=tuple(
+            Paragraph(
+                shown(setting_words(Setting(said["setting"]))),
+                local_numbers(f"{said['action']} {said['because']}"),
+                _TONES.get(Setting(said["setting"]), "plain"),
+            )
+            for said in trial.verdict
+        ),
+        rows=estimate_rows(trial.estimates),
+        untouched=" ".join(dict.fromkeys(str(said["do_not_touch"]) for said in trial.verdict)),
+        can_keep=False,
+        why_not=shown(tr("Kept trials are not changed.")),
+    )
+
+
+def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
+    """Return name, value with U, and k with the degrees of freedom ν, of each estimate."""
+    return tuple((shown(parameter_words(e.name)), _value(e), _known(e)) for e in estimates)
+
+
+def _value(estimate: Estimate) -> str:
+    text = local_text(value_text(estimate))
+    return text.removeprefix("+") if is_magnitude(estimate.name) else text
+
+
+def _known(estimate: Estimate) -> str:
+    return shown(tr("k {k:.2f}, ν {nu}", k=estimate.k, nu=_dof(estimate)))
+
+
+def _dof(estimate: Estimate) -> str:
+    return shown(tr("many")) if math.isinf(estimate.dof) else f"{estimate.dof:.0f}"

@@ -1,0 +1,79 @@
+"""Names of estimates for people. An estimate has one name in code, store and chart; here are its words."""
+
+from __future__ import annotations
+
+from core.words import Words, tr
+
+_MAGNITUDES = {
+    "diameter",
+    "ovality",
+    "diameter_sd",
+    "mass_per_length",
+    "density",
+    "stock",
+    "feed_ratio",
+    "feed_steps_mm",
+    "highest_speed",
+    "sd_hand",
+    "probe_sd",
+    "bed_flatness",
+}
+_AXES = ("x", "y", "z", "xy", "xz", "yz")
+
+
+def parameter_words(name: str) -> Words:
+    """Return the name of an estimate for people."""
+    stem, _, axis = name.rpartition("_")
+    if axis in _AXES and stem in (along := _along(axis.upper())):
+        return along[stem]
+    if stem == "flow_ceiling":
+        return tr("flow ceiling at {temperature} °C", temperature=axis.removesuffix("c"))
+    return _WORDS[name]
+
+
+def is_magnitude(name: str) -> bool:
+    """Whether an estimate is a size, written without a plus, and not a deviation from zero."""
+    return name in _MAGNITUDES or name.startswith(("flow_ceiling", "flow_ratio"))
+
+
+def _along(axis: str) -> dict[str, Words]:
+    return {
+        "scale": tr("scale error {axis}", axis=axis),
+        "lost_motion": tr("lost motion {axis}", axis=axis),
+        "constant": tr("constant of outside lengths {axis}", axis=axis),
+        "hole_constant": tr("constant of closed windows {axis}", axis=axis),
+        "squash": tr("first-layer squash"),
+        "origin": tr("origin {axis}", axis=axis),
+        "reversal": tr("reversal error {axis}", axis=axis),
+        "squareness": tr("squareness {axis}", axis=axis),
+        "bed_tilt": tr("bed tilt along {axis}", axis=axis),
+    }
+
+
+_WORDS = {
+    "wall_outset": tr("wall outset per side"),
+    "boss_constant": tr("constant of round bosses"),
+    "bore_constant": tr("constant of round bores"),
+    "bed_flatness": tr("bed flatness"),
+    "probe_sd": tr("repeatability of the probe"),
+    "diameter": tr("equivalent diameter"),
+    "ovality": tr("ovality"),
+    "diameter_sd": tr("spread of the diameter"),
+    "area_ratio": tr("area against nominal"),
+    "mass_per_length": tr("mass per length"),
+    "density": tr("density"),
+    "drying_loss": tr("loss in drying"),
+    "stock": tr("filament left"),
+    "feed_ratio": tr("fed of what was commanded"),
+    "feed_steps_mm": tr("extruder steps that feed it all"),
+    "flow_ratio_wall": tr("flow factor by walls"),
+    "flow_ratio_mass": tr("flow factor by mass"),
+    "flow_ratio_top": tr("flow factor by top pads"),
+    "flow_ratio": tr("flow factor"),
+    "flow_ceiling": tr("flow ceiling"),
+    "highest_speed": tr("printing speed it allows"),
+    "sd_hand": tr("repeatability of one reading"),
+    "zero_outside": tr("zero of the outside jaws"),
+    "zero_inside": tr("zero of the inside jaws"),
+    "scale": tr("scale of the instrument"),
+}

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
 import numpy as np
-from PySide6.QtWidgets import QPushButton, QWidget
+from PySide6.QtWidgets import QLabel, QPushButton, QWidget
 
 from app.context import Context
 from app.pages.trialpage import NOTHING_YET, TrialPage
@@ -18,6 +18,7 @@ from app.widgets.resultcard import ResultCard
 from app.widgets.trialform import TrialForm
 from app.words import shown
 from core.errors import InputError, StoreError
+from core.quantity import rounded_pair
 from core.records.rows import Trial
 from core.words import tr
 
@@ -49,13 +50,17 @@ class FeedPage(TrialPage):
         super().__init__(context, parent)
         self.title = self.tr("Feed")
         columns = (
-            Column("feature", self.tr("Repeat")),
-            Column("nominal_mm", self.tr("Commanded mm"), "length"),
+            Column("nominal_mm", self.tr("Asked mm"), "length"),
             Column("mark_mm", self.tr("Mark mm"), "length"),
             Column("measured_mm", self.tr("Rest mm"), "length"),
             Column("error", self.tr("Fed %"), "shown", editable=False),
         )
-        form = TrialForm(columns, self.picker)
+        caution = QLabel(
+            self.tr("Caution: the wheel starts without warning. Nozzle off, feed path open, at most 1.5 mm/s.")
+        )
+        caution.setObjectName("question")
+        caution.setWordWrap(True)
+        form = TrialForm(columns, self.picker, above_entry=caution)
         self.steps = NumberField(required=True, low=0.001, high=1e6)
         self.u_reading = NumberField(required=True, low=0.0, high=5.0)
         form.add_setting("in_force_steps_mm", self.tr("&Steps/mm in force"), self.steps)
@@ -63,12 +68,7 @@ class FeedPage(TrialPage):
         self.u_reading.set_value(0.3)
         self.add_button = QPushButton(self.tr("Add a &repeat"))
         form.foot.addWidget(self.add_button)
-        plot = PlotPane(
-            self.tr(
-                "No repeat yet. Heat nothing, disconnect the nozzle or open the feed path, and feed slowly: "
-                "at most 1.5 mm/s. Fingers away from the wheel."
-            )
-        )
+        plot = PlotPane(self.tr("No repeat yet. Mark the filament, command 100 mm, and type what is left to the mark."))
         plot.set_data(PlotData((), title=self.tr("Fed less commanded")))
         self.lay_out(form, plot, ResultCard())
         form.model.set_error_text(_fed_text)
@@ -175,11 +175,12 @@ def _feed_plot(feed: Feed) -> PlotData:
     percent = 100.0 * (feed.repeats_ratio - 1.0)
     ends = np.array([0.5, number[-1] + 0.5])
     mean, U = 100.0 * (feed.ratio.value - 1.0), 100.0 * feed.ratio.U
+    mean_text, U_text = rounded_pair(mean, U)
     return PlotData(
         points=(PointSeries(shown(tr("repeats")), number, percent, symbol="●", role=0),),
         curves=(
             FitCurve(
-                shown(tr("mean, {mean:+.2f} ± {U:.2f} %", mean=mean, U=U)),
+                shown(tr("mean, {mean} ± {U} %", mean=mean_text, U=U_text)),
                 ends,
                 np.full(2, mean),
                 np.full(2, U),
@@ -190,5 +191,5 @@ def _feed_plot(feed: Feed) -> PlotData:
         x_label=shown(tr("repeat")),
         y_label=shown(tr("fed − commanded, %")),
         title=shown(tr("Fed less commanded")),
-        summary=shown(tr("{count} repeats; mean {mean:+.2f} ± {U:.2f} %.", count=number.size, mean=mean, U=U)),
+        summary=shown(tr("{count} repeats; mean {mean} ± {U} %.", count=number.size, mean=mean_text, U=U_text)),
     )

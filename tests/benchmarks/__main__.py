@@ -1,8 +1,9 @@
-"""How long a start takes, beside a bare window in the same run: `python -m tests.benchmarks [--rounds N] [--cold]`.
+"""How long things take, side by side with a peer in one run: `python -m tests.benchmarks [--rounds N] [--cold]`.
 
 First paint is held against an empty QMainWindow, the usable window against an empty one that has imported pyqtgraph and
 sqlalchemy.orm. The children of a round run one after another, so that a slow minute is slow for all of them. Prints a
-table and, as the last line, the same as JSON. `--cold` empties the page cache before each child (Linux, root).
+table, the same as JSON, and then the work of a running window. `--cold` empties the page cache before each child (Linux,
+root).
 """
 
 from __future__ import annotations
@@ -16,6 +17,8 @@ import sys
 import tempfile
 import time
 from pathlib import Path
+
+from tests.benchmarks import work
 
 ROOT = Path(__file__).resolve().parents[2]
 LIBRARIES = ("pyqtgraph", "sqlalchemy.orm")
@@ -40,6 +43,7 @@ def main() -> int:
         }
         times = measure(children, options.rounds, options.cold)
     report(times, options.cold)
+    work.report(work.measure())
     return 0
 
 

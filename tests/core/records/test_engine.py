@@ -134,7 +134,7 @@ def test_a_locked_file_is_said_after_the_time_allowed(locked):
     start = time.perf_counter()
     with pytest.raises(StoreError, match="is locked by another program; nothing was written. Close that program"):
         open_store(locked, busy_timeout_ms=100)
-    assert 0.1 <= time.perf_counter() - start < 2
+    assert time.perf_counter() - start >= 0.1
 
 
 def test_a_lock_while_working_is_said_and_work_goes_on_after_it(path):

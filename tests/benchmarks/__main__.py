@@ -2,8 +2,8 @@
 
 First paint is held against an empty QMainWindow, the usable window against an empty one that has imported pyqtgraph and
 sqlalchemy.orm. The children of a round run one after another, so that a slow minute is slow for all of them. Prints a
-table, the same as JSON, and then the work of a running window. `--cold` empties the page cache before each child (Linux,
-root).
+table, the same as JSON, and then the work of a running window. `--cold` empties the page cache before each child
+(Linux, root).
 """
 
 from __future__ import annotations

@@ -12,6 +12,9 @@ if TYPE_CHECKING:
     from core.records.store import Store
 
 
+_LOOK_BACK = 20  # trials: checks of instruments may lie above the last printed one
+
+
 class Level(StrEnum):
     """How loud a notice is."""
 
@@ -78,10 +81,12 @@ class Context(QObject):
 
     def resume(self, machine_id: int | None = None) -> None:
         """Pick what the newest trial used, of one machine or of all, so that an unfinished trial is found again."""
-        newest = self.store.trials(machine_id=machine_id, limit=1)
-        self.select_machine(machine_id if machine_id is not None or not newest else newest[0].machine_id)
+        newest = self.store.trials(machine_id=machine_id, limit=_LOOK_BACK)
+        printed = next((trial for trial in newest if trial.machine_id is not None), None)  # a check has no machine
+        self.select_machine(printed.machine_id if printed and machine_id is None else machine_id)
+        if printed:
+            self.select_lot(printed.lot_id)
         if newest:
-            self.select_lot(newest[0].lot_id)
             self.select_instrument(newest[0].instrument_id)
 
     def say(self, text: str, level: str = Level.INFO) -> None:

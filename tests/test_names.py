@@ -20,7 +20,7 @@ UNITS = (
 )  # fmt: skip
 # Without a unit, or in the unit of what they are applied to: symbols of the standards, ratios, linear algebra.
 PURE = {
-    "value", "u", "U", "dof", "k", "level", "ratio", "factor", "number", "relative_u",
+    "value", "u", "U", "dof", "k", "level", "ratio", "factor", "number", "relative_u", "score",
     "design", "combination", "null_space", "first", "second",
 }  # fmt: skip
 NUMBERS = re.compile(r"(float|Floats|ArrayLike|(npt\.)?NDArray\[.*\]|Sequence\[float\])( \| None)?")

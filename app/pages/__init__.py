@@ -39,12 +39,31 @@ class PageEntry:
 
 _MACHINE = str(QT_TRANSLATE_NOOP("pages", "Machine geometry"))
 _FILAMENT = str(QT_TRANSLATE_NOOP("pages", "Filament"))
+_FLOW = str(QT_TRANSLATE_NOOP("pages", "Flow trials"))
 _PART = str(QT_TRANSLATE_NOOP("pages", "Part size"))
+_BENCH = str(QT_TRANSLATE_NOOP("pages", "Bench"))
 
 PAGES: tuple[PageEntry, ...] = (
     PageEntry("drive", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Drive")),
               "app.pages.machine_geometry.drive", "DrivePage"),
+    PageEntry("reversal", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Reversal")),
+              "app.pages.machine_geometry.reversal", "ReversalPage"),
+    PageEntry("squareness", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Squareness")),
+              "app.pages.machine_geometry.squareness", "SquarenessPage"),
+    PageEntry("bedplane", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Bed plane")),
+              "app.pages.machine_geometry.bedplane", "BedPlanePage"),
+    PageEntry("lots", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Lots")), "app.pages.filament.lots", "LotsPage"),
+    PageEntry("diameter", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Diameter")),
+              "app.pages.filament.diameter", "DiameterPage"),
     PageEntry("feed", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Feed")), "app.pages.filament.feed", "FeedPage"),
+    PageEntry("wall", _FLOW, str(QT_TRANSLATE_NOOP("pages", "Wall")), "app.pages.flow_trials.wall", "WallPage"),
+    PageEntry("mass", _FLOW, str(QT_TRANSLATE_NOOP("pages", "Mass")), "app.pages.flow_trials.mass", "MassPage"),
+    PageEntry("top", _FLOW, str(QT_TRANSLATE_NOOP("pages", "Top pads")), "app.pages.flow_trials.top", "TopPage"),
+    PageEntry("ceiling", _FLOW, str(QT_TRANSLATE_NOOP("pages", "Ceiling")),
+              "app.pages.flow_trials.ceiling", "CeilingPage"),
     PageEntry("sizeerror", _PART, str(QT_TRANSLATE_NOOP("pages", "Size error")),
               "app.pages.part_size.sizeerror", "SizeErrorPage"),
+    PageEntry("instruments", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Instruments")),
+              "app.pages.bench.instruments", "InstrumentsPage"),
+    PageEntry("charts", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Charts")), "app.pages.bench.charts", "ChartsPage"),
 )

@@ -20,7 +20,7 @@ from core.errors import InputError, StoreError
 if TYPE_CHECKING:
     from PySide6.QtGui import QHideEvent, QShowEvent
 
-    from core.records.rows import Trial
+    from core.records.rows import SettingInForce, Trial
 
 
 class Page(QWidget):
@@ -31,6 +31,7 @@ class Page(QWidget):
         title: the page's heading in the window's language.
         result: the answer to the readings now on the page; None while they cannot answer.
         draft: the open trial as the store holds it; None before the first finished reading.
+        unsaved: whether the store refused what stands on the page.
     """
 
     subject: ClassVar[str] = ""
@@ -41,6 +42,7 @@ class Page(QWidget):
         self.context = context
         self.result: Any = None
         self.draft: Trial | None = None
+        self.unsaved = False
         self._draft_of: tuple[int | None, int | None] | None = None
         context.machine_changed.connect(self._follow_if_seen)
         context.lot_changed.connect(self._follow_if_seen)
@@ -67,6 +69,10 @@ class Page(QWidget):
         raise NotImplementedError
 
     # Hooks, empty here.
+
+    def settings(self) -> tuple[SettingInForce, ...]:
+        """Return what keeping the trial puts in force on the machine."""
+        return ()
 
     def load_draft(self, trial: Trial | None) -> None:
         """Fill the widgets from an open trial, or empty them."""
@@ -103,18 +109,29 @@ class Page(QWidget):
         A page out of view whose machine or lot is no longer the picked one has nothing to commit: its last finished
         cell is stored already, and its readings must not move to the machine picked since.
         """
-        if self._draft_of not in (None, self._here()):
+        left = self._draft_of if self._draft_of != self._here() else None
+        if left is not None and not self.unsaved:
             return True
         try:
             trial = replace(self._as_draft(self.record()), estimates=(), verdict=(), used=())
+            if left is not None:
+                trial = replace(trial, machine_id=left[0], lot_id=left[1] if trial.lot_id is not None else None)
             if trial != self.draft and (self.draft is not None or any(trial.readings.get("raw", ()))):
-                self.draft = self.context.store.save_draft(trial)
+                self.draft = self.context.store.save_draft(trial, self.draft)
         except InputError as error:
+            if error.field == "id" and self.draft is not None:  # kept or discarded in another window: begin another one
+                self.draft = None
+                return self.save_draft()
+            self.unsaved = error.field in ("id", "readings")
             self.show_problem(error.field, error.row, shown(error.message))
+            if self.unsaved:
+                self.context.say(shown(error.message), Level.ERROR)
         except StoreError as error:
+            self.unsaved = True
             self.context.say(shown(error.message), Level.ERROR)
-            return False
-        return True
+        else:
+            self.unsaved = False
+        return not self.unsaved
 
     def keep(self) -> None:
         """Store the trial for good, if there is a result."""
@@ -122,7 +139,7 @@ class Page(QWidget):
         if self.result is None:
             return
         try:
-            kept = self.context.store.keep(self._as_draft(self.record()))
+            kept = self.context.store.keep(self._as_draft(self.record()), self.settings())
         except InputError as error:
             self.show_problem(error.field, error.row, shown(error.message))
             return
@@ -177,6 +194,10 @@ class Page(QWidget):
         """
         here = self._here()
         if here == self._draft_of:
+            return
+        if self.unsaved and not self.save_draft():
+            text = self.tr("What was typed for the machine picked before is not stored yet; it stays here until it is.")
+            self.context.say(text, Level.ERROR)
             return
         self._draft_of = here
         try:

@@ -2,23 +2,31 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Iterable, Sequence
+
+from PySide6.QtCore import QDateTime, QLocale
 
 from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import local_numbers, shown
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Advice, Setting, setting_words
+from core.measuring.doubt import conformity_of
+from core.measuring.tolerance import Conformity
 from core.quantity import Estimate, value_text
-from core.records.rows import Trial
+from core.records.rows import Instrument, Trial
 from core.words import tr
 
 _TONES: dict[Setting, Tone] = {
     Setting.LEAVE: "good",
     Setting.UNDECIDED: "unknown",
     Setting.WRONG_PART: "warning",
+    Setting.FILAMENT_LOT: "warning",
+    Setting.USE_INSTRUMENT: "good",
+    Setting.INSTRUMENT_OUT: "warning",
 }
+_SHORT = QLocale.FormatType.ShortFormat
+_MANY = 10_000  # degrees of freedom; nobody tells more apart
 Row = tuple[str, str, str]
 
 
@@ -76,13 +84,24 @@ def kept_card(trial: Trial) -> CardData:
     )
 
 
+def instrument_row(instrument: Instrument, check: Trial | None) -> Row:
+    """Return with what the readings were taken, and the check its uncertainties come from."""
+    label = shown(tr("instrument"))
+    if check is None or check.kept_at is None:
+        return label, instrument.name, shown(tr("never checked here"))
+    day = QLocale().toString(QDateTime.fromSecsSinceEpoch(int(check.kept_at.timestamp())).date(), _SHORT)
+    if conformity_of(check) is Conformity.NOT_CONFORMING:
+        return label, instrument.name, shown(tr("found bad, check № {number}, {day}", number=check.id, day=day))
+    return label, instrument.name, shown(tr("check № {number}, {day}, is used", number=check.id, day=day))
+
+
 def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
     """Return name, value with U, and k with the degrees of freedom ν, of each estimate."""
     return tuple((shown(parameter_words(e.name)), _value(e), _known(e)) for e in estimates)
 
 
 def _value(estimate: Estimate) -> str:
-    text = local_text(value_text(estimate))
+    text = local_text(value_text(estimate)).replace("mm3", "mm³").replace("cm3", "cm³")
     return text.removeprefix("+") if is_magnitude(estimate.name) else text
 
 
@@ -91,4 +110,4 @@ def _known(estimate: Estimate) -> str:
 
 
 def _dof(estimate: Estimate) -> str:
-    return shown(tr("many")) if math.isinf(estimate.dof) else f"{estimate.dof:.0f}"
+    return shown(tr("many")) if estimate.dof >= _MANY else f"{estimate.dof:.0f}"

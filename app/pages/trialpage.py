@@ -14,6 +14,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 from app.context import Context, Level
 from app.pages.base import Page
 from app.theme import STEP_PX
+from app.widgets.picturepane import Picture
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reading_rows import lists_of, rows_from
 from app.widgets.resultcard import ResultCard
@@ -26,6 +27,7 @@ from core.quantity import Estimate
 from core.records.rows import Trial
 
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
+_CHECKED = ("zero_outside", "zero", "zero_inside", "sd_hand")  # estimates that only the check of an instrument gives
 
 
 class TrialPage(Page):
@@ -35,10 +37,12 @@ class TrialPage(Page):
         picker: chooses between the readings in progress and the kept trials of the picked machine.
         kept_trial: the kept trial that is looked at; None while readings are in progress.
         form, plot, card: left, above right and below right; given to `lay_out`.
+        picture: the plot, or what a subject draws itself instead.
     """
 
     form: TrialForm
     plot: PlotPane
+    picture: PlotPane | Picture
     card: ResultCard
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
@@ -60,15 +64,22 @@ class TrialPage(Page):
             return self.tr("Kept trials are not changed.")
         if any(row["questioned"] for row in self.form.model.rows()):
             return self.tr("A reading has an open question; answer it, then keep the trial.")
+        if unread := self.form.model.problems():
+            text = self.tr("Row {row} cannot be read; mend or clear it, then keep the trial.")
+            return text.format(row=unread[0][0] + 1)
         if self.context.machine is None:
             return self.tr("Choose or add a machine above, then keep the trial.")
         return ""
 
     # For the subject to call
 
-    def lay_out(self, form: TrialForm, plot: PlotPane, card: ResultCard, head: Sequence[QWidget] = ()) -> None:
+    def lay_out(
+        self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard, head: Sequence[QWidget] = ()
+    ) -> None:
         """Lay the page out and wire it; `head` stands at the right of the heading."""
-        self.form, self.plot, self.card = form, plot, card
+        self.form, self.picture, self.card = form, plot, card
+        if isinstance(plot, PlotPane):
+            self.plot = plot
         heading = QLabel(self.title)
         heading.setObjectName("heading")
         above, right, across, down = QHBoxLayout(), QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
@@ -110,10 +121,28 @@ class TrialPage(Page):
             method=method,
         )
 
+    def instrument_check(self) -> Trial | None:
+        """Return the last kept check of the picked instrument; None where it was never checked here."""
+        instrument = self.context.instrument
+        if instrument is None or instrument.id is None:
+            return None
+        try:
+            found = [self.context.store.newest_for_instrument(name, instrument.id) for name in _CHECKED]
+            numbers = [newest[0] for newest in found if newest is not None]
+            return self.context.store.trial(max(numbers)) if numbers else None
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return None
+
     def answer_change(self) -> None:
         """Judge again and commit: what the window shows as kept is in the database."""
         self.recompute()
-        self.save_draft()
+        saved = self.save_draft()
+        self.form.model.unsaved = "" if saved else self.tr("Not stored yet, see the line below the page.")
+
+    def shown(self) -> None:
+        """Judge again: drives, instrument or other trials may have changed on another page."""
+        self.recompute()
 
     # What follows from them
 
@@ -121,12 +150,18 @@ class TrialPage(Page):
         """Show why there is no verdict: at its place, and in the card."""
         if not self.form.settings.show_problem(field, message):
             self.form.model.show_problem(row, field, message)
-        self.plot.set_data(PlotData((), title=self.plot.data.title))
+        self._empty_picture()
         if field == NOTHING_YET:
             self.card.show_empty()
         else:
             said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
             self.card.show_card(CardData((said,), can_keep=False))
+
+    def _empty_picture(self) -> None:
+        if isinstance(self.picture, PlotPane):
+            self.picture.set_data(PlotData((), title=self.picture.data.title))
+        else:
+            self.picture.show_nothing()
 
     def clear_problems(self) -> None:
         """Take the sentences away."""
@@ -161,7 +196,7 @@ class TrialPage(Page):
         self.load_draft(self.draft)
         self.take_focus()
 
-    def _wire(self, form: TrialForm, plot: PlotPane, card: ResultCard) -> None:
+    def _wire(self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard) -> None:
         form.changed.connect(self.answer_change)
         form.table.refused.connect(self._say_refused)
         form.new_button.clicked.connect(self.begin_anew)
@@ -190,6 +225,10 @@ class TrialPage(Page):
             self._look_at(trial)
 
     def _choose_trial(self) -> None:
+        if self.unsaved and not self.save_draft():
+            with QSignalBlocker(self.picker):
+                self.picker.set_value("")
+            return
         trial_id = self.picker.chosen_id()
         if trial_id is None:
             self.begin_anew()

@@ -43,6 +43,10 @@ class FieldGrid(Form):
         super().show_field(key, visible)
         self._arrange()
 
+    def set_share(self, column: int, share: int) -> None:
+        """Give a column its share of the width; 0 leaves it what it needs."""
+        self._grid.setColumnStretch(column, share)
+
     def texts(self) -> dict[str, str]:
         """Return every field's text as typed, hidden ones too, so that what is unfinished can be stored."""
         return {

@@ -120,6 +120,11 @@ class Form(QWidget):
         self._arrange()
         return field
 
+    def set_unit(self, key: str, label: str, unit: str) -> None:
+        """Name a field anew where its unit depends on what was chosen."""
+        self._labels[key].setText(f"{label}, {unit}" if unit else label)
+        self._fields[key].setAccessibleName(self._labels[key].text().replace("&", ""))
+
     def _arrange(self) -> None:
         """Place the field added last; room to spare goes below it. A form of another shape arranges them all anew."""
         key, row = next(reversed(self._fields)), len(self._fields) - 1

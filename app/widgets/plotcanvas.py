@@ -42,6 +42,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.theme, self.data, self.shown = theme, PlotData(()), Shown()
         self._home = home_ranges(self.data)
         self._current: tuple[int, int] | None = None  # series and point that the tip tells
+        self._least_left_px = 0
         axes = {"left": Axis("left"), "bottom": Axis("bottom")}
         super().__init__(parent, background=theme.card, axisItems=axes, enableMenu=False)
         self.axes = axes
@@ -84,6 +85,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.tell(None)
         relabelled = (data.x_label, data.y_label) != (self.data.x_label, self.data.y_label)
         self.data = data
+        self.axes["bottom"].dates = data.x_dates
         self._home = (x0, x1), (y0, y1) = home_ranges(data)
         with QSignalBlocker(self.plotItem):  # one laying at the end instead of one for each range
             self.view.setLimits(minXRange=(x1 - x0) * 1e-3, maxXRange=(x1 - x0) * 20,
@@ -109,6 +111,17 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
     def is_home(self) -> bool:
         """Whether the range is the one that follows the data."""
         return bool(np.allclose(np.array(self.view.viewRange()), np.array(self._home), rtol=1e-6, atol=0))
+
+    def left_px(self) -> int:
+        """Return the width that the numbers of the left axis need."""
+        low, high = self.view.viewRange()[1]
+        return self._left_px(self.axes["left"].ticks(low, high, self.view.height())[1])
+
+    def align_left(self, least_px: int) -> None:
+        """Give the left axis at least this width, so that plots below one another share their x."""
+        if least_px != self._least_left_px:
+            self._least_left_px = least_px
+            self._lay()
 
     def lay_out(self, size: QSize) -> None:
         """Give the canvas a size and lay out its axes at once, also where no window is shown."""
@@ -259,15 +272,17 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
 
     def _fit_left_axis(self, texts: list[str]) -> bool:
         """Give the left axis the width of its widest number before it paints, or the plot would be laid out twice."""
-        axis, font = self.axes["left"], QFontMetricsF(self.font())
-        widest = max(font.horizontalAdvance(text) for text in [*texts, "−0.00"])
-        width = round(widest + 14)
+        axis, width = self.axes["left"], max(self._left_px(texts), self._least_left_px)
         if axis.fixedWidth == width:
             return False
         axis.setWidth(width)
         with QSignalBlocker(self.view):  # its new size is laid by the caller
             self.plotItem.layout.activate()
         return True
+
+    def _left_px(self, texts: list[str]) -> int:
+        font = QFontMetricsF(self.font())
+        return round(max(font.horizontalAdvance(text) for text in [*texts, "−0.00"]) + 14)
 
     def _places(self) -> tuple[list[tuple[int, int]], Floats]:
         """Return the points drawn one by one, as (series, index), and their (n, 2) pixels in the view."""

@@ -5,6 +5,7 @@ No Qt here: pages fill these classes from a result, the canvas draws them. Units
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -17,6 +18,7 @@ Range = tuple[float, float]
 DENSE = 20_000  # points; above it a density image is both quicker and easier to read
 
 _ROOM = 0.08  # share of the range left free at either end of y
+_NAME_ROOM = 0.22  # share of the range left free at the right, where the names of limits stand
 _LENT = 0.45  # share by which unused readings, ground and warning curve may widen y on each side
 
 
@@ -40,9 +42,11 @@ class PointSeries:
         symbol: one of the keys of `app.widgets.plotmarks.SYMBOLS`.
         role: index of the data colour; the curve of the same role belongs to these points.
         ringed: (n,) set apart by a ring (closed loops, for example).
-        tips: n sentences for the hover; empty: name and values.
+        tips: n sentences for the hover, made when asked for; empty: name and values.
         flagged: (n,) questioned readings, with a cross beside them.
         hollow: (n,) readings that are shown but not used; they widen the range only a little.
+        joined: a thin line goes from point to point; of hundreds only the line and the flagged ones are drawn.
+        breaks: places of points before which that line is broken.
     """
 
     name: str
@@ -52,9 +56,11 @@ class PointSeries:
     symbol: str = "●"
     role: int = 0
     ringed: Bools = field(default_factory=_no_marks)
-    tips: tuple[str, ...] = ()
+    tips: Sequence[str] = ()
     flagged: Bools = field(default_factory=_no_marks)
     hollow: Bools = field(default_factory=_no_marks)
+    joined: bool = False
+    breaks: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
         """Bring every array to the length of x and make it read-only."""
@@ -67,7 +73,10 @@ class PointSeries:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class FitCurve:
-    """A fitted mean with the half-widths of its bands (empty: none); arrays (n,), x rising. `name` is its label."""
+    """A fitted mean with the half-widths of its bands (empty: none); arrays (n,), x rising.
+
+    `name` is its label; empty where another curve of the same role bears it.
+    """
 
     name: str
     x: Floats
@@ -118,6 +127,34 @@ class Ground:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
+class LimitLine:
+    """A line that readings are held against: a limit, or with `centre` their mean; nan in y (n,) breaks it.
+
+    `name` stands at its right end, or `short` where it has no room; `dashed` says that it may still move.
+    """
+
+    name: str
+    x: Floats
+    y: Floats
+    short: str = ""
+    dashed: bool = False
+    centre: bool = False
+
+    def __post_init__(self) -> None:
+        """Make the arrays read-only."""
+        for name in ("x", "y"):
+            _freeze(self, name, float, np.asarray(self.x).size)
+
+
+@dataclass(frozen=True, slots=True)
+class EventMark:
+    """Something that happened: an upright line at `x` with its name at the upper end."""
+
+    x: float
+    name: str
+
+
+@dataclass(frozen=True, slots=True, eq=False)
 class PlotData:
     """One picture.
 
@@ -134,6 +171,10 @@ class PlotData:
         flag_label: what a cross means, placed at a flagged point.
         zero_line: whether zero is the reference and always in sight.
         least_y_span: the y range is never narrower, so that equal readings look equal.
+        limits: lines that the readings are held against.
+        events: upright marks, oldest first.
+        x_dates: x is in days since 1970-01-01 and its numbers are written as dates.
+        bands_label: what the bands are, for their check box; 95 % where empty.
     """
 
     points: tuple[PointSeries, ...]
@@ -148,6 +189,10 @@ class PlotData:
     flag_label: str = ""
     zero_line: bool = True
     least_y_span: float = 0.1
+    limits: tuple[LimitLine, ...] = ()
+    events: tuple[EventMark, ...] = ()
+    x_dates: bool = False
+    bands_label: str = ""
 
     @property
     def point_count(self) -> int:
@@ -170,7 +215,7 @@ def home_ranges(data: PlotData) -> tuple[Range, Range]:
     for values in _guests(data, x_range):
         low = min(low, max(_least(values, low), floor))
         high = max(high, min(_most(values, high), ceiling))
-    pad = _ROOM * (high - low)
+    pad = (2 if data.limits else 1) * _ROOM * (high - low)  # a limit at the edge of the range has its name in sight
     return x_range, (low - pad, high + pad)
 
 
@@ -183,11 +228,13 @@ def _x_range(data: PlotData) -> Range:
     low, high = _least(every, 0.0), _most(every, 1.0)
     pad = 0.05 * (high - low) or 0.5 * max(abs(high), 1.0)
     low, high = min(_least(places, low) - pad, low), max(_most(places, high) + pad, high)
+    if any(line.name for line in data.limits):
+        high += _NAME_ROOM * (high - low)
     return (0.0 if low <= 0.25 * high and _least(every, 0.0) >= 0 else low), high
 
 
 def _extent(data: PlotData) -> Range:
-    """Return the lowest and highest y of used readings with their bars and of curves with their bands."""
+    """Return the lowest and highest y of used readings with their bars, of curves with their bands, and of limits."""
     lows, highs = [], []
     for series in data.points:
         use = np.isfinite(series.x) & np.isfinite(series.y) & ~series.hollow
@@ -198,9 +245,9 @@ def _extent(data: PlotData) -> Range:
         half = np.fmax(curve.confidence_half, curve.prediction_half)
         lows.append(curve.mean - half)
         highs.append(curve.mean + half)
-    if data.zero_line:
-        lows.append(np.zeros(1))
-        highs.append(np.zeros(1))
+    still = [line.y for line in data.limits] + ([np.zeros(1)] if data.zero_line else [])
+    lows += still
+    highs += still
     low, high = (np.concatenate(part) if part else np.empty(0) for part in (lows, highs))
     low, high = low[np.isfinite(low)], high[np.isfinite(high)]
     return _least(low, 0.0), _most(high, 0.0)

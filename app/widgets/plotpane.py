@@ -25,12 +25,12 @@ from PySide6.QtWidgets import (
 )
 
 from app.theme import STEP_PX, tokens
-from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
+from app.widgets.plotdata import EventMark, FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
 
 if TYPE_CHECKING:
     from app.widgets.plotcanvas import PlotCanvas
 
-__all__ = ["FitCurve", "Ground", "PlotData", "PlotPane", "PointSeries", "WarningCurve"]
+__all__ = ["EventMark", "FitCurve", "Ground", "LimitLine", "PlotData", "PlotPane", "PointSeries", "WarningCurve"]
 
 PNG_SCALE = 2.0
 IDLE_MS = 300  # after the page came into view; pyqtgraph takes longer to load than all else on it
@@ -76,7 +76,7 @@ class PlotPane(QFrame):
     def set_data(self, data: PlotData) -> None:
         """Show new data; the switches keep their state, those without a part to switch are hidden."""
         self.heading.setText(data.title)
-        self.bands_box.setText(self.tr("95 % bands"))
+        self.bands_box.setText(data.bands_label or self.tr("95 % bands"))
         self.bands_box.setVisible(any(curve.has_bands for curve in data.curves))
         self.ground_box.setText(data.ground.label if data.ground else "")
         self.ground_box.setVisible(data.ground is not None)

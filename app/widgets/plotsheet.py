@@ -6,6 +6,7 @@ same picture.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
@@ -14,10 +15,23 @@ from PySide6.QtGui import QColor, QPainterPath, QPen
 
 from app.theme import Tokens
 from app.widgets import plotmarks as marks
-from app.widgets.plotdata import Bools, FitCurve, Floats, Ground, PlotData, PointSeries, Range, WarningCurve
+from app.widgets.plotdata import (
+    Bools,
+    EventMark,
+    FitCurve,
+    Floats,
+    Ground,
+    LimitLine,
+    PlotData,
+    PointSeries,
+    Range,
+    WarningCurve,
+)
 from app.widgets.plotlabels import ALL_SIDES
 
 WARNING_ROLE = 3  # the fourth data colour belongs to the curve that warns
+CROWDED = 400  # joined points; above it the line alone is easier to read, and quicker
+NAMED_EVENTS = 12  # the newest; more names would stand in one another's way
 _CONFIDENCE_ALPHA, _PREDICTION_ALPHA, _GROUND_ALPHA = 76, 34, 26
 
 
@@ -71,10 +85,13 @@ class Name:
     ink: QColor
     sides: tuple[str, ...] = ALL_SIDES
     at_points: bool = False
+    short: str = ""
 
     @property
     def wordings(self) -> tuple[str, ...]:
-        """The whole text, what stands before its first comma, and that without its sign."""
+        """The whole text and `short`; without that, what stands before the first comma, and that without its sign."""
+        if self.short:
+            return self.text, self.short
         short = self.text.partition(",")[0]
         return tuple(dict.fromkeys((self.text, short, short.partition(" (")[0])))
 
@@ -99,6 +116,9 @@ def lay_sheet(data: PlotData, frame: Frame, shown: Shown, theme: Tokens, y_ticks
         _lay_curve(sheet, f"{index}", curve, data, frame, shown, theme)
     if data.warning_curve is not None and shown.warning:
         _lay_warning(sheet, data.warning_curve, frame, theme)
+    for index, line in enumerate(data.limits):
+        _lay_limit(sheet, f"{index}", line, frame, theme)
+    _lay_events(sheet, data.events, frame, theme)
     for index, series in enumerate(data.points):
         if data.dense:
             sheet.fills.append(_cloud_outline(series, frame))
@@ -161,7 +181,8 @@ def _lay_curve(
     sign = (
         f" ({symbols.pop()})" if len(symbols) == 1 else ""
     )  # inside the text: before it, it would look like a reading
-    sheet.names.append(Name(name + sign + comma + rest, line, text_ink(ink.name(), theme)))
+    if curve.name:
+        sheet.names.append(Name(name + sign + comma + rest, line, text_ink(ink.name(), theme)))
 
 
 def _lay_warning(sheet: Sheet, curve: WarningCurve, frame: Frame, theme: Tokens) -> None:
@@ -175,12 +196,58 @@ def _lay_warning(sheet: Sheet, curve: WarningCurve, frame: Frame, theme: Tokens)
     sheet.names.append(Name(curve.label, line, text_ink(ink.name(), theme)))
 
 
+def _lay_limit(sheet: Sheet, key: str, limit: LimitLine, frame: Frame, theme: Tokens) -> None:
+    line = frame.pixels(limit.x, limit.y)
+    level = np.diff(limit.y) == 0
+    flat = np.append(level, False) | np.append(False, level)
+    line[flat, 1] = np.floor(line[flat, 1]) + 0.5  # on the pixel, as the grid
+    pen = QPen(marks.with_alpha(theme.quiet, 140), 1.0) if limit.centre else QPen(QColor(theme.quiet), 1.5)
+    if limit.dashed:
+        pen.setStyle(Qt.PenStyle.CustomDashLine)
+        pen.setDashPattern([6.0, 4.0])
+    sheet.strokes[f"limit {key}"] = Stroke(marks.line_path(*line.T), -14, pen)
+    broken = np.flatnonzero(~np.all(np.isfinite(line), axis=1))
+    last = line[broken[-1] + 1 if broken.size else 0 :]
+    sheet.edges.append(line)
+    if limit.name and len(last):
+        sheet.names.append(_limit_name(limit, last, frame, theme))
+
+
+def _limit_name(limit: LimitLine, line: Floats, frame: Frame, theme: Tokens) -> Name:
+    """Ask for a place behind the right end; where that is out of sight, along the line."""
+    ink, end = text_ink(theme.quiet, theme), line[-1:]
+    if 0 <= end[0, 0] <= frame.width_px:
+        return Name(limit.name, end, ink, ("right",), at_points=True, short=limit.short)
+    return Name(limit.name, line, ink, ("above", "below"), short=limit.short)
+
+
+def _lay_events(sheet: Sheet, events: Sequence[EventMark], frame: Frame, theme: Tokens) -> None:
+    """Draw the marks; each name stands beside the upper end of its own."""
+    x = np.floor(frame.across(np.array([event.x for event in events]))) + 0.5
+    pen = QPen(marks.with_alpha(theme.quiet, 190), 1.0, Qt.PenStyle.CustomDashLine)
+    pen.setDashPattern([2.0, 3.0])
+    low, high = np.full(x.size, frame.height_px), np.zeros(x.size)
+    sheet.strokes["events"] = Stroke(marks.segments_path(x, high, x, low), -22, pen)
+    for place, event in zip(x[-NAMED_EVENTS:].tolist(), events[-NAMED_EVENTS:], strict=True):
+        upright = np.array([[place, 0.0], [place, frame.height_px]])
+        sheet.edges.append(upright)
+        sheet.names.append(Name(event.name, np.array([[place, 8.0], [place, 30.0]]), text_ink(theme.quiet, theme),
+                                ("right", "left")))  # fmt: skip
+
+
 def _lay_points(sheet: Sheet, key: str, series: PointSeries, data: PlotData, frame: Frame, theme: Tokens) -> None:
     seen = seen_points(series, dense=data.dense)
     if not seen.any():
         return
     ink, card = series_ink(series.role, theme), QColor(theme.card)
     at = frame.pixels(series.x, series.y)
+    if series.joined and not data.dense:
+        crowded = series.x.size > CROWDED
+        pen = QPen(marks.with_alpha(ink.name(), 255 if crowded else 130), 1.0)
+        line = np.insert(at, series.breaks, np.nan, axis=0)
+        sheet.strokes[f"joined {key}"] = Stroke(marks.line_path(*line.T), -2, pen)
+        sheet.edges.append(line)
+        seen = seen & series.flagged if crowded else seen
     half = np.where(np.isfinite(series.U), series.U, 0.0)
     top, bottom = frame.down(series.y + half), frame.down(series.y - half)
     barred = seen & (half > 0)
@@ -202,7 +269,8 @@ def _lay_points(sheet: Sheet, key: str, series: PointSeries, data: PlotData, fra
     upper, lower = np.minimum(top[seen], y - reach), np.maximum(bottom[seen], y + reach)
     sheet.boxes.append(np.column_stack([x - reach, upper, x + reach, lower]))
     sheet.boxes.append(np.hstack([crossed + marks.CROSS_BOX_PX[:2], crossed + marks.CROSS_BOX_PX[2:]]))
-    if series.role not in {curve.role for curve in data.curves}:  # no fitted line bears the name yet
+    told = series.joined and len(data.points) == 1  # the axis says what they are
+    if not told and series.role not in {curve.role for curve in data.curves}:  # no fitted line bears the name yet
         sheet.names.append(Name(series.name, at[seen], text_ink(ink.name(), theme), at_points=True))
 
 

@@ -12,7 +12,7 @@ from app.widgets.readings import READING
 from app.widgets.readings_table import ReadingsTable
 
 DOUBLE_MS = 300  # the same burst again this soon is one press of the gauge's button sent twice
-_LETTERS = "ABC"
+_DIGITS = "123"
 
 
 class ReadingEntry(QWidget):
@@ -29,7 +29,7 @@ class ReadingEntry(QWidget):
         self._where, self._says, self._keys = QLabel(), QLabel(), QLabel()
         self._line = EntryLine()
         self._show_expected = QCheckBox(self.tr("show e&xpected"))
-        self._answers = [QPushButton() for _ in range(1 + len(_LETTERS))]
+        self._answers = [QPushButton() for _ in range(1 + len(_DIGITS))]
         self._lay_out()
         self._wire()
         self._start()
@@ -157,9 +157,10 @@ class ReadingEntry(QWidget):
         return again
 
     def _kept_echo(self, row: int, expected: str) -> str:
-        if self._model.is_empty(row):
-            return ""
-        kept = self.tr("Kept {name}: {reading} mm").format(name=self._name(row), reading=self._model.text(row, READING))
+        if self._model.is_empty(row) or self._model.unsaved:
+            return self._model.unsaved
+        kept = self.tr("Kept {name}: {reading} {unit}").format(
+            name=self._name(row), reading=self._model.text(row, READING), unit=self._unit()).rstrip()
         return self.tr("{kept}, expected {expected}").format(kept=kept, expected=expected) if expected else kept
 
     def _go_on(self, row: int, echo: str = "") -> None:
@@ -247,12 +248,12 @@ class ReadingEntry(QWidget):
         self._answer_row.setVisible(suggestions_mm is not None)
         self._keys.setVisible(suggestions_mm is None)
         keep = self.tr("Keep {reading}  (Enter)").format(reading=self._model.text(self._row, READING))
-        texts = [keep, *(self.tr("{reading} mm  (Alt+{letter})").format(reading=number_text(mm, 4), letter=letter)
-                         for mm, letter in zip(suggestions_mm or (), _LETTERS, strict=False))]
+        texts = [keep, *(self.tr("{reading} mm  (Alt+{digit})").format(reading=number_text(mm, 4), digit=digit)
+                         for mm, digit in zip(suggestions_mm or (), _DIGITS, strict=False))]
         for place, button in enumerate(self._answers):
             button.setVisible(place < len(texts))
             button.setText(texts[place] if place < len(texts) else "")
-            button.setShortcut(f"Alt+{_LETTERS[place - 1]}" if 0 < place < len(texts) else "")
+            button.setShortcut(f"Alt+{_DIGITS[place - 1]}" if 0 < place < len(texts) else "")
 
     def _place_text(self) -> str:
         return self.tr("{number} of {count}: {name}").format(
@@ -263,8 +264,15 @@ class ReadingEntry(QWidget):
         name = values["feature"] or self.tr("reading {number}").format(number=row + 1)
         if not with_nominal or values["nominal_mm"] is None:
             return str(name)
-        return self.tr("{name}, nominal {nominal} mm").format(name=name, nominal=number_text(values["nominal_mm"]))
+        return self.tr("{name}, nominal {nominal} {unit}").format(
+            name=name, nominal=number_text(values["nominal_mm"]), unit=self._unit()).rstrip()
+
+    def _unit(self) -> str:
+        """Return the unit of the readings; a column of lengths is in millimetres."""
+        column = self._model.column(READING)
+        return column.unit if column.kind == "number" else "mm"
 
     def _may_be_negative(self) -> bool:
         values = self._model.values(self._row)
-        return values["kind"] == "travel" or (values["nominal_mm"] or 1.0) < 0
+        nominal = values["nominal_mm"]
+        return values["kind"] == "travel" or (nominal is not None and nominal <= 0)

@@ -10,17 +10,19 @@ import csv
 import math
 import re
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any
 
 from PySide6.QtCore import QLocale
 
 from app.widgets.fields import local_text, number_text
+from app.widgets.reading_columns import Column, Expected, read_number, tidy
 from app.words import shown
 from core.errors import InputError
 from core.measuring.plausible import Question, question_reading
 from core.quantity import Length, length_from_text
 from core.words import tr
+
+__all__ = ["Column", "Expected", "Row"]
 
 Row = dict[str, Any]  # Any: the values of one row are of several types, as in the draft that keeps them
 
@@ -28,48 +30,6 @@ BLANK: Mapping[str, Any] = {
     "feature": "", "axis": "", "kind": "", "nominal_mm": None, "nominal_raw": "", "measured_mm": None, "raw": "",
     "unit": "", "confirmed": False, "excluded": False, "reason": "", "note": "", "question": None,
 }
-
-
-@dataclass(frozen=True, slots=True)
-class Column:
-    """A column of the table.
-
-    Attributes:
-        key: name in the row.
-        title: words over the column, with the unit; a line break saves width.
-        kind: "text", "length", "choice", or "shown" for what the page computes.
-        editable: whether people may change it.
-        choices: for "choice": the values, or (value, shown text) pairs.
-    """
-
-    key: str
-    title: str
-    kind: str = "text"
-    editable: bool = True
-    choices: Sequence[str | tuple[str, str]] = ()
-
-    def pairs(self) -> list[tuple[str, str]]:
-        """Return the choices as (value, shown text)."""
-        return [(choice, choice) if isinstance(choice, str) else choice for choice in self.choices]
-
-    @property
-    def name(self) -> str:
-        """The title in one line, for sentences."""
-        return self.title.replace("\n", " ")
-
-    @property
-    def numeric(self) -> bool:
-        """Whether its cells are numbers, set flush right."""
-        return self.kind in ("length", "shown")
-
-
-@dataclass(frozen=True, slots=True)
-class Expected:
-    """What the other readings predict for a row: length, standard uncertainty, and both as text for people."""
-
-    mm: float
-    u_mm: float
-    text: str
 
 
 def raw_key(key: str) -> str:
@@ -82,6 +42,8 @@ def typed(row: Row, column: Column, text: str, expected: Expected | None = None)
     text = text.strip()
     if column.kind == "choice":
         return row | {column.key: _chosen(column, text)}
+    if column.kind == "number":
+        return row | _typed_number(column, text)
     if column.kind != "length":
         return row | {column.key: text}
     length = read_length(text, column.key)
@@ -91,18 +53,27 @@ def typed(row: Row, column: Column, text: str, expected: Expected | None = None)
     return asked(changed, expected)
 
 
+def _typed_number(column: Column, text: str) -> Row:
+    """Return the values a typed number changes. As a reading it is no length: nothing asks about it as about one."""
+    changed: Row = {column.key: _number_or_none(text, column), raw_key(column.key): text}
+    if column.key == "measured_mm":
+        changed |= {"unit": column.unit if text else "", "confirmed": True, "question": None}
+    return changed
+
+
+def _number_or_none(text: str, column: Column) -> float | None:
+    try:
+        return read_number(text, column) if text else None
+    except InputError:
+        return None
+
+
 def read_length(text: str, key: str) -> Length | None:
     """Return the length, or None where the text is empty or cannot be read."""
     try:
         return length_from_text(tidy(text), key) if text else None
     except InputError:
         return None
-
-
-def tidy(text: str) -> str:
-    """Mend what gauges and hasty fingers send: blanks behind the sign, and a decimal mark struck twice."""
-    text = re.sub(r"^([+\-−])\s+", r"\1", text.strip())
-    return re.sub(r"([.,])\1", r"\1", text)
 
 
 def asked(row: Row, expected: Expected | None = None) -> Row:
@@ -146,10 +117,14 @@ def problem(row: Row, column: Column) -> str:
         offered = ", ".join(text for _, text in column.pairs())
         says = tr("“{text}” is not offered here; choose one of {offered}.", text=row[column.key], offered=offered)
         return shown(says)
-    if column.kind != "length" or row.get(column.key) is not None or not row.get(raw_key(column.key)):
+    measures = column.kind in ("length", "number")
+    if not measures or row.get(column.key) is not None or not row.get(raw_key(column.key)):
         return ""
     try:
-        length_from_text(tidy(row[raw_key(column.key)]), column.key)
+        if column.kind == "number":
+            read_number(row[raw_key(column.key)], column)
+        else:
+            length_from_text(tidy(row[raw_key(column.key)]), column.key)
     except InputError as error:
         return shown(error.message)
     return ""
@@ -160,16 +135,23 @@ def plain_text(row: Row, column: Column) -> str:
     value = row.get(column.key)
     if column.kind == "choice":
         return dict(column.pairs()).get(str(value or ""), str(value or ""))
-    if column.kind != "length":
+    if column.kind not in ("length", "number"):
         return str(value or "")
     text = row.get(raw_key(column.key)) or ""
     if value is None:
         return text
+    if column.kind == "number":
+        return _digits(text) if _number_or_none(text, column) == value else number_text(value)
     length = read_length(text, column.key)
     if length is None or not math.isclose(length.mm, value, abs_tol=1e-9):
         return number_text(value, 4)
     if length.unit == "in":
         return number_text(value, 3)
+    return _digits(text)
+
+
+def _digits(text: str) -> str:
+    """Return the digits as typed, with the decimal mark of the locale and without the unit."""
     return local_text(re.sub(r"[^0-9.,+\-−]", "", tidy(text)).replace(",", ".").removeprefix("+"))
 
 
@@ -234,8 +216,9 @@ def _chosen(column: Column, text: str) -> str:
 
 
 def lists_of(rows: Sequence[Mapping[str, Any]]) -> dict[str, list[Any]]:
-    """Turn rows into named lists, as a trial keeps them."""
-    return {key: [row.get(key) for row in rows] for key in (rows[0] if rows else {})}
+    """Turn rows into named lists, as a trial keeps them; None where a row says nothing."""
+    keys = dict.fromkeys(key for row in rows for key in row)
+    return {key: [row.get(key) for row in rows] for key in keys}
 
 
 def rows_from(lists: Mapping[str, Sequence[Any]]) -> list[dict[str, Any]]:

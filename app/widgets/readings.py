@@ -66,6 +66,7 @@ class ReadingsModel(QAbstractTableModel):
         self._errors: ErrorText = {}
         self._expected: dict[int, Expected] = {}
         self._said: dict[tuple[int, str], str] = {}
+        self.unsaved = ""  # why the last edit is not stored yet; the page says so
 
     # What the page asks and answers
 
@@ -80,6 +81,12 @@ class ReadingsModel(QAbstractTableModel):
         self._marks, self._errors, self._expected, self._said = {}, self._kept_errors(), {}, {}
         self.endResetModel()
         self.undo_stack.clear()
+
+    def set_columns(self, columns: Sequence[Column]) -> None:
+        """Show other columns over the same rows: another instrument reads in another unit."""
+        self.beginResetModel()
+        self.columns = tuple(columns)
+        self.endResetModel()
 
     def set_marks(self, marks: Mapping[int, str]) -> None:
         """Flag readings by row, each with its reason in words."""
@@ -339,7 +346,7 @@ class ReadingsModel(QAbstractTableModel):
             says.append(self.tr("Excluded: {reason}").format(reason=values["reason"]))
         if column.key == READING:
             says += [cells.question_text(question) if question else "", self._marks.get(row, "")]
-            length = cells.read_length(values["raw"], READING)
+            length = cells.read_length(values["raw"], READING) if column.kind == "length" else None
             if length and (length.unit == "in" or length.mm != values[READING]):
                 says.append(self.tr("typed as {text}").format(text=values["raw"]))
         return "\n".join(line for line in says if line) or ("" if column.numeric else cells.plain_text(values, column))

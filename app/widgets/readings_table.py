@@ -49,6 +49,7 @@ class ReadingsTable(QTableView):
         self._reason = ReasonBar(self.viewport())
         self._reason.given.connect(self._exclude)
         self._reason.left.connect(self.setFocus)
+        model.modelReset.connect(self._fit)
         self._actions = self._make_actions()
 
     def readings(self) -> ReadingsModel:

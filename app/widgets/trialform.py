@@ -9,6 +9,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShortcut
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
@@ -78,9 +79,11 @@ class TrialForm(QWidget):
         self.model.lock(locked)
         for widget in (self.entry, *self._own.values()):
             widget.setEnabled(not locked)
-        for button in self.findChildren(QPushButton):
-            if self.foot.indexOf(button) >= 0:
-                button.setVisible(locked == (button is self.new_button))
+        buttons = [button for button in self.findChildren(QPushButton) if self.foot.indexOf(button) >= 0]
+        for visible in (False, True):  # hide first: all side by side would widen a small window
+            for button in buttons:
+                if (locked == (button is self.new_button)) is visible:
+                    button.setVisible(visible)
         if locked:
             self.new_button.setFocus()
 
@@ -95,6 +98,9 @@ class TrialForm(QWidget):
         column.addLayout(self.foot)
         self.foot.addWidget(self.new_button)
         self.foot.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            shortcut = QShortcut(key, self.new_button, context=Qt.ShortcutContext.WidgetShortcut)
+            shortcut.activated.connect(self.new_button.click)
         self.new_button.hide()
 
 

@@ -6,25 +6,29 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from core.guidance.findings import Size
-from core.guidance.known import Known, axis_constant, constant_finding, kinds_on, needs_of
+from core.guidance.keptreversal import beside_constant, beside_print, kept_play_advice
+from core.guidance.known import Known, axis_constant, constant_finding, kinds_on, needs_of, printed_axes
 from core.guidance.sentences import leave_it, unclear, undecided
 from core.guidance.verdict import Advice, Setting, basis
 from core.part_size.features import FeatureKind
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate, value_text
-from core.words import tr
+from core.words import Words, tr
 
 MOST_OUTSET_MM = 0.3  # more than half a usual bead (common practice, no source)
 
 
 def lost_motion_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
-    """Rule 2: closed outlines smaller than comb teeth are play; mend it before anything is trimmed."""
+    """Rule 2: closed outlines smaller than comb teeth are play; mend it before anything is trimmed.
+
+    What a kept reversal trial proved counts too, where the print does not show it.
+    """
     for axis in ("x", "y"):
         motion = fit.estimate(f"lost_motion_{axis}")
-        if motion is None:
-            continue
-        found = constant_finding(fit, motion, 1.0, axis, known)
-        if found.size is not Size.REAL:
+        found = constant_finding(fit, motion, 1.0, axis, known) if motion else None
+        if motion is None or found is None or found.size is not Size.REAL:
+            if axis in printed_axes(fit):
+                yield from kept_play_advice(axis, found, known)
             continue
         if motion.value < 0:
             yield undecided(
@@ -45,14 +49,18 @@ def lost_motion_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
             ),
             motion.value,
             "mm",
-            tr(
-                "Lost motion {axis} is {value}: closed outlines come out smaller by it, comb teeth do not ({basis}).",
-                axis=axis.upper(),
-                value=value_text(motion),
-                basis=basis(kinds_on(fit, axis)),
-            ),
+            beside_print(_lost_words(fit, motion, axis), axis, known),
             tr("Steps per millimetre, flow factor, contour offset: none of them mends play."),
         )
+
+
+def _lost_words(fit: SizeError, motion: Estimate, axis: str) -> Words:
+    return tr(
+        "Lost motion {axis} is {value}: closed outlines come out smaller by it, comb teeth do not ({basis}).",
+        axis=axis.upper(),
+        value=value_text(motion),
+        basis=basis(kinds_on(fit, axis)),
+    )
 
 
 def open_motion(fit: SizeError, known: Known) -> Iterator[Advice]:
@@ -119,14 +127,15 @@ def _constant_only(fit: SizeError, known: Known) -> Iterator[Advice]:
             continue
         found = constant_finding(fit, constant, 1.0, axis, known)
         if found.size is Size.REAL:
+            because = tr(
+                "A constant {value} along {axis} may be wall outset, lost motion, or both ({basis}).",
+                value=value_text(constant),
+                axis=axis.upper(),
+                basis=basis(kinds_on(fit, axis)),
+            )
             yield undecided(
                 tr("Do not correct it yet: {needs}.", needs=needs_of(fit, "wall_outset")),
-                tr(
-                    "A constant {value} along {axis} may be wall outset, lost motion, or both ({basis}).",
-                    value=value_text(constant),
-                    axis=axis.upper(),
-                    basis=basis(kinds_on(fit, axis)),
-                ),
+                beside_constant(because, axis, known),
             )
         elif found.size is Size.UNCLEAR:
             yield unclear(tr("Constant error {axis}", axis=axis.upper()), found)

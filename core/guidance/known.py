@@ -15,6 +15,14 @@ from core.words import Words, tr
 
 
 @dataclass(frozen=True, slots=True)
+class KeptResult:
+    """The newest valid result of another trial, and the number of that trial."""
+
+    trial_id: int
+    estimate: Estimate
+
+
+@dataclass(frozen=True, slots=True)
 class Known:
     """What is known beside the readings.
 
@@ -23,24 +31,31 @@ class Known:
         motion: how the motors move the axes.
         tolerance: a class of `tolerance.CLASSES`, or plus-minus in mm.
         flow_checked: whether a valid flow trial stands behind the print.
+        reversal: reversal error by axis, measured on the machine itself; an axis that is missing has none on record.
     """
 
     drives: Mapping[str, Drive] = field(default_factory=dict)
     motion: Motion = Motion.CARTESIAN
     tolerance: str | float = "m"
     flow_checked: bool = False
+    reversal: Mapping[str, KeptResult] = field(default_factory=dict)
 
 
-def known_of(machine: Machine | None, tolerance: str | float, flow_checked: bool = False) -> Known:
+def known_of(
+    machine: Machine | None,
+    tolerance: str | float,
+    flow_checked: bool = False,
+    reversal: Mapping[str, KeptResult] | None = None,
+) -> Known:
     """Gather what is known from the record of a machine; on crossed belts one drive serves X and Y.
 
     Raises:
         InputError: for drive parts on record that cannot be.
     """
     if machine is None:
-        return Known(tolerance=tolerance, flow_checked=flow_checked)
+        return Known(tolerance=tolerance, flow_checked=flow_checked, reversal=reversal or {})
     drives = {axis: drive_from_parts(parts) for axis, parts in machine.drives.items()}
-    return Known(drives, machine.motion, tolerance, flow_checked)
+    return Known(drives, machine.motion, tolerance, flow_checked, reversal or {})
 
 
 def kinds_on(fit: SizeError, axis: str) -> tuple[FeatureKind, ...]:

@@ -6,6 +6,8 @@ from core.words import Words, tr
 
 _MAGNITUDES = {
     "diameter",
+    "area_ratio",
+    "drying_loss",
     "ovality",
     "diameter_sd",
     "mass_per_length",
@@ -17,7 +19,12 @@ _MAGNITUDES = {
     "sd_hand",
     "probe_sd",
     "bed_flatness",
+    "bed_flatness_cold",
+    "bed_soak",
 }
+_SIZES = (
+    "flow_ceiling", "flow_ratio", "reversal_", "mean_deviation_", "systematic_", "repeatability_", "accuracy_", "play_",
+)  # fmt: skip
 _AXES = ("x", "y", "z", "xy", "xz", "yz")
 
 
@@ -33,7 +40,7 @@ def parameter_words(name: str) -> Words:
 
 def is_magnitude(name: str) -> bool:
     """Whether an estimate is a size, written without a plus, and not a deviation from zero."""
-    return name in _MAGNITUDES or name.startswith(("flow_ceiling", "flow_ratio"))
+    return name in _MAGNITUDES or name.startswith(_SIZES)
 
 
 def _along(axis: str) -> dict[str, Words]:
@@ -45,6 +52,19 @@ def _along(axis: str) -> dict[str, Words]:
         "squash": tr("first-layer squash"),
         "origin": tr("origin {axis}", axis=axis),
         "reversal": tr("reversal error {axis}", axis=axis),
+        "mean_reversal": tr("mean reversal {axis}", axis=axis),
+        "mean_deviation": tr("deviation M {axis}", axis=axis),
+        "systematic": tr("deviation E {axis}", axis=axis),
+        "systematic_up": tr("E {axis} from −", axis=axis),
+        "systematic_down": tr("E {axis} from +", axis=axis),
+        "repeatability": tr("repeatability R {axis}", axis=axis),
+        "repeatability_up": tr("R {axis} from −", axis=axis),
+        "repeatability_down": tr("R {axis} from +", axis=axis),
+        "accuracy": tr("accuracy A {axis}", axis=axis),
+        "accuracy_up": tr("A {axis} from −", axis=axis),
+        "accuracy_down": tr("A {axis} from +", axis=axis),
+        "play": tr("play {axis}", axis=axis),
+        "windup": tr("wind-up {axis}", axis=axis),
         "squareness": tr("squareness {axis}", axis=axis),
         "bed_tilt": tr("bed tilt along {axis}", axis=axis),
     }
@@ -56,6 +76,11 @@ _WORDS = {
     "bore_constant": tr("constant of round bores"),
     "bed_flatness": tr("bed flatness"),
     "probe_sd": tr("repeatability of the probe"),
+    "bed_tilt_x_cold": tr("bed tilt along X, cold"),
+    "bed_tilt_y_cold": tr("bed tilt along Y, cold"),
+    "bed_flatness_cold": tr("bed flatness, cold"),
+    "bed_twist": tr("twist on four screws"),
+    "bed_soak": tr("soak time"),
     "diameter": tr("equivalent diameter"),
     "ovality": tr("ovality"),
     "diameter_sd": tr("spread of the diameter"),
@@ -71,9 +96,11 @@ _WORDS = {
     "flow_ratio_top": tr("flow factor by top pads"),
     "flow_ratio": tr("flow factor"),
     "flow_ceiling": tr("flow ceiling"),
-    "highest_speed": tr("printing speed it allows"),
-    "sd_hand": tr("repeatability of one reading"),
-    "zero_outside": tr("zero of the outside jaws"),
-    "zero_inside": tr("zero of the inside jaws"),
-    "scale": tr("scale of the instrument"),
+    "highest_speed": tr("speed it allows"),
+    "sd_hand": tr("hand, one reading"),
+    "operator_offset": tr("second person"),
+    "zero": tr("zero"),
+    "zero_outside": tr("zero, outside jaws"),
+    "zero_inside": tr("zero, inside jaws"),
+    "scale": tr("instrument scale"),
 }

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from core.guidance.advice import advise
-from core.guidance.known import Known, known_of
+from core.guidance.known import KeptResult, Known, known_of
 from core.guidance.verdict import Advice
 from core.part_size.lengths import LayerPlan, PartTemperature
 from core.part_size.sizeerror import METHOD, SizeError, fit_size_error
@@ -49,7 +49,12 @@ class SizeJudgement:
 
 
 def judge_size_trial(
-    readings: SizeReadings, machine: Machine | None = None, instrument: Instrument | None = None
+    readings: SizeReadings,
+    machine: Machine | None = None,
+    instrument: Instrument | None = None,
+    *,
+    flow_checked: bool = False,
+    reversal: Mapping[str, KeptResult] | None = None,
 ) -> SizeJudgement:
     """Fit the readings and say which setting each error belongs to.
 
@@ -57,6 +62,8 @@ def judge_size_trial(
         readings: what was measured; excluded readings are left out before.
         machine: whose drives are known; None for none on record.
         instrument: whose uncertainties are known; None for none on record.
+        flow_checked: whether a valid flow trial of this machine and lot stands behind the print.
+        reversal: kept reversal errors of the machine by axis.
 
     Raises:
         InputError: as `fit_size_error` and `advise` do.
@@ -71,5 +78,5 @@ def judge_size_trial(
         part_temperature=readings.part_temperature,
         layers=readings.layers,
     )
-    known = known_of(machine, readings.tolerance)
+    known = known_of(machine, readings.tolerance, flow_checked, reversal)
     return SizeJudgement(fit, known, advise(fit, known))

@@ -23,8 +23,15 @@ class Setting(StrEnum):
     AXIS_SCALE = "axis_scale"
     EXTRUDER_STEPS = "extruder_steps"
     FILAMENT_DIAMETER = "filament_diameter"
+    FILAMENT_LOT = "filament_lot"
     FLOW_FACTOR = "flow_factor"
     PRINT_SPEED = "print_speed"
+    SKEW_TERMS = "skew_terms"
+    LEVEL_BED = "level_bed"
+    HEIGHT_MAP = "height_map"
+    SOAK_TIME = "soak_time"
+    USE_INSTRUMENT = "use_instrument"
+    INSTRUMENT_OUT = "instrument_out"
     UNDECIDED = "undecided"
 
 
@@ -40,8 +47,15 @@ def setting_words(setting: Setting) -> Words:
         Setting.AXIS_SCALE: tr("Axis scale"),
         Setting.EXTRUDER_STEPS: tr("Extruder steps"),
         Setting.FILAMENT_DIAMETER: tr("Filament diameter"),
+        Setting.FILAMENT_LOT: tr("The filament itself"),
         Setting.FLOW_FACTOR: tr("Flow factor"),
         Setting.PRINT_SPEED: tr("Printing speed"),
+        Setting.SKEW_TERMS: tr("Squareness terms"),
+        Setting.LEVEL_BED: tr("Levelling screws"),
+        Setting.HEIGHT_MAP: tr("Height map"),
+        Setting.SOAK_TIME: tr("Soak time"),
+        Setting.USE_INSTRUMENT: tr("Use this instrument"),
+        Setting.INSTRUMENT_OUT: tr("Take it out of use"),
         Setting.UNDECIDED: tr("Cannot tell yet"),
     }[setting]
 

@@ -47,13 +47,23 @@ class Machine:
 
 @dataclass(frozen=True, slots=True)
 class Lot:
-    """Filament of one maker, colour and batch, usually one spool."""
+    """Filament of one maker, colour and batch, usually one spool.
+
+    `nominal_diameter_mm` and `claimed_tolerance_mm` (half the width: diameter ± tolerance) are as its maker states
+    them, `spool_mass_g` is the mass of the empty spool; None where nobody said.
+    """
 
     name: str
     material: str
     colour: str = ""
     note: str = ""
+    maker: str = ""
+    batch: str = ""
+    nominal_diameter_mm: float | None = None
+    claimed_tolerance_mm: float | None = None
+    spool_mass_g: float | None = None
     id: int | None = None
+    version: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +84,7 @@ class Instrument:
     sd_hand_dof: int | None = None
     note: str = ""
     id: int | None = None
+    version: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,3 +117,43 @@ class Trial:
     kept_at: datetime | None = None
     withdrawn_because: str = ""
     id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SettingInForce:
+    """A number that a kept trial made a machine work with: in force from then on, until a later one takes its place.
+
+    Attributes:
+        lot_id: the lot it holds for; None: for the machine, whatever the lot.
+        name: the setting, for example `scale_x`.
+        old: what was set before; None where nobody knows.
+        new: what is set now, in `unit`.
+        since: when the trial was kept; the store gives it.
+        trial_id: the kept trial it comes from; the store gives it.
+        verified_by: a later kept trial that found it right; None so far.
+    """
+
+    machine_id: int
+    lot_id: int | None
+    name: str
+    old: float | None
+    new: float
+    unit: str
+    since: datetime | None = None
+    trial_id: int | None = None
+    id: int | None = None
+    verified_by: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class SeriesPoint:
+    """One estimate of a name among all those in use, with when and where it was found."""
+
+    trial_id: int
+    kept_at: datetime
+    value: float
+    u: float
+    dof: float
+    unit: str
+    machine_id: int | None
+    lot_id: int | None

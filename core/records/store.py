@@ -6,30 +6,23 @@ reason. Kept trials are never overwritten.
 
 from __future__ import annotations
 
-import math
-from dataclasses import fields, replace
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime
 from pathlib import Path
-from typing import TypeVar
-
-from sqlalchemy import select
-from sqlalchemy.orm import Session
+from types import EllipsisType
 
 from core.errors import InputError, StoreError
 from core.quantity import Estimate
-from core.records import trials
+from core.records import inforce, named, trials
 from core.records.engine import BUSY_TIMEOUT_MS, Database, place_of
+from core.records.named import Named
 from core.records.place import default_database_path, prepare
-from core.records.rows import Instrument, Lot, Machine, Trial, TrialState
-from core.records.tables import InstrumentRow, LotRow, MachineRow
+from core.records.rows import Instrument, Lot, Machine, SeriesPoint, SettingInForce, Trial, TrialState
 from core.records.upgrade import bring_up_to_date
 from core.words import tr
 
 __all__ = ["Store", "default_database_path", "open_store"]
-
-Named = TypeVar("Named", Machine, Lot, Instrument)
-NamedRow = MachineRow | LotRow | InstrumentRow
-
-_TABLES: dict[type, type[NamedRow]] = {Machine: MachineRow, Lot: LotRow, Instrument: InstrumentRow}
 
 
 def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> Store:
@@ -70,28 +63,16 @@ class Store:
 
     def add_machine(self, machine: Machine) -> Machine:
         """Add a machine; InputError `name` if there is one of that name."""
-        return self._add(replace(machine, version=1))
+        return self._add(machine)
 
     def change_machine(self, machine: Machine) -> Machine:
         """Write a changed machine.
 
         Raises:
-            InputError: field `version`: it was changed elsewhere since it was read; `name`: the name is taken.
+            InputError: field `version`: it was changed elsewhere since it was read; `name`: the name is taken; `id`:
+                it is not on record.
         """
-        machine = _checked(machine)
-        with self._database.transaction(write=True) as session:
-            row = None if machine.id is None else session.get(MachineRow, machine.id, with_for_update=True)
-            if row is None:
-                raise InputError("id", tr("The machine {name} is not on record; add it.", name=machine.name))
-            if row.version != machine.version:
-                raise InputError(
-                    "version",
-                    tr("{name} was changed elsewhere meanwhile; open it again, then repeat the change.", name=row.name),
-                )
-            _check_name(session, MachineRow, machine.name, machine.id)
-            changed = replace(machine, version=machine.version + 1)
-            _write(row, changed)
-        return changed
+        return self._change(machine)
 
     def lots(self) -> tuple[Lot, ...]:
         """Return all filament lots by name."""
@@ -101,6 +82,10 @@ class Store:
         """Add a lot; InputError `name` if there is one of that name."""
         return self._add(lot)
 
+    def change_lot(self, lot: Lot) -> Lot:
+        """Write a changed lot; raises as `change_machine`."""
+        return self._change(lot)
+
     def instruments(self) -> tuple[Instrument, ...]:
         """Return all instruments by name."""
         return self._all(Instrument)
@@ -109,24 +94,36 @@ class Store:
         """Add an instrument; InputError `name` if there is one of that name."""
         return self._add(instrument)
 
+    def change_instrument(self, instrument: Instrument) -> Instrument:
+        """Write a changed instrument; raises as `change_machine`."""
+        return self._change(instrument)
+
     def draft(self, subject: str, machine_id: int | None = None, lot_id: int | None = None) -> Trial | None:
         """Return the open trial of this subject, machine and lot, if any."""
         with self._database.transaction() as session:
             trial_id = trials.find_open(session, subject, machine_id, lot_id)
             return None if trial_id is None else trials.read_trial(session, trial_id)
 
-    def save_draft(self, trial: Trial) -> Trial:
+    def save_draft(self, trial: Trial, seen: Trial | EllipsisType | None = ...) -> Trial:
         """Write the open trial; without an id that of its subject, machine and lot, begun if there is none.
 
         Estimates, verdict and used trials are not part of a draft.
 
+        Args:
+            trial: what is entered.
+            seen: the open trial as the caller last had it from here, None for none: what another seat has entered
+                since then is not written over. Left out, the caller answers for that.
+
         Raises:
-            InputError: it is no longer open, or another one is open for the same subject, machine and lot.
+            InputError: field `id` where it is no longer open, or another one is open for the same subject, machine and
+                lot; field `readings` where another seat has entered something since.
         """
         with self._database.transaction(write=True) as session:
             other = trials.find_open(session, trial.subject, trial.machine_id, trial.lot_id)
             if trial.id is not None and other not in (None, trial.id):
                 raise InputError("id", tr("Trial {other} is open here already; keep or discard it first.", other=other))
+            if seen is not ...:
+                trials.check_unseen(session, trial.id or other, seen)
             row = trials.write_entries(session, replace(trial, id=trial.id or other), TrialState.OPEN)
             return trials.read_trial(session, row.id)
 
@@ -135,22 +132,26 @@ class Store:
         with self._database.transaction(write=True) as session:
             session.delete(trials.find_open_row(session, trial_id))
 
-    def keep(self, trial: Trial) -> Trial:
-        """Keep a trial for good, with its estimates, verdict and the trials it used.
+    def keep(self, trial: Trial, settings: Sequence[SettingInForce] = ()) -> Trial:
+        """Keep a trial for good, with its estimates, verdict, the trials it used and the settings it put in force.
 
         With an id the draft of that id becomes the kept trial; without one a new trial is kept and no draft is touched.
+        A setting without an id is in force from now on; one with an id, as the store gave it, is verified by the trial.
 
         Raises:
-            InputError: it is no longer open, an estimate is not a number, or a used trial is not in use.
+            InputError: it is no longer open, an estimate or setting is not a number, a used trial is not in use, or a
+                setting is for another machine or lot or no longer in force.
         """
         trials.check_estimates(trial.estimates)
+        inforce.check_settings(trial, settings)
         with self._database.transaction(write=True) as session:
             row = trials.write_entries(session, trial, TrialState.KEPT)
             trials.write_outcome(session, row, trial)
+            inforce.write_settings(session, row, settings)
             return trials.read_trial(session, row.id)
 
     def withdraw(self, trial_id: int, because: str) -> Trial:
-        """Take a kept trial out of use, with a reason; it stays visible."""
+        """Take a kept trial out of use, with a reason; it stays visible, but what it verified no longer counts so."""
         if not because.strip():
             raise InputError("because", tr("Say why the trial is withdrawn; the reason stays with it."))
         with self._database.transaction(write=True) as session:
@@ -161,6 +162,7 @@ class Store:
                 )
             row.state = TrialState.WITHDRAWN
             row.withdrawn_because = because.strip()
+            inforce.forget_verifier(session, trial_id)
             session.flush()
             return trials.read_trial(session, trial_id)
 
@@ -184,42 +186,51 @@ class Store:
         with self._database.transaction() as session:
             return trials.read_newest(session, name, trials.matching(machine_id=machine_id, lot_id=lot_id))
 
+    def newest_for_instrument(self, name: str, instrument_id: int) -> tuple[int, Estimate] | None:
+        """Return the estimate of that name kept last, read with this instrument and not withdrawn, with its trial."""
+        with self._database.transaction() as session:
+            return trials.read_newest(session, name, trials.matching(instrument_id=instrument_id))
+
+    def read_with(self, instrument_id: int, since: datetime) -> tuple[Trial, ...]:
+        """Return all trials in use that were read with an instrument and kept at `since` or later.
+
+        Newest first, without their readings: what a bad instrument may have spoiled since its last good check.
+        """
+        conditions = trials.kept_since(since) + trials.matching(instrument_id=instrument_id)
+        with self._database.transaction() as session:
+            return trials.read_trials(session, conditions, None)
+
+    def series(self, name: str, machine_id: int | None = None, lot_id: int | None = None) -> tuple[SeriesPoint, ...]:
+        """Return all estimates of that name in use, oldest first; None leaves a condition out."""
+        with self._database.transaction() as session:
+            return trials.read_series(session, name, trials.matching(machine_id=machine_id, lot_id=lot_id))
+
+    def settings(self, machine_id: int, lot_id: int | None = None) -> tuple[SettingInForce, ...]:
+        """Return all settings that were ever in force on a machine, newest first.
+
+        With a lot, those of the lot and those of the machine as such; without one, those of every lot.
+        """
+        with self._database.transaction() as session:
+            return inforce.read_settings(session, machine_id, lot_id)
+
+    def in_force(self, name: str, machine_id: int, lot_id: int | None = None) -> SettingInForce | None:
+        """Return what is set now: for the lot if it has a value of its own, else for the machine as such.
+
+        A withdrawn trial stays in force: what it put into the machine is there until another value is set.
+        """
+        with self._database.transaction() as session:
+            return inforce.read_in_force(session, name, machine_id, lot_id)
+
     def _all(self, kind: type[Named]) -> tuple[Named, ...]:
         with self._database.transaction() as session:
-            rows = session.scalars(select(_TABLES[kind])).all()
-            found = [kind(**{field.name: getattr(row, field.name) for field in fields(kind)}) for row in rows]
-        return tuple(sorted(found, key=lambda row: row.name.casefold()))
+            return named.read_all(session, kind)
 
-    def _add(self, named: Named) -> Named:
-        named = _checked(named)
-        table = _TABLES[type(named)]
+    def _add(self, row: Named) -> Named:
+        row = named.checked(row)
         with self._database.transaction(write=True) as session:
-            _check_name(session, table, named.name, None)
-            row = table()
-            _write(row, replace(named, id=None))
-            session.add(row)
-            session.flush()
-            return replace(named, id=row.id)
+            return named.add(session, row)
 
-
-def _checked(named: Named) -> Named:
-    """Return the row with its name trimmed; refuse a blank name and what is not a number."""
-    name = named.name.strip()
-    if not name:
-        raise InputError("name", tr("Give it a name, so that it can be told from the others."))
-    for field in fields(named):
-        value = getattr(named, field.name)
-        if isinstance(value, float) and not math.isfinite(value):
-            raise InputError(field.name, tr("{field} is not a finite number; type one.", field=field.name))
-    return replace(named, name=name)
-
-
-def _check_name(session: Session, table: type[NamedRow], name: str, own: int | None) -> None:
-    taken = session.scalar(select(table.id).where(table.name == name))
-    if taken not in (None, own):
-        raise InputError("name", tr("“{name}” is on record already; choose another name.", name=name))
-
-
-def _write(row: NamedRow, named: Machine | Lot | Instrument) -> None:
-    for field in fields(named):
-        setattr(row, field.name, getattr(named, field.name))
+    def _change(self, row: Named) -> Named:
+        row = named.checked(row)
+        with self._database.transaction(write=True) as session:
+            return named.change(session, row)

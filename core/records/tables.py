@@ -15,7 +15,7 @@ from collections.abc import Callable, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
-from sqlalchemy import JSON, DateTime, Dialect, Double, ForeignKey, MetaData, Text, UniqueConstraint
+from sqlalchemy import JSON, DateTime, Dialect, Double, ForeignKey, Index, MetaData, Text, UniqueConstraint
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 from sqlalchemy.types import TypeDecorator, TypeEngine
 
@@ -177,41 +177,49 @@ class Base(DeclarativeBase):
     type_annotation_map = {str: PlainText, float: Real, datetime: UtcTime, Motion: MotionText, TrialState: StateText}
 
 
-class MachineRow(Base):
-    """A printer; `version` counts its changes, so that a stale edit is noticed."""
+class NamedRow(Base):
+    """What has a name that is given once; `version` counts its changes, so that a stale edit is noticed."""
 
-    __tablename__ = "machine"
+    __abstract__ = True
 
     id: Mapped[int] = mapped_column(primary_key=True)
     name: Mapped[str] = mapped_column(unique=True)
+    version: Mapped[int]
+
+
+class MachineRow(NamedRow):
+    """A printer."""
+
+    __tablename__ = "machine"
+
     motion: Mapped[Motion]
     travel_x_mm: Mapped[float]
     travel_y_mm: Mapped[float]
     travel_z_mm: Mapped[float]
     drives: Mapped[dict[str, Any]] = mapped_column(JsonObject)
     note: Mapped[str]
-    version: Mapped[int]
 
 
-class LotRow(Base):
+class LotRow(NamedRow):
     """Filament of one maker, colour and batch."""
 
     __tablename__ = "lot"
 
-    id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str] = mapped_column(unique=True)
     material: Mapped[str]
     colour: Mapped[str]
     note: Mapped[str]
+    maker: Mapped[str]
+    batch: Mapped[str]
+    nominal_diameter_mm: Mapped[float | None]
+    claimed_tolerance_mm: Mapped[float | None]
+    spool_mass_g: Mapped[float | None]
 
 
-class InstrumentRow(Base):
+class InstrumentRow(NamedRow):
     """A length instrument with what its last check gave."""
 
     __tablename__ = "instrument"
 
-    id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str] = mapped_column(unique=True)
     kind: Mapped[str]
     resolution_mm: Mapped[float]
     u_outside_zero_mm: Mapped[float]
@@ -229,8 +237,8 @@ class TrialRow(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     subject: Mapped[str]
-    machine_id: Mapped[int | None] = mapped_column(ForeignKey("machine.id"), index=True)
-    lot_id: Mapped[int | None] = mapped_column(ForeignKey("lot.id"), index=True)
+    machine_id: Mapped[int | None] = mapped_column(ForeignKey("machine.id"))
+    lot_id: Mapped[int | None] = mapped_column(ForeignKey("lot.id"))
     instrument_id: Mapped[int | None] = mapped_column(ForeignKey("instrument.id"))
     state: Mapped[TrialState]
     open_as: Mapped[str | None] = mapped_column(unique=True)
@@ -242,6 +250,13 @@ class TrialRow(Base):
     started_at: Mapped[datetime]
     kept_at: Mapped[datetime | None]
     withdrawn_because: Mapped[str]
+
+    # Each answers a series by itself: a row with its readings is not touched.
+    __table_args__ = (
+        Index(None, "machine_id", "state", "kept_at", "lot_id"),
+        Index(None, "lot_id", "state", "kept_at", "machine_id"),
+        Index(None, "instrument_id", "state", "kept_at"),
+    )
 
 
 class ResultRow(Base):
@@ -270,3 +285,22 @@ class UsedRow(Base):
     used_id: Mapped[int] = mapped_column(ForeignKey("trial.id"), index=True)
 
     __table_args__ = (UniqueConstraint("trial_id", "used_id"),)
+
+
+class SettingRow(Base):
+    """A setting that a kept trial put in force. Ids grow in the order of keeping, whatever the clock says."""
+
+    __tablename__ = "setting"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    machine_id: Mapped[int] = mapped_column(ForeignKey("machine.id"))
+    lot_id: Mapped[int | None] = mapped_column(ForeignKey("lot.id"))
+    name: Mapped[str]
+    old: Mapped[float | None]
+    new: Mapped[float]
+    unit: Mapped[str]
+    since: Mapped[datetime]
+    trial_id: Mapped[int] = mapped_column(ForeignKey("trial.id"))
+    verified_by: Mapped[int | None] = mapped_column(ForeignKey("trial.id"))
+
+    __table_args__ = (Index(None, "machine_id", "name"),)

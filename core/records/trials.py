@@ -5,23 +5,40 @@ from __future__ import annotations
 import math
 from dataclasses import fields
 from datetime import UTC, datetime
+from typing import Any
 
 from sqlalchemy import ColumnElement, func, select
-from sqlalchemy.orm import Session
+from sqlalchemy.orm import InstrumentedAttribute, Session
 
 from core.errors import InputError
 from core.quantity import Estimate
-from core.records.rows import Trial, TrialState
+from core.records.rows import SeriesPoint, Trial, TrialState
 from core.records.tables import InstrumentRow, LotRow, MachineRow, ResultRow, TrialRow, UsedRow
 from core.words import tr
 
+IDS_AT_ONCE = 10_000  # a statement of SQLite takes 32 766 values at most (https://www.sqlite.org/limits.html, 9)
 _ENTRIES = ("subject", "machine_id", "lot_id", "instrument_id", "readings", "conditions", "method", "note")
 _COLUMNS = tuple(field.name for field in fields(Trial) if field.name not in ("estimates", "used"))
+_POINT: tuple[InstrumentedAttribute[Any], ...] = (  # the fields of SeriesPoint, in order
+    TrialRow.id,
+    TrialRow.kept_at,
+    ResultRow.value,
+    ResultRow.u,
+    ResultRow.dof,
+    ResultRow.unit,
+    TrialRow.machine_id,
+    TrialRow.lot_id,
+)
 
 
 def matching(**conditions: str | int | None) -> list[ColumnElement[bool]]:
     """Return the conditions on columns of a trial; None leaves one out."""
     return [getattr(TrialRow, name) == value for name, value in conditions.items() if value is not None]
+
+
+def kept_since(since: datetime) -> list[ColumnElement[bool]]:
+    """Return the conditions of a trial in use that was kept at this moment or later."""
+    return [TrialRow.state == TrialState.KEPT, TrialRow.kept_at >= since]
 
 
 def find_open(session: Session, subject: str, machine_id: int | None, lot_id: int | None) -> int | None:
@@ -49,6 +66,18 @@ def find_open_row(session: Session, trial_id: int) -> TrialRow:
             "id", tr("Trial {number} was kept already and does not change; begin a new one.", number=trial_id)
         )
     return row
+
+
+def check_unseen(session: Session, trial_id: int | None, seen: Trial | None) -> None:
+    """Refuse to write over readings that another seat has entered since the open trial was last seen."""
+    if trial_id is None:
+        return
+    row = find_open_row(session, trial_id)
+    if seen is None or dict(row.readings) != dict(seen.readings):
+        raise InputError(
+            "readings",
+            tr("These readings are being typed in another window too. Close one of the two, then go on."),
+        )
 
 
 def write_entries(session: Session, trial: Trial, state: TrialState) -> TrialRow:
@@ -121,9 +150,9 @@ def read_trial(session: Session, trial_id: int) -> Trial:
 
 
 def read_trials(
-    session: Session, conditions: list[ColumnElement[bool]], limit: int, *, readings: bool = False
+    session: Session, conditions: list[ColumnElement[bool]], limit: int | None, *, readings: bool = False
 ) -> tuple[Trial, ...]:
-    """Return trials newest first: their columns, then the results and used trials of all of them at once."""
+    """Return trials newest first: their columns, then the results and used trials of all of them together."""
     statement = (
         select(*(getattr(TrialRow, name) for name in _COLUMNS if readings or name != "readings"))
         .where(*conditions)
@@ -133,10 +162,13 @@ def read_trials(
     found = {row["id"]: row for row in session.execute(statement).mappings()}
     estimates: dict[int, list[Estimate]] = {key: [] for key in found}
     used: dict[int, list[int]] = {key: [] for key in found}
-    for result in session.scalars(select(ResultRow).where(ResultRow.trial_id.in_(found)).order_by(ResultRow.id)):
-        estimates[result.trial_id].append(estimate_from_row(result))
-    for link in session.scalars(select(UsedRow).where(UsedRow.trial_id.in_(found)).order_by(UsedRow.id)):
-        used[link.trial_id].append(link.used_id)
+    keys = list(found)
+    for start in range(0, len(keys), IDS_AT_ONCE):
+        some = keys[start : start + IDS_AT_ONCE]
+        for result in session.scalars(select(ResultRow).where(ResultRow.trial_id.in_(some)).order_by(ResultRow.id)):
+            estimates[result.trial_id].append(estimate_from_row(result))
+        for link in session.scalars(select(UsedRow).where(UsedRow.trial_id.in_(some)).order_by(UsedRow.id)):
+            used[link.trial_id].append(link.used_id)
     return tuple(Trial(**row, estimates=tuple(estimates[key]), used=tuple(used[key])) for key, row in found.items())
 
 
@@ -150,6 +182,17 @@ def read_newest(session: Session, name: str, conditions: list[ColumnElement[bool
         .limit(1)
     )
     return None if row is None else (row.trial_id, estimate_from_row(row))
+
+
+def read_series(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[SeriesPoint, ...]:
+    """Return the estimates of that name still in use, oldest first: columns only, no rows as objects."""
+    found = session.execute(
+        select(*_POINT)
+        .join(ResultRow, TrialRow.id == ResultRow.trial_id)
+        .where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)
+        .order_by(TrialRow.kept_at, ResultRow.id)
+    )
+    return tuple(SeriesPoint(*point) for point in found)
 
 
 def estimate_from_row(row: ResultRow) -> Estimate:

@@ -19,7 +19,7 @@ from core.records.faults import damaged, store_error
 from core.records.place import Place, sqlite_address
 from core.words import tr
 
-KNOWN = ("0001",)  # versions of the tables, oldest first
+KNOWN = ("0001", "0002")  # versions of the tables, oldest first
 SCRIPTS = "core.records:migrations"
 QUICK_CHECK_LIMIT_PAGES = 1024  # 4 MiB, some 10 ms; in a larger file damage is found where it is read
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from app.pages.base import Page
 from core.errors import StoreError
-from core.records.rows import Lot, Machine, TrialState
+from core.records.rows import Lot, Machine, Trial, TrialState
 from tests.app.plainpage import PlainPage
 
 
@@ -141,16 +143,62 @@ def test_a_store_that_refuses_is_said_and_the_readings_stay(monkeypatch, qtbot, 
     assert page.field.text() == "3"
 
 
-def test_a_trial_kept_elsewhere_is_refused_in_words(page, store):
+def test_after_a_trial_was_kept_elsewhere_the_next_reading_begins_another_one(page, store):
+    page.field.setText("3")
+    page.save_draft()
+    kept = store.keep(page.draft)
+    page.field.setText("4")
+    assert page.save_draft()
+    assert page.draft.id != kept.id
+    assert store.trial(page.draft.id).readings == {"raw": ["4"]}
+    assert store.trial(kept.id).readings == {"raw": ["3"]}
+
+
+def test_keeping_a_trial_that_was_kept_elsewhere_is_refused_in_words(page, store):
     page.field.setText("3")
     page.save_draft()
     page.recompute()
     store.keep(page.draft)
-    page.field.setText("4")
-    page.save_draft()
-    assert page.problem.startswith("id")
     page.keep()
     assert page.problem.startswith("id")
+
+
+def test_readings_typed_in_another_window_are_not_written_over(page, store):
+    """Two windows on one database: the second one is refused in words and keeps what is typed on its screen."""
+    other = store.save_draft(Trial(page.subject, readings={"raw": ["1"]}))
+    page.field.setText("2")
+    assert not page.save_draft()
+    assert page.unsaved
+    assert store.trial(other.id).readings == {"raw": ["1"]}
+    assert page.field.text() == "2"
+
+
+def test_readings_changed_in_another_window_since_are_not_written_over(page, store):
+    page.field.setText("1")
+    page.save_draft()
+    store.save_draft(replace(page.draft, readings={"raw": ["1", "9"]}))
+    page.field.setText("2")
+    assert not page.save_draft()
+    assert store.trial(page.draft.id).readings == {"raw": ["1", "9"]}
+
+
+def test_readings_not_stored_yet_stay_when_another_machine_is_picked(monkeypatch, page, store, context, notices):
+    machine = store.add_machine(Machine("A"))
+    save = store.save_draft
+
+    def refuse(*_arguments):
+        raise StoreError("The database is locked; nothing was written.")
+
+    monkeypatch.setattr(store, "save_draft", refuse)
+    page.field.setText("3")
+    assert not page.save_draft()
+    context.select_machine(machine.id)
+    assert page.field.text() == "3"
+    assert "not stored yet" in notices[-1][0]
+    monkeypatch.setattr(store, "save_draft", save)
+    assert page.save_draft()
+    assert store.draft(page.subject).readings == {"raw": ["3"]}
+    assert store.draft(page.subject, machine.id) is None
 
 
 def test_a_problem_without_a_place_goes_to_the_notice_line(qtbot, context, notices):

@@ -137,15 +137,16 @@ def test_picking_an_existing_machine(qtbot, window, context, store):
 
 
 def test_a_new_lot_is_typed_and_picked(qtbot, window, context, store):
-    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "slate", "")
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "slate", "Fell mill", "24/7", "", "")
     assert not popover.isVisible()
-    assert store.lots()[0].material == "PETG"
+    typed = Lot("slate 7", "PETG", "slate", maker="Fell mill", batch="24/7", nominal_diameter_mm=1.75)
+    assert [replace(lot, id=None) for lot in store.lots()] == [typed]
     assert context.lot.name == "slate 7"
     assert window.pickers.lot.currentText() == "slate 7"
 
 
 def test_a_lot_without_material_is_refused_at_the_field(qtbot, window, store):
-    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "", "", "")
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "", "", "", "", "", "")
     assert "Nothing is typed here yet; this one is needed." in shown_text(popover)
     assert QApplication.focusWidget() is popover.form.field("material")
     assert store.lots() == ()
@@ -155,7 +156,7 @@ def test_a_lot_without_material_is_refused_at_the_field(qtbot, window, store):
 
 def test_a_second_lot_of_the_same_name_is_refused_at_the_field(qtbot, window, context, store):
     store.add_lot(Lot("slate 7", "PETG"))
-    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "")
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "", "", "", "")
     assert QApplication.focusWidget() is popover.form.field("name")
     assert "slate 7" in shown_text(popover)
     assert context.lot is None
@@ -201,7 +202,7 @@ def test_a_store_that_refuses_a_lot_is_heard_and_the_form_stays(qtbot, monkeypat
         raise StoreError("The disk is full; make room, then try again.")
 
     monkeypatch.setattr(store, "add_lot", refuse)
-    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "")
+    popover = add_by_popover(qtbot, window.pickers.lot, "slate 7", "PETG", "", "", "", "", "")
     assert popover.isVisible()
     assert "! The disk is full" in shown_text(window.notices)
     popover.hide()
@@ -229,7 +230,7 @@ def test_closing_commits_what_is_still_being_typed(qtbot, window, store):
 
 
 def test_closing_asks_only_when_readings_would_be_lost(qtbot, monkeypatch, window, store):
-    def refuse(_trial):
+    def refuse(_trial, _seen):
         raise StoreError("The disk is full; make room, then try again.")
 
     monkeypatch.setattr(store, "save_draft", refuse)

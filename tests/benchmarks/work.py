@@ -9,6 +9,8 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
+from tests.benchmarks import manytrials
+
 ROUNDS = 15
 FRAME_MS = 1000 / 60
 
@@ -61,6 +63,7 @@ def measure() -> dict[str, float]:
         found["draft of 200 readings committed"] = median_ms(lambda: store.save_draft(draft))
         store.close()
         found["existing database opened and closed"] = median_ms(lambda: open_store(path).close())
+        found |= manytrials.measure(Path(folder) / "many.sqlite", median_ms)
     return found
 
 

@@ -5,13 +5,14 @@ import random
 import subprocess
 import sys
 from dataclasses import replace
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 
 from core.errors import InputError, StoreError
 from core.quantity import Estimate
-from core.records.rows import Instrument, Lot, Machine, Trial
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.records.store import open_store
 
 FLIPS = 150
@@ -27,7 +28,8 @@ def content(tmp_path_factory) -> bytes:
         lot = store.add_lot(Lot(f"lot {number}", "PLA"))
         readings = {"measured_mm": [0.1 * row for row in range(60)]}
         trial = Trial("sizeerror", machine.id, lot.id, readings=readings, verdict=({"setting": "leave"},))
-        kept = store.keep(replace(trial, estimates=(Estimate("scale_x", 0.002, 0.001, 7.5, "1"),)))
+        setting = SettingInForce(machine.id, lot.id, "scale_x", None, 0.002, "1")
+        kept = store.keep(replace(trial, estimates=(Estimate("scale_x", 0.002, 0.001, 7.5, "1"),)), [setting])
         store.keep(replace(trial, used=(kept.id,)))
         store.withdraw(kept.id, "caliper not zeroed")
         store.save_draft(trial)
@@ -40,7 +42,9 @@ def use_everything(path: Path) -> None:
     """Read all there is and write a little."""
     store = open_store(path)
     try:
-        store.machines(), store.lots(), store.instruments(), store.newest("scale_x")
+        store.machines(), store.lots(), store.instruments(), store.newest("scale_x"), store.series("scale_x", 1)
+        store.settings(1), store.in_force("scale_x", 1, 1), store.read_with(1, datetime(2026, 1, 1, tzinfo=UTC))
+        store.newest_for_instrument("scale_x", 1)
         for trial in store.trials():
             store.trial(trial.id)
         draft = store.save_draft(Trial("drive", readings={"raw": ["1"]}))

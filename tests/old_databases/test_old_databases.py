@@ -2,6 +2,8 @@
 
 import math
 import sqlite3
+from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -9,7 +11,7 @@ import pytest
 
 from core.quantity import Estimate
 from core.records.place import APPLICATION_ID
-from core.records.rows import Instrument, Lot, Machine, Motion, Trial, TrialState
+from core.records.rows import Instrument, Lot, Machine, Motion, SettingInForce, Trial, TrialState
 from core.records.store import open_store
 from core.records.upgrade import KNOWN
 
@@ -24,6 +26,26 @@ KEPT = Trial(
     (2,), "sizeerror 1", "größer", datetime(2026, 11, 24, 10, 30, 0, 250000, UTC),
     datetime(2026, 11, 25, 9, 19, 26, 94774, UTC), "", 3,
 )  # fmt: skip
+
+# What differs from version to version.
+LOTS = {
+    "0001": (Lot("grey 7", "PLA", "grey", "dry", id=1),),
+    "0002": (
+        Lot("clear 1", "PETG", id=2),
+        Lot("grey 7", "PLA", "grey", "dry", "own extruder", "24/7", 1.75, 0.03, 212.5, 1, 2),
+    ),
+}
+CHECKED = Instrument("caliper 2", sd_hand_mm=0.008, sd_hand_dof=19, id=1)
+CHECKS = {"0001": CHECKED, "0002": replace(CHECKED, version=3)}
+SETTINGS = {
+    "0001": (),
+    "0002": (
+        SettingInForce(1, 1, "scale_x", None, 0.0021, "1", KEPT.kept_at, 3, 2),
+        SettingInForce(
+            1, None, "steps_x", 79.5, 80.0, "steps/mm", datetime(2026, 11, 25, 9, 19, 26, 90126, UTC), 2, 1, 3
+        ),
+    ),
+}
 
 
 def build(version: str, path: Path) -> None:
@@ -46,11 +68,9 @@ def test_an_old_database_opens_with_its_content(tmp_path, version):
     assert store.machines() == (
         Machine("Tall one", Motion.CROSSED_BELT, 300.0, 300.0, 400.0, DRIVES, "by the window", 1, 2),
     )
-    assert store.lots() == (Lot("grey 7", "PLA", "grey", "dry", 1),)
-    assert store.instruments() == (
-        Instrument("caliper 2", sd_hand_mm=0.008, sd_hand_dof=19, id=1),
-        Instrument("caliper 3", id=2),
-    )
+    assert store.lots() == LOTS[version]
+    assert store.instruments() == (CHECKS[version], Instrument("caliper 3", id=2))
+    assert store.settings(1) == SETTINGS[version]
     assert store.trial(3) == KEPT
     assert {trial.id: trial.state for trial in store.trials()} == {
         1: TrialState.WITHDRAWN, 2: TrialState.KEPT, 3: TrialState.KEPT, 4: TrialState.OPEN
@@ -66,7 +86,55 @@ def test_an_old_database_goes_on(tmp_path, version):
     path = tmp_path / "shop.sqlite"
     build(version, path)
     store = open_store(path)
-    kept = store.keep(store.draft("sizeerror", 1))
+    lot, instrument = store.lots()[-1], store.instruments()[0]
+    assert store.change_lot(replace(lot, spool_mass_g=200.0)).version == lot.version + 1
+    assert store.change_instrument(replace(instrument, note="cleaned")).version == instrument.version + 1
+    kept = store.keep(store.draft("sizeerror", 1), [SettingInForce(1, None, "steps_x", 80.0, 80.1, "steps/mm")])
     assert kept.id == 4
+    assert store.in_force("steps_x", 1).new == 80.1
+    assert [point.trial_id for point in store.series("scale_x", 1)] == [3]
+    assert [trial.id for trial in store.read_with(1, KEPT.kept_at)] == [3]
     assert store.save_draft(Trial("sizeerror", 1)).id == 5
     store.close()
+
+
+def rows_of(path: Path, tables: dict[str, list[str]]) -> dict[str, list[tuple[object, ...]]]:
+    """All rows of tables, in columns by name."""
+    with closing(sqlite3.connect(path)) as connection:
+        return {
+            table: connection.execute(f"SELECT {', '.join(names)} FROM {table} ORDER BY id").fetchall()
+            for table, names in tables.items()
+        }
+
+
+@pytest.mark.parametrize("version", KNOWN[:-1])
+def test_an_upgrade_keeps_every_row_and_leaves_a_copy_of_before(tmp_path, version):
+    path = tmp_path / "shop.sqlite"
+    build(version, path)
+    with closing(sqlite3.connect(path)) as connection:
+        names = connection.execute("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'")
+        tables = {
+            name: [f'"{column[1]}"' for column in connection.execute(f"PRAGMA table_info({name})")]
+            for (name,) in names.fetchall()
+            if name != "alembic_version"
+        }
+        dump_before = list(connection.iterdump())
+    before = rows_of(path, tables)
+    assert {"machine", "lot", "instrument", "trial", "result", "used"} <= before.keys()
+    open_store(path).close()
+    assert rows_of(path, tables) == before
+    (copy,) = tmp_path.glob(f"shop-tables-{version}-*.sqlite")
+    with closing(sqlite3.connect(copy)) as connection:
+        assert list(connection.iterdump()) == dump_before
+
+
+@pytest.mark.parametrize("version", KNOWN)
+def test_however_old_the_tables_are_those_of_a_new_file(tmp_path, version):
+    made, new = tmp_path / "made.sqlite", tmp_path / "new.sqlite"
+    build(version, made)
+    found = []
+    for path in (made, new):
+        open_store(path).close()
+        with closing(sqlite3.connect(path)) as connection:
+            found.append(connection.execute("SELECT type, name, sql FROM sqlite_master ORDER BY name").fetchall())
+    assert found[0] == found[1]

@@ -19,13 +19,15 @@ from app.widgets.trialform import TrialForm
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.quantity import rounded_pair
-from core.records.rows import Trial
+from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
     from core.filament.feed import Feed
     from core.guidance.feedadvice import FeedJudgement
 
+EXTRUDER_STEPS = "extruder_steps_mm"  # name of the setting in force
+_SAME_STEPS = 1e-4
 _PLANNED = 3
 _LEAVE_PERCENT = 0.5
 
@@ -128,8 +130,24 @@ class FeedPage(TrialPage):
         judgement: FeedJudgement = self.result
         return self.trial_of(judgement.estimates(), [a.as_json() for a in judgement.advice], judgement.method)
 
+    def settings(self) -> tuple[SettingInForce, ...]:
+        """Put changed steps in force; a trial that changes nothing verifies those in force."""
+        from core.filament.feed import FeedAnswer
+
+        machine, judgement = self.context.machine, self.result
+        if machine is None or machine.id is None or judgement is None:
+            return ()
+        feed: Feed = judgement.feed
+        if feed.answer is FeedAnswer.CHANGE:
+            old, new = feed.in_force_steps_mm, feed.steps.value
+            return (SettingInForce(machine.id, None, EXTRUDER_STEPS, old, new, "steps/mm"),)
+        now = self.context.store.in_force(EXTRUDER_STEPS, machine.id)
+        proved = feed.answer is FeedAnswer.LEAVE and now is not None
+        return (now,) if proved and now and abs(now.new / feed.in_force_steps_mm - 1) < _SAME_STEPS else ()
+
     def plan(self) -> None:
-        """Begin with three repeats of 100 mm, marked at 120 mm."""
+        """Begin with three repeats of 100 mm, marked at 120 mm, and the steps in force."""
+        self.form.show_conditions({"u_reading_mm": 0.3, "in_force_steps_mm": self._steps_in_force()})
         self.form.show_rows([_repeat(number + 1) for number in range(_PLANNED)])
 
     def _add_repeat(self) -> None:
@@ -137,6 +155,16 @@ class FeedPage(TrialPage):
         self.form.model.insert_row(row, _repeat(row + 1))
         self.form.table.go_to(row)
         self.form.entry.setFocus()
+
+    def _steps_in_force(self) -> float | None:
+        machine = self.context.machine
+        if machine is None or machine.id is None:
+            return None
+        try:
+            now = self.context.store.in_force(EXTRUDER_STEPS, machine.id)
+        except StoreError:
+            return None  # it can be typed; keeping will say what is wrong with the store
+        return now.new if now else None
 
     def _previous(self) -> tuple[float, float] | None:
         """Return ratio and steps in force of the last kept feed trial of this machine."""

@@ -20,10 +20,11 @@ from app.pages.trialpage import TrialPage
 from app.widgets.fields import ChoiceField, local_text
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
-from core.errors import InputError
+from core.errors import InputError, StoreError
 from core.records.rows import Trial
 
 if TYPE_CHECKING:
+    from core.guidance.known import KeptResult
     from core.guidance.sizetrial import SizeJudgement, SizeReadings
 
 
@@ -76,7 +77,13 @@ class SizeErrorPage(TrialPage):
         from core.guidance.sizetrial import judge_size_trial  # the window opens before the mathematics is needed
 
         try:
-            judgement = judge_size_trial(readings.readings, self.context.machine, self.context.instrument)
+            judgement = judge_size_trial(
+                readings.readings,
+                self.context.machine,
+                self.context.instrument,
+                flow_checked=self._flow_trial() is not None,
+                reversal=self._kept_reversal(),
+            )
         except InputError as error:  # it counts the readings that count; the table has others between them
             row = None if error.row is None else readings.places[error.row]
             raise InputError(error.field, error.message, row) from error
@@ -86,13 +93,15 @@ class SizeErrorPage(TrialPage):
         """Draw the picture, write the verdict, mark what stands out."""
         from app.pages.part_size.sizecard import size_card
         from app.pages.part_size.sizeplot import size_plot
-        from app.pages.trialcard import kept_card
+        from app.pages.trialcard import instrument_row, kept_card
 
         self._offer_axes(sorted(set(result.readings.axis)))
         rows = self.form.model.rows()
         self.plot.set_data(size_plot(result.readings, result.judgement, str(self.axis.value()), left_out(rows)))
-        card = kept_card(self.kept_trial) if self.kept_trial else size_card(result.judgement, self.why_not_keep())
-        self.card.show_card(card)
+        instrument, check = self.context.instrument, self.instrument_check()
+        known = [instrument_row(instrument, check)] if instrument else []
+        card = size_card(result.judgement, self.why_not_keep(), known)
+        self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
         advice = self.tr("Stands out from the others: read it again, and one ordinary gauge with it.")
         flagged = zip(result.places, result.judgement.fit.flagged.tolist(), strict=True)
         self.form.model.set_marks({place: advice for place, stands_out in flagged if stands_out})
@@ -104,13 +113,47 @@ class SizeErrorPage(TrialPage):
             return self.trial_of()
         judgement = self.result.judgement
         verdict = [advice.as_json() for advice in judgement.advice]
-        return self.trial_of(judgement.estimates(), verdict, judgement.method)
+        check = self.instrument_check()
+        used = [number for number in (check.id if check else None, self._flow_trial()) if number is not None]
+        used += [kept.trial_id for axis, kept in judgement.known.reversal.items() if axis in judgement.fit.axes]
+        return self.trial_of(judgement.estimates(), verdict, judgement.method, used)
 
     # Hooks
 
     def plan(self) -> None:
         """Begin with the empty readings of a piece."""
         self.form.plan()
+
+    def _flow_trial(self) -> int | None:
+        """Return the trial that last found the flow factor of the picked machine and lot, if there is a valid one."""
+        machine, lot = self.context.machine, self.context.lot
+        if machine is None or lot is None:
+            return None
+        try:
+            newest = self.context.store.newest("flow_ratio", machine.id, lot.id)
+        except StoreError:
+            return None  # the flow is then asked for; keeping will say what is wrong with the store
+        return newest[0] if newest else None
+
+    def _kept_reversal(self) -> dict[str, KeptResult]:
+        """Return the newest valid reversal error of X and Y of the picked machine."""
+        from core.guidance.known import KeptResult
+
+        machine = self.context.machine
+        try:
+            found = {
+                axis: self.context.store.newest(f"reversal_{axis}", machine.id) if machine else None
+                for axis in "xy"
+            }
+        except StoreError:
+            return {}  # the print speaks alone; keeping will say what is wrong with the store
+        return {axis: KeptResult(*newest) for axis, newest in found.items() if newest}
+
+    def _answer_kept(self, trial: Trial) -> None:
+        """Judge again when a reversal trial of this machine was kept on its page."""
+        super()._answer_kept(trial)
+        if trial.subject == "reversal" and self._draft_of is not None:
+            self.recompute()
 
     def _offer_axes(self, axes: list[str]) -> None:
         chosen = self.axis.value()

@@ -92,3 +92,17 @@ def test_a_further_repeat_is_added_by_its_button(qtbot, page):
     QTest.keyClick(page.add_button, Qt.Key.Key_Space)
     assert page.form.model.rowCount() == 4
     assert page.form.entry.current_row() == 3
+
+
+def test_kept_steps_are_in_force_and_a_good_trial_verifies_them(qtbot, page, store, context):
+    type_line(qtbot, page.steps, "93")
+    type_rests(qtbot, page, ["23.0", "22.9", "23.1"])
+    page.keep()
+    now = store.in_force("extruder_steps_mm", context.machine.id)
+    assert (now.old, now.unit) == (93.0, "steps/mm")
+    assert now.new == pytest.approx(95.876, abs=0.001)
+    page.begin_anew()
+    assert page.steps.value() == pytest.approx(95.876, abs=0.001)
+    type_rests(qtbot, page, ["20.0", "20.1", "19.9"])
+    page.keep()
+    assert store.in_force("extruder_steps_mm", context.machine.id).verified_by is not None

@@ -11,14 +11,18 @@ import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from app.pages.part_size.sizeerror import SizeErrorPage
-from core.records.rows import Instrument, Lot, Machine, TrialState
+from core.errors import StoreError
+from core.quantity import Estimate
+from core.records.rows import Instrument, Lot, Machine, Trial, TrialState
 from core.records.store import open_store
 
 # A comb with scale -0.25 %, wall outset 0.04 mm, lost motion 0.06 mm, in the order of the page.
 COMB = "129.76 49.96 89.86 10.06 10.05 139.67 109.64 29.85 69.74 9.90 109.58".split()  # noqa: SIM905
 SMALLER = "129.55 49.83 89.69 9.97 9.97 139.52 109.61 29.89 69.73 9.96 109.62".split()  # noqa: SIM905 - shrunk, no play
+OUTSET = "130.16 50.16 90.16 10.15 10.17 140.16 109.84 29.84 69.84 9.84 109.84".split()  # noqa: SIM905 - fat walls
 
 
 @pytest.fixture
@@ -208,6 +212,75 @@ def test_instrument_widens_the_interval(qtbot, page, store, shop):
     shop.instruments_changed.emit()
     shop.select_instrument(caliper.id)
     assert 1.5 * before < page.result.judgement.fit.estimate("wall_outset").U
+
+
+def test_a_wall_outset_asks_for_the_flow_until_a_flow_trial_is_kept(qtbot, page, store, shop):
+    """Flow before offset: the advice asks first; a kept flow result of this machine and lot, in use, answers it."""
+    type_readings(qtbot, OUTSET)
+    assert "Check the flow by a wall or mass trial first" in verdict(page)
+    flow = Estimate("flow_ratio", 0.98, 0.006, 20.0, "1")
+    other = store.add_lot(Lot("Slate 8", "PETG"))
+    store.keep(Trial("mass", shop.machine.id, other.id, estimates=(flow,)))
+    page.recompute()
+    assert "Check the flow" in verdict(page)
+    kept = store.keep(Trial("mass", shop.machine.id, shop.lot.id, estimates=(flow,)))
+    page.recompute()
+    assert "Check the flow" not in verdict(page)
+    assert "Contour offset" in verdict(page)
+    store.withdraw(kept.id, "wet filament")
+    page.recompute()
+    assert "Check the flow" in verdict(page)
+    again = store.keep(Trial("wall", shop.machine.id, shop.lot.id, estimates=(flow,)))
+    page.keep()
+    assert store.trials(subject="sizeerror")[0].used == (again.id,)
+
+
+def test_a_store_that_fails_asks_for_the_flow(qtbot, page, store, monkeypatch):
+    def fail(*_arguments, **_named):
+        raise StoreError("the disk is gone")
+
+    monkeypatch.setattr(store, "newest", fail)
+    page.form.model.edit(0, "measured_mm", "129.76")
+    for row, text in enumerate(OUTSET):
+        page.form.model.edit(row, "measured_mm", text)
+    assert "Check the flow" in verdict(page)
+
+
+def test_a_cell_that_cannot_be_read_stands_against_keeping(qtbot, page, store):
+    type_readings(qtbot, [*COMB[:6], "25/64"])
+    page.keep()
+    assert store.trials(subject="sizeerror")[0].state is TrialState.OPEN
+    assert "Row 7 cannot be read" in page.why_not_keep()
+
+
+def test_a_machine_picked_on_another_page_counts_when_the_page_is_seen_again(qtbot, page, shop):
+    here = shop.machine.id
+    shop.select_machine(None)
+    type_readings(qtbot, SMALLER)
+    assert not page.card.keep_button.isEnabled()
+    page.hide()
+    shop.select_machine(here)
+    page.show()
+    assert page.card.keep_button.isEnabled()
+
+
+def test_enter_on_new_readings_begins_anew(qtbot, page):
+    type_readings(qtbot, SMALLER)
+    page.keep()
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Return)
+    assert page.kept_trial is None
+
+
+def test_what_the_store_refuses_is_not_called_kept(qtbot, page, store, monkeypatch):
+    def refuse(*_arguments):
+        raise StoreError("The database is locked; nothing was written.")
+
+    monkeypatch.setattr(store, "save_draft", refuse)
+    type_readings(qtbot, COMB[:1])
+    said = [label.text() for label in page.form.entry.findChildren(QLabel)]
+    assert any("Not stored yet" in text for text in said)
+    assert not any(text.startswith("Kept") for text in said)
+    assert not page.save_draft()
 
 
 CHILD = """

@@ -224,3 +224,13 @@ def test_the_wheel_turns_a_choice_only_while_it_has_the_focus(qtbot):
     assert field.value() == "a"
     field.set_value("unknown")
     assert field.value() is None
+
+
+def test_a_field_can_be_named_anew_with_another_unit(qtbot):
+    form = Form()
+    qtbot.addWidget(form)
+    field = form.add("limit", "&Limit", NumberField(), "mm")
+    form.set_unit("limit", "&Limit", "g")
+    assert field.accessibleName() == "Limit, g"
+    form.set_unit("limit", "&Limit", "")
+    assert field.accessibleName() == "Limit"

@@ -1,9 +1,11 @@
 """The ranges from which a plot is first seen."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
-from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve, home_ranges
+from app.widgets.plotdata import FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve, home_ranges
 
 X = np.linspace(0.0, 150.0, 31)
 
@@ -75,3 +77,24 @@ def test_arrays_are_read_only_and_of_one_length():
         series.y[0] = 1.0
     with pytest.raises(ValueError, match=r"PointSeries\.y: 1 values for 2 places"):
         points([1, 2], [0.1])
+
+
+def test_limits_are_in_sight_with_room_for_their_names():
+    limit = LimitLine("upper", [0.5, 20.5], [0.9, 0.9])
+    (x0, x1), (y0, y1) = home_ranges(PlotData((points([1, 20], [0.1, 0.2]),), limits=(limit,), zero_line=False))
+    assert y0 < 0.1 and y1 > 0.9 + 0.1 * (0.9 - 0.1)
+    assert x1 > 20 + 0.2 * 19
+    unnamed = replace(limit, name="")
+    assert home_ranges(PlotData((points([1, 20], [0.1, 0.2]),), limits=(unnamed,)))[0][1] < 21.5
+
+
+def test_a_limit_that_is_broken_off_does_not_disturb_the_range():
+    limit = LimitLine("upper", [0.5, 8.5, np.nan, 8.5, 20.5], [0.9, 0.9, np.nan, 0.5, 0.5])
+    assert np.all(np.isfinite(home_ranges(PlotData((points([1, 20], [0.1, 0.2]),), limits=(limit,)))))
+
+
+def test_limits_are_read_only_and_of_one_length():
+    with pytest.raises(ValueError, match=r"LimitLine\.y: 1 values for 2 places"):
+        LimitLine("upper", [0, 1], [0.9])
+    with pytest.raises(ValueError, match="read-only"):
+        LimitLine("upper", [0, 1], [0.9, 0.9]).y[0] = 1.0

@@ -8,6 +8,7 @@ from PySide6.QtGui import QContextMenuEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QCheckBox, QFrame, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.widgets.reading_entry import ReadingEntry
+from app.widgets.reading_rows import lists_of, rows_from
 from app.widgets.readings import Column, Expected, ReadingsModel
 from app.widgets.readings_table import ReadingsTable
 
@@ -34,10 +35,11 @@ def mark(request):
 class Desk:
     """The entry above the table, as on a page of the smallest window."""
 
-    def __init__(self, qtbot):
+    def __init__(self, qtbot, columns=COLUMNS, rows=None):
         self.bot = qtbot
-        self.model = ReadingsModel(COLUMNS)
-        self.model.set_rows([{"feature": name, "axis": "x", "kind": "outside", "nominal_mm": mm} for name, mm in PLAN])
+        self.model = ReadingsModel(columns)
+        plan = [{"feature": name, "axis": "x", "kind": "outside", "nominal_mm": mm} for name, mm in PLAN]
+        self.model.set_rows(plan if rows is None else rows)
         self.host = QWidget()
         self.table = ReadingsTable(self.model)
         self.entry = ReadingEntry(self.table)
@@ -268,7 +270,7 @@ def test_a_doubtful_reading_is_questioned_and_enter_again_keeps_it(desk, mark):
     desk.type("13")
     assert desk.entry.current_row() == 0
     assert "13 mm for 31 mm? With two digits swapped it would be 31 mm." in desk.says()
-    assert desk.answers() == ["Keep 13  (Enter)", "31 mm  (Alt+A)"]
+    assert desk.answers() == ["Keep 13  (Enter)", "31 mm  (Alt+1)"]
     assert desk.cell(0) == "? 13"
     assert desk.model.rows()[0]["questioned"] is True
     desk.bot.wait(NOT_A_BURST_MS)
@@ -283,8 +285,8 @@ def test_the_meant_value_is_taken_by_its_letter_and_the_typed_text_is_kept(desk,
     desk.type("10")
     desk.type("1.006")
     assert "With the decimal mark moved it would be 10.06 mm.".replace(".0", f"{mark}0") in desk.says()[1]
-    assert desk.answers()[1].replace(mark, ".") == "10.06 mm  (Alt+A)"
-    desk.bot.keyClick(desk.line, Qt.Key.Key_A, Qt.KeyboardModifier.AltModifier)
+    assert desk.answers()[1].replace(mark, ".") == "10.06 mm  (Alt+1)"
+    desk.bot.keyClick(desk.line, Qt.Key.Key_1, Qt.KeyboardModifier.AltModifier)
     desk.bot.waitUntil(lambda: desk.cell(1).replace(mark, ".") == "10.06")
     assert [desk.model.rows()[1][key] for key in ("measured_mm", "raw", "confirmed")] == [10.06, "1.006", True]
     assert "typed as 1.006" in desk.tip(1)
@@ -659,3 +661,82 @@ def test_numbers_stand_right_and_words_left(desk):
     assert side[READING] & Qt.AlignmentFlag.AlignRight
     assert side[ERROR] & Qt.AlignmentFlag.AlignRight
     assert desk.model.headerData(2, Qt.Orientation.Vertical) == "3"
+
+
+# Numbers that are no lengths
+
+WEIGHING = (
+    Column("feature", "Sample"),
+    Column("pieces", "Pieces", "number", low=1, high=99),
+    Column("measured_mm", "Mass\ng", "number", unit="g", low=0.0, high=5000.0),
+)
+SAMPLE, PIECES, MASS = range(3)
+
+
+@pytest.fixture
+def scales(qtbot):
+    return Desk(qtbot, WEIGHING, [{"feature": "cube 1", "nominal_mm": 12.5}, {"feature": "cube 2"}])
+
+
+@pytest.mark.parametrize(
+    ("typed", "value", "left"),
+    [("12.50", 12.5, "12.50"), ("12,50", 12.5, "12.50"), ("+ 3.1 g", 3.1, "3.1"), ("4G", 4.0, "4")],
+)
+def test_a_number_is_read_with_comma_point_and_unit_and_kept_as_typed(scales, mark, typed, value, left):
+    scales.type(typed)
+    row = scales.model.rows()[0]
+    assert (row["measured_mm"], row["raw"], row["unit"]) == (value, typed, "g")
+    assert scales.cell(0, MASS) == left.replace(".", mark)
+    assert f"Kept cube 1: {left.replace('.', mark)} g" in scales.says()
+    assert scales.entry.current_row() == 1
+
+
+def test_a_number_is_never_questioned_as_a_length_would_be(scales):
+    assert "1 of 2: cube 1, nominal 12.5 g" in scales.says()
+    scales.type("1250")
+    assert not scales.answers()
+    scales.model.set_rows(json.loads(json.dumps(scales.model.rows())))
+    assert scales.model.question(0) is None
+    scales.model.clear_cells([(0, "measured_mm")])
+    assert (scales.model.rows()[0]["measured_mm"], scales.model.rows()[0]["unit"]) == (None, "")
+
+
+@pytest.mark.parametrize(
+    ("typed", "says"),
+    [
+        ("abc", "“abc” is not a number; type for example 12.5 or 12,5, without thousands separators."),
+        ("1,234.5", "“1,234.5” is not a number"),
+        ("0.5in", "“0.5in” is not a number"),
+        ("-1", "-1 is too small: at least 0."),
+        ("5000.1", "5000.1 is too large: at most 5000."),
+    ],
+)
+def test_a_refused_number_stays_as_typed_with_the_reason(scales, typed, says):
+    assert says in scales.model.edit(0, "measured_mm", typed)
+    assert scales.cell(0, MASS) == f"✗ {typed}"
+    assert says in scales.tip(0, MASS)
+    assert scales.model.rows()[0]["measured_mm"] is None
+
+
+def test_a_number_of_a_column_of_its_own_is_kept_with_its_text_in_whatever_row(scales):
+    scales.edit_cell(1, PIECES, "3,0")
+    lists = lists_of(scales.model.rows())
+    assert (lists["pieces"], lists["pieces_raw"]) == ([None, 3.0], [None, "3,0"])
+    scales.model.set_rows(rows_from(json.loads(json.dumps(lists))))
+    assert scales.cell(1, PIECES) == "3.0"
+    scales.model.edit(1, "pieces", "100")
+    assert scales.cell(1, PIECES) == "✗ 100"
+    scales.model.set_rows([{"pieces": 7.0}])
+    assert scales.cell(0, PIECES) == "7"
+    assert scales.model.paste(0, PIECES, "x\t1.5") == ("Row 1, Pieces: “x” is not a number; type for example 12.5 or "
+                                                     "12,5, without thousands separators.",)
+    assert scales.model.rows()[0]["measured_mm"] == 1.5
+
+
+def test_columns_can_be_exchanged_over_the_same_rows(scales):
+    scales.type("12.5")
+    scales.model.set_columns((*WEIGHING[:2], Column("measured_mm", "Warmth\n°C", "number", unit="°C")))
+    assert scales.cell(0, MASS) == "12.5"
+    assert scales.model.headerData(MASS, Qt.Orientation.Horizontal) == "Warmth\n°C"
+    scales.entry.go_to(0)
+    assert "1 of 2: cube 1, nominal 12.5 °C" in scales.says()

@@ -42,6 +42,12 @@ def test_machine_and_tolerance_reach_the_rules():
     assert wide.known.tolerance == 9.0 and str(wide.advice[0].setting) == "leave"
 
 
+def test_a_flow_trial_reaches_the_rules():
+    tight = {"kind": "outside", "tolerance": 0.2}
+    assert not judge_size_trial(readings(L, **tight)).known.flow_checked
+    assert judge_size_trial(readings(L, **tight), flow_checked=True).known.flow_checked
+
+
 @pytest.mark.parametrize(
     ("beside", "field"), [({"measured": [1.0] * 5 + [-1.0]}, "measured_mm"), ({"tolerance": "rough"}, "tolerance")]
 )

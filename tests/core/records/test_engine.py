@@ -274,7 +274,7 @@ def test_tables_that_are_not_there_are_damage(path):
 def test_a_clash_of_two_seats_on_a_server_is_said(path):
     database = Database(file_place(path))
     with pytest.raises(StoreError, match="another seat has written the same thing"), database.transaction() as session:
-        session.execute(text("INSERT INTO alembic_version VALUES ('0001')"))
+        session.execute(text("INSERT INTO alembic_version SELECT version_num FROM alembic_version"))
     database.close()
 
 

@@ -8,7 +8,7 @@ from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.engine import Database
 from core.records.place import file_place
-from core.records.rows import Instrument, Machine, Trial
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.records.store import open_store
 from core.records.tables import Base
 
@@ -54,16 +54,23 @@ def test_no_second_open_trial_gets_past_the_database(path):
         "UPDATE machine SET motion = 'hover'",
         "UPDATE machine SET drives = 'null'",
         "UPDATE instrument SET sd_hand_mm = 'a'",
+        "UPDATE lot SET maker = x'00'",
+        "UPDATE lot SET nominal_diameter_mm = 'thin'",
+        "UPDATE setting SET new = 'much'",
+        "UPDATE setting SET old = 'little'",
+        "UPDATE setting SET since = 'yesterday'",
     ],
 )
 def test_a_value_that_cannot_be_read_is_damage(path, change):
     store = open_store(path)
     store.add_machine(Machine("A"))
+    store.add_lot(Lot("L", "PLA", nominal_diameter_mm=1.75))
     store.add_instrument(Instrument("C", sd_hand_mm=0.01))
-    kept = store.keep(Trial("sizeerror", estimates=(Estimate("scale_x", 1.0, 1.0, 1.0, "1"),)))
+    estimate = Estimate("scale_x", 1.0, 1.0, 1.0, "1")
+    kept = store.keep(Trial("sizeerror", 1, estimates=(estimate,)), [SettingInForce(1, None, "scale_x", 0.9, 1.0, "1")])
     with sqlite3.connect(path) as other:
         other.execute(change)
     other.close()
     with pytest.raises(StoreError, match="shop.sqlite is damaged and was left as it is"):
-        (store.trial(kept.id), store.machines(), store.instruments())
+        (store.trial(kept.id), store.machines(), store.lots(), store.instruments(), store.settings(1))
     store.close()

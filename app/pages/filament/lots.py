@@ -1,0 +1,267 @@
+"""Filament / Lots: what a lot is, what its maker claims, whether it was wet, and how much is left.
+
+No lot picked means a new one. What is typed and not saved is an open trial of this page, so nothing typed is lost.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
+
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+
+from app.context import Context, Level
+from app.pages.base import Page
+from app.pages.filament.lothistory import earlier_card
+from app.theme import STEP_PX
+from app.widgets.lotcard import LotCard
+from app.widgets.materialcard import MaterialCard
+from app.widgets.resultcard import CardData, Paragraph, ResultCard
+from app.widgets.weighingcard import WeighingCard
+from app.words import shown
+from core.errors import InputError, StoreError
+from core.quantity import Estimate
+from core.records.rows import Lot, Trial
+from core.words import tr
+
+if TYPE_CHECKING:
+    from core.guidance.dryingadvice import Weighing, WeighingJudgement
+
+_WEIGHED = "weighing."  # before the names of the weighing's fields in a draft
+_NOTHING = "readings"
+_FIELDS = {"after_g": "now_g", "spool_g": "spool_mass_g"}
+
+
+class Weighed(NamedTuple):
+    """The masses, and the lot as typed."""
+
+    weighing: Weighing
+    lot: Lot
+
+
+class LotsPage(Page):
+    """The picked lot at the left, its weighings at the right."""
+
+    subject: ClassVar[str] = "drying"
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, parent)
+        self.title = self.tr("Lots")
+        self.entry, self.material, self.weighing = LotCard(self.title), MaterialCard(), WeighingCard()
+        self.form = self.entry.form
+        self.card = ResultCard(self.tr("Moisture and stock"))
+        self.card.keep_button.setText(self.tr("Keep wei&ghing"))
+        self._lot: Lot | None = None  # as it was when the form was filled from it
+        self._stored: dict[str, str] = {}  # the texts of the page then
+        self._make_layout()
+        self.setFocusProxy(self.form.field("name"))
+        self._wire()
+        self.load_draft(None)
+
+    # The four methods of a page
+
+    def read(self) -> Weighed:
+        """Return the masses and the lot as typed."""
+        from core.guidance.dryingadvice import Weighing  # the page opens before the mathematics is needed
+
+        values = {key: float(value) for key, value in self.weighing.form.values().items() if isinstance(value, float)}
+        if "now_g" not in values:
+            raise InputError(_NOTHING, tr("No weighing yet."))
+        typed = Weighing(values.get("before_g"), values["now_g"], values["u_balance_g"])
+        return Weighed(typed, self.form.lot(self._lot))
+
+    def compute(self, readings: Weighed) -> WeighingJudgement:
+        """Judge the weighing: one call into the core."""
+        from core.guidance.dryingadvice import judge_weighing
+
+        return judge_weighing(readings.weighing, readings.lot, self._mass_per_length())
+
+    def show_result(self, result: WeighingJudgement) -> None:
+        """Say whether it was wet and what is left."""
+        from app.pages.trialcard import advice_card
+
+        why_not = self._why_not_keep()
+        mind = [shown(says) for says in result.mind]
+        self.card.show_card(advice_card(result.advice, result.estimates(), why_not, mind=mind))
+
+    def record(self) -> Trial:
+        """Return what is typed and not saved; nothing where the page shows the lot as stored."""
+        typed = self._texts()
+        unsaved = typed if typed != self._stored else {}
+        readings = {"field": list(unsaved), "raw": list(unsaved.values())}
+        return Trial(self.subject, lot_id=self._lot.id if self._lot else None, readings=readings)
+
+    # What the page does with them
+
+    def keep(self) -> None:
+        """Save the lot."""
+        try:
+            lot = self.form.lot(self._lot)
+            saved = self.context.store.add_lot(lot) if lot.id is None else self.context.store.change_lot(lot)
+            if self.draft is not None and self.draft.id is not None:
+                self.context.store.discard_draft(self.draft.id)
+        except InputError as error:
+            self._refuse(error)
+            return
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.draft = None
+        weighed = {name: text for name, text in self._texts().items() if name.startswith(_WEIGHED)}
+        self._stored = self._texts()
+        self.context.lots_changed.emit()
+        self.context.select_lot(saved.id)
+        self._set_texts(weighed)
+        self._finish()
+        self.context.say(self.tr("{name} saved.").format(name=saved.name), Level.GOOD)
+
+    def keep_weighing(self) -> None:
+        """Keep the masses as a trial of the lot."""
+        self.recompute()
+        if self.result is None or self._why_not_keep():
+            return
+        judged, weighed = self.result, self.read()
+        texts = {name: text for name, text in self._texts().items() if name.startswith(_WEIGHED)}
+        trial = Trial(
+            self.subject,
+            lot_id=weighed.lot.id,
+            readings={"field": list(texts), "raw": list(texts.values())},
+            conditions={"spool_mass_g": weighed.lot.spool_mass_g, "material": weighed.lot.material},
+            estimates=judged.estimates(),
+            verdict=tuple(advice.as_json() for advice in judged.advice),
+            method=judged.method,
+        )
+        try:
+            kept = self.context.store.keep(self._as_draft(trial))
+        except (InputError, StoreError) as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.draft = None
+        self.weighing.clear()
+        self._finish()
+        self.context.say(self.tr("Weighing {number} kept.").format(number=kept.id), Level.GOOD)
+        self.context.kept.emit(kept)
+
+    def load_draft(self, trial: Trial | None) -> None:
+        """Show the picked lot, with what was typed over it and not saved."""
+        self._lot = self.context.lot
+        self.form.show_lot(self._lot)
+        self.form.clear_problems()
+        self.weighing.clear()
+        self._stored = self._texts()
+        if trial is not None:
+            self._set_texts(dict(zip(trial.readings.get("field", ()), trial.readings.get("raw", ()), strict=True)))
+        self.recompute()
+        self._show_state()
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Say it on the card, and at its field once something is weighed."""
+        field = _FIELDS.get(field, field)
+        if field == _NOTHING:
+            self._show_earlier()
+            return
+        if not self.weighing.form.show_problem(field, message):
+            self.form.show_problem(field, message)
+        said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
+        self.card.show_card(CardData((said,), can_keep=False))
+
+    def clear_problems(self) -> None:
+        """Take the problems of lot and weighing away."""
+        self.form.clear_problems()
+        self.weighing.form.clear_problems()
+
+    # A draft of this page belongs to a lot, whatever the machine, and never moves to another one.
+
+    def _here(self) -> tuple[int | None, int | None]:
+        return None, super()._here()[1]
+
+    def _follow(self) -> None:
+        here = self._here()
+        untouched = self.context.lot == self._lot or self._texts() != self._stored
+        if here == self._draft_of and untouched:
+            return
+        self._draft_of = here
+        try:
+            self.draft = self.context.store.draft(self.subject, *here)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return
+        self.load_draft(self.draft)
+
+    def _texts(self) -> dict[str, str]:
+        return self.form.texts() | {_WEIGHED + key: text for key, text in self.weighing.form.texts().items()}
+
+    def _set_texts(self, texts: Mapping[str, str]) -> None:
+        self.form.set_texts(texts)
+        weighed = {key.removeprefix(_WEIGHED): text for key, text in texts.items() if key.startswith(_WEIGHED)}
+        self.weighing.form.set_texts(weighed)
+
+    def _finish(self) -> None:
+        """A field is finished: judge again, and what is typed to the database."""
+        self.recompute()
+        self.save_draft()
+        self._show_state()
+
+    def _refuse(self, error: InputError) -> None:
+        message = shown(error.message)
+        self.form.show_problem(error.field, message)
+        self.context.say(message, Level.WARNING)
+
+    def _start_new(self) -> None:
+        self.save_draft()
+        self.context.select_lot(None)
+        self.form.take_focus()
+
+    def _why_not_keep(self) -> str:
+        return "" if self._lot is not None else self.tr("Save the lot first, then keep the weighing.")
+
+    def _mass_per_length(self) -> Estimate | None:
+        if self._lot is None:
+            return None
+        try:
+            newest = self.context.store.newest("mass_per_length", lot_id=self._lot.id)
+        except StoreError:
+            return None  # the usual one serves, and says so; keeping will say what is wrong with the store
+        return newest[1] if newest else None
+
+    def _show_earlier(self) -> None:
+        """Show the weighings kept last."""
+        try:
+            trials = self.context.store.trials(self.subject, lot_id=self._lot.id) if self._lot else ()
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            trials = ()
+        card = earlier_card(trials)
+        if card is None:
+            self.card.show_empty(self.tr("Not weighed yet. Type the mass of the spool as it is now."))
+        else:
+            self.card.show_card(card)
+
+    def _show_state(self) -> None:
+        self.material.show_material(self.form.material())
+        self.entry.save_button.setEnabled(self._lot is None or self.form.texts() != self._form_stored())
+        self.entry.new_button.setEnabled(self._lot is not None)
+
+    def _form_stored(self) -> dict[str, str]:
+        return {key: text for key, text in self._stored.items() if not key.startswith(_WEIGHED)}
+
+    def _make_layout(self) -> None:
+        left, right, across = QVBoxLayout(), QVBoxLayout(), QHBoxLayout(self)
+        for column in (left, right):
+            column.setSpacing(STEP_PX)
+        left.addWidget(self.entry)
+        left.addWidget(self.material, 1)
+        right.addWidget(self.weighing)
+        right.addWidget(self.card, 1)
+        across.setContentsMargins(0, 0, 0, 0)
+        across.setSpacing(2 * STEP_PX)
+        across.addLayout(left, 1)
+        across.addLayout(right, 1)
+
+    def _wire(self) -> None:
+        self.form.changed.connect(self._finish)
+        self.form.typed.connect(self._show_state)
+        self.weighing.form.changed.connect(self._finish)
+        self.entry.save_button.clicked.connect(self.keep)
+        self.entry.new_button.clicked.connect(self._start_new)
+        self.card.keep_clicked.connect(self.keep_weighing)

@@ -1,0 +1,1 @@
+"""Pages about what leaves the nozzle."""

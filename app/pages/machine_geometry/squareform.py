@@ -1,0 +1,118 @@
+"""The left side of the page *Squareness*: how and where it is read, and the rows of each way."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from PySide6.QtWidgets import QLabel
+
+from app.widgets.fields import ChoiceField, LengthField
+from app.widgets.reading_rows import Column
+from app.widgets.trialform import TrialForm
+from app.widgets.trialpicker import TrialPicker
+from app.words import shown
+from core.words import tr
+
+PILLARS, DRAWN, SQUARE = "pillars", "drawn", "square"
+_KINDS = {PILLARS: ("outer", "inner"), DRAWN: ("drawn",), SQUARE: ("travel",)}
+_REPEATS = 2
+_FIRST: dict[str, Any] = {
+    "method": PILLARS, "plane": "xy", "frame": "found", "side_a_mm": 80.0, "side_b_mm": 80.0, "span_mm": 300.0,
+    "longest_mm": 200.0, "tolerance_mm": 0.1,
+}  # fmt: skip
+
+
+class SquareForm(TrialForm):
+    """A trial form that plans the rows of the chosen method; readings of another method stay and do not count."""
+
+    def __init__(self, picker: TrialPicker) -> None:
+        self.caution = QLabel()
+        self.caution.setObjectName("question")
+        self.caution.setWordWrap(True)
+        columns = (
+            Column("feature", shown(tr("Length"))),
+            Column("measured_mm", shown(tr("Reading mm")), "length"),
+        )
+        super().__init__(columns, picker, above_entry=self.caution, across=3)
+        self.method = ChoiceField(
+            [
+                (PILLARS, self.tr("Pillars")),
+                (DRAWN, self.tr("Drawn lines")),
+                (SQUARE, self.tr("Square")),
+            ]
+        )
+        self.plane = ChoiceField([("xy", "X, Y"), ("xz", "X, Z"), ("yz", "Y, Z")])
+        self.frame_state = ChoiceField(
+            [
+                ("found", self.tr("as found")),
+                ("moved", self.tr("squared")),
+                ("terms", self.tr("terms set")),
+            ]
+        )
+        lengths = {key: LengthField(required=True, low_mm=0.001) for key in list(_FIRST)[3:]}
+        mm = self.tr("mm")
+        self.add_setting("method", self.tr("Read &by"), self.method)
+        self.add_setting("plane", self.tr("A&xes"), self.plane)
+        self.add_setting("frame", self.tr("F&rame"), self.frame_state)
+        self.add_setting("side_a_mm", self.tr("Side, &first axis"), lengths["side_a_mm"], mm)
+        self.add_setting("side_b_mm", self.tr("Side, &second"), lengths["side_b_mm"], mm)
+        self.add_setting("span_mm", self.tr("Frame &width"), lengths["span_mm"], mm)
+        self.add_setting("longest_mm", self.tr("&Longest part"), lengths["longest_mm"], mm)
+        self.add_setting("tolerance_mm", self.tr("&Tolerance ±"), lengths["tolerance_mm"], mm)
+        self.method.changed.connect(self._plan_anew)
+        self._say_caution()
+
+    def plan(self) -> None:
+        """Begin with pillars in X and Y."""
+        self.show_conditions(_FIRST)
+        self.show_rows(_planned(PILLARS))
+
+    def show_conditions(self, conditions: Mapping[str, Any]) -> None:
+        """Show stored settings."""
+        super().show_conditions(conditions)
+        self._say_caution()
+
+    def counts(self, row: Mapping[str, Any]) -> bool:
+        """Whether a reading takes part: read by the chosen method, not excluded, no question open."""
+        return self.belongs(row) and row["measured_mm"] is not None and not row["excluded"] and not row["questioned"]
+
+    def belongs(self, row: Mapping[str, Any]) -> bool:
+        """Whether a row is of the chosen method."""
+        return row["kind"] in _KINDS[str(self.method.value())]
+
+    def _plan_anew(self) -> None:
+        taken = [row for row in self.model.rows() if row["raw"] or row["excluded"]]
+        own = [row for row in taken if self.belongs(row)]
+        others = [row for row in taken if not self.belongs(row)]
+        self.model.replan([*own, *([] if own else _planned(str(self.method.value()))), *others])
+        self._say_caution()
+        self.entry.go_to(self.model.next_empty(self.model.rowCount() - 1) or 0)
+
+    def _say_caution(self) -> None:
+        self.caution.setText(
+            {
+                PILLARS: self.tr("Caution: let the piece cool, off a hot bed. Jaws are sharp."),
+                DRAWN: self.tr("Caution: axes start without warning; hands off."),
+                SQUARE: self.tr("Caution: lowest speed; indicator off before homing."),
+            }[str(self.method.value())]
+        )
+
+
+def _planned(method: str) -> Sequence[dict[str, Any]]:
+    if method == SQUARE:
+        placings = (("normal", shown(tr("Square as it stands"))), ("flipped", shown(tr("Square turned over"))))
+        return [
+            {"feature": name, "axis": placing, "kind": "travel"} for _ in range(_REPEATS) for placing, name in placings
+        ]
+    faces = {"outer": tr("outside"), "inner": tr("inside"), "drawn": tr("line")}
+    return [
+        {
+            "feature": shown(tr("Diagonal {number}, {face}", number=number, face=faces[kind])),
+            "axis": number,
+            "kind": kind,
+        }
+        for _ in range(_REPEATS)
+        for number in "12"
+        for kind in _KINDS[method]
+    ]

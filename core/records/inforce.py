@@ -1,0 +1,97 @@
+"""Settings in force within one transaction: writing those of a kept trial, and reading what holds now."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import fields, replace
+
+from sqlalchemy import ColumnElement, or_, select, update
+from sqlalchemy.orm import Session
+
+from core.errors import InputError
+from core.records.rows import SettingInForce, Trial
+from core.records.tables import SettingRow, TrialRow
+from core.words import tr
+
+_COLUMNS = tuple(field.name for field in fields(SettingInForce))
+
+
+def check_settings(trial: Trial, settings: Sequence[SettingInForce]) -> None:
+    """Refuse, before anything is written, what is no number, is for another machine or lot, or is there twice."""
+    places = [(setting.lot_id, setting.name) for setting in settings]
+    for setting, place in zip(settings, places, strict=True):
+        if trial.machine_id is None:
+            raise InputError("machine_id", tr("Choose the machine first; a setting is in force on one."))
+        if setting.machine_id != trial.machine_id or setting.lot_id not in (None, trial.lot_id):
+            raise InputError(
+                "settings",
+                tr("{name} is for another machine or lot than the trial; calculate again.", name=setting.name),
+            )
+        if not math.isfinite(setting.new) or not math.isfinite(setting.old or 0.0):
+            raise InputError(
+                "settings", tr("{name} is not a finite number and cannot be set; type one.", name=setting.name)
+            )
+        if places.count(place) > 1:
+            raise InputError("settings", tr("{name} is set twice in one trial; choose one value.", name=setting.name))
+
+
+def write_settings(session: Session, row: TrialRow, settings: Sequence[SettingInForce]) -> None:
+    """Put settings in force with a trial that is just being kept; one that has an id is verified by the trial.
+
+    Raises:
+        InputError: a setting to be verified is no longer in force.
+    """
+    for setting in settings:
+        if setting.id is None:
+            given = replace(setting, since=row.kept_at, trial_id=row.id, verified_by=None)
+            session.add(SettingRow(**{name: getattr(given, name) for name in _COLUMNS}))
+        else:
+            _row_in_force(session, setting).verified_by = row.id
+    session.flush()
+
+
+def _row_in_force(session: Session, setting: SettingInForce) -> SettingRow:
+    row = _newest(session, setting.name, setting.machine_id, setting.lot_id)
+    if row is None or replace(_setting_from_row(row), verified_by=setting.verified_by) != setting:
+        raise InputError(
+            "settings",
+            tr("{name} was set anew elsewhere meanwhile; open the page again, then keep the trial.", name=setting.name),
+        )
+    return row
+
+
+def forget_verifier(session: Session, trial_id: int) -> None:
+    """Take back what a trial verified: it is being withdrawn."""
+    session.execute(update(SettingRow).where(SettingRow.verified_by == trial_id).values(verified_by=None))
+
+
+def read_settings(session: Session, machine_id: int, lot_id: int | None) -> tuple[SettingInForce, ...]:
+    """Return all settings of a machine, past and present, newest first; with a lot those that can touch the lot."""
+    conditions = [SettingRow.machine_id == machine_id]
+    if lot_id is not None:
+        conditions.append(or_(SettingRow.lot_id.is_(None), SettingRow.lot_id == lot_id))
+    rows = session.scalars(select(SettingRow).where(*conditions).order_by(SettingRow.id.desc()))
+    return tuple(_setting_from_row(row) for row in rows)
+
+
+def read_in_force(session: Session, name: str, machine_id: int, lot_id: int | None) -> SettingInForce | None:
+    """Return the last setting of that name: that of the lot, else that of the machine."""
+    row = _newest(session, name, machine_id, lot_id)
+    if row is None and lot_id is not None:
+        row = _newest(session, name, machine_id, None)
+    return None if row is None else _setting_from_row(row)
+
+
+def _newest(session: Session, name: str, machine_id: int, lot_id: int | None) -> SettingRow | None:
+    of_lot: ColumnElement[bool] = SettingRow.lot_id.is_(None) if lot_id is None else SettingRow.lot_id == lot_id
+    return session.scalar(
+        select(SettingRow)
+        .where(SettingRow.machine_id == machine_id, SettingRow.name == name, of_lot)
+        .order_by(SettingRow.id.desc())
+        .limit(1)
+    )
+
+
+def _setting_from_row(row: SettingRow) -> SettingInForce:
+    return SettingInForce(**{name: getattr(row, name) for name in _COLUMNS})

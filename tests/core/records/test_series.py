@@ -1,0 +1,113 @@
+"""Estimates of one name over time: what charts draw, and what a bad instrument may have spoiled."""
+
+import math
+import sqlite3
+from contextlib import closing
+from dataclasses import replace
+from datetime import timedelta
+
+import pytest
+from sqlalchemy import event
+from sqlalchemy.engine import Engine
+
+from core.quantity import Estimate
+from core.records import trials
+from core.records.rows import Instrument, Lot, Machine, SeriesPoint, Trial
+from core.records.store import open_store
+
+SCALE = Estimate("scale_x", 0.0021, 0.0004, 3.7, "1")
+WALL = Estimate("wall_outset", 0.031, 0.006, math.inf, "mm")
+
+
+@pytest.fixture
+def shop():
+    """Two machines, a lot and two instruments."""
+    store = open_store(":memory:")
+    store.add_machine(Machine("A"))
+    store.add_machine(Machine("B"))
+    store.add_lot(Lot("L", "PLA"))
+    store.add_instrument(Instrument("C"))
+    store.add_instrument(Instrument("D"))
+    yield store
+    store.close()
+
+
+def test_a_series_is_oldest_first_with_when_and_where(shop):
+    first = shop.keep(Trial("sizeerror", 1, 1, estimates=(WALL, SCALE)))
+    second = shop.keep(Trial("other", estimates=(replace(SCALE, value=0.5, dof=math.inf, unit="mm"),)))
+    assert shop.series("scale_x") == (
+        SeriesPoint(first.id, first.kept_at, 0.0021, 0.0004, 3.7, "1", 1, 1),
+        SeriesPoint(second.id, second.kept_at, 0.5, 0.0004, math.inf, "mm", None, None),
+    )
+    assert [point.value for point in shop.series("wall_outset")] == [WALL.value]
+
+
+def test_a_series_is_of_one_machine_or_lot_where_asked_and_of_trials_in_use(shop):
+    keep = {
+        (machine, lot): shop.keep(Trial("sizeerror", machine, lot, estimates=(SCALE,))).id
+        for machine in (1, 2, None)
+        for lot in (1, None)
+    }
+    withdrawn = shop.keep(Trial("sizeerror", 1, 1, estimates=(SCALE,)))
+    shop.withdraw(withdrawn.id, "cold part")
+    shop.save_draft(Trial("sizeerror", 1, 1))
+
+    def ids(**where):
+        return [point.trial_id for point in shop.series("scale_x", **where)]
+
+    assert ids() == list(keep.values())
+    assert ids(machine_id=1) == [keep[1, 1], keep[1, None]]
+    assert ids(lot_id=1) == [keep[1, 1], keep[2, 1], keep[None, 1]]
+    assert ids(machine_id=2, lot_id=1) == [keep[2, 1]]
+    assert shop.series("steps_x") == ()
+
+
+def test_the_newest_estimate_of_an_instrument(shop):
+    first = shop.keep(Trial("instruments", instrument_id=1, estimates=(SCALE,)))
+    last = shop.keep(Trial("instruments", instrument_id=1, estimates=(replace(SCALE, value=0.5),)))
+    other = shop.keep(Trial("instruments", instrument_id=2, estimates=(replace(SCALE, value=0.7),)))
+    assert shop.newest_for_instrument("scale_x", 1) == (last.id, replace(SCALE, value=0.5))
+    assert shop.newest_for_instrument("scale_x", 2) == (other.id, replace(SCALE, value=0.7))
+    assert shop.newest_for_instrument("zero_outside", 1) is None
+    shop.withdraw(last.id, "dirt on a jaw")
+    assert shop.newest_for_instrument("scale_x", 1) == (first.id, SCALE)
+
+
+def test_what_was_read_with_an_instrument_since_a_time(shop):
+    early = shop.keep(Trial("sizeerror", 1, instrument_id=1, readings={"raw": ["1"]}, estimates=(SCALE,)))
+    late = shop.keep(Trial("drive", 1, instrument_id=1, used=(early.id,)))
+    shop.keep(Trial("drive", 1, instrument_id=2))
+    shop.keep(Trial("drive", 1))
+    shop.save_draft(Trial("drive", 1, instrument_id=1))
+    shop.withdraw(shop.keep(Trial("drive", instrument_id=1)).id, "cold part")
+    assert shop.read_with(1, early.kept_at) == (late, replace(early, readings={}))
+    assert shop.read_with(1, early.kept_at + timedelta(microseconds=1)) == (late,)
+    assert shop.read_with(1, late.kept_at + timedelta(days=1)) == ()
+
+
+def test_all_that_was_read_is_found_however_much(shop, monkeypatch):
+    monkeypatch.setattr(trials, "IDS_AT_ONCE", 3)
+    first = shop.keep(Trial("drive", instrument_id=1))
+    kept = [
+        shop.keep(Trial("drive", instrument_id=1, estimates=(SCALE, WALL), used=(first.id,), readings={}))
+        for _ in range(7)
+    ]
+    assert shop.read_with(1, first.kept_at) == (*reversed(kept), first)
+
+
+@pytest.mark.parametrize("place", ["machine_id", "lot_id"])
+def test_a_series_touches_no_row_with_readings(path, place):
+    sent = []
+
+    def note(_connection, _cursor, statement, values, *_rest):
+        sent.append((statement, values))
+
+    store = open_store(path)
+    event.listen(Engine, "before_cursor_execute", note)
+    store.series("scale_x", **{place: 3})
+    event.remove(Engine, "before_cursor_execute", note)
+    store.close()
+    ((statement, values),) = [one for one in sent if one[0].startswith("SELECT")]
+    with closing(sqlite3.connect(path)) as other:
+        plan = [row[3] for row in other.execute(f"EXPLAIN QUERY PLAN {statement}", values)]
+    assert any(step.startswith(f"SEARCH trial USING COVERING INDEX ix_trial_{place}") for step in plan)

@@ -13,10 +13,8 @@ from app.words import shown
 from core.filament.materials import Figure, Material, figure_words, find_material
 
 _UNITS = {"1e-6/K": "10⁻⁶/K", "g/cm3": "g/cm³"}
-_ROW = (
-    '<tr><td style="padding-right: 16px">{name}</td>'
-    '<td style="padding-right: 16px; white-space: nowrap">{value}</td><td>{known}</td></tr>'
-)
+_CELL = "padding-right: 10px; white-space: nowrap"
+_ROW = f'<tr><td style="{_CELL}">{{name}}</td><td style="{_CELL}">{{value}}</td><td>{{known}}</td></tr>'
 
 
 class MaterialCard(QFrame):
@@ -33,7 +31,6 @@ class MaterialCard(QFrame):
         self.says.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        self.says.setAutoFillBackground(False)
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -69,7 +66,7 @@ class MaterialCard(QFrame):
 
     def _row(self, figure: Figure) -> str:
         low, high = number_text(figure.low), number_text(figure.high)
-        span = low if figure.low == figure.high else self.tr("{low} to {high}").format(low=low, high=high)
+        span = low if figure.low == figure.high else self.tr("{low}–{high}").format(low=low, high=high)
         if figure.typical is not None:
             span = self.tr("{typical} ({span})").format(typical=number_text(figure.typical), span=span)
         known = self.tr("seen in print") if figure.verified else self.tr("unverified")

@@ -70,7 +70,7 @@ def test_pairs_typed_by_keyboard_set_the_diameter(qtbot, page, store, shop):
     type_readings(qtbot, THIN)
     assert "Filament diameter: Set 1.700 mm instead of 1.75 mm." in verdict(page)
     assert "94.4" in verdict(page)
-    assert "by caliper to ± 2.7 %, by micrometer to ± 0.7" in verdict(page)
+    assert "by caliper to ± 2.7 %, by micrometer to ± 0.66 % (used)" in verdict(page)
     assert page.plot.data.point_count == 10
     assert page.plot.data.ground.label == "claimed ± 0.03 mm"
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)

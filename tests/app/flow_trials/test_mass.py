@@ -4,8 +4,9 @@ import pytest
 from PySide6.QtCore import QLocale
 
 from app.pages.flow_trials.mass import MassPage
+from core.errors import StoreError
 from core.quantity import Estimate
-from core.records.rows import Instrument, Trial
+from core.records.rows import Instrument, Lot, Trial
 from tests.app.flow_trials.flowpages import choose, open_page, put_readings, type_readings, type_setting, verdict
 
 SETTINGS = {
@@ -57,7 +58,7 @@ def test_by_mass_per_length_the_density_is_not_asked(page):
     choose(page, "by", "mass_per_length")
     assert page.form.typed["density_g_cm3"].isHidden()
     assert not page.form.typed["mass_per_length_g_m"].isHidden()
-    assert "this one is needed" in verdict(page)
+    assert page.form.typed["mass_per_length_g_m"].accessibleDescription()  # the field that is asked for, in sight
     type_setting(page, "mass_per_length_g_m", "3.06")
     assert "tests the feed" in verdict(page)
     assert page.result.found.flow.value == pytest.approx(2100 * 3.06e-3 / 6.425)
@@ -120,3 +121,29 @@ def test_a_coarse_balance_is_minded(page):
     put_readings(page, ["6.42", "6.43"])
     type_setting(page, "u_balance_g", "0.15")
     assert "print at least 15 g" in verdict(page)
+
+
+def test_a_draft_found_again_shows_the_fields_it_needs(page, store, shop):
+    choose(page, "by", "mass_per_length")
+    choose(page, "path_counted", "cm3 at_one")
+    put_readings(page, ["6.42"])
+    here = shop.lot.id
+    shop.select_lot(None)
+    shop.select_lot(store.add_lot(Lot("Slate 8", "PETG")).id)
+    assert not page.form.typed["density_g_cm3"].isHidden()
+    shop.select_lot(here)
+    assert page.form.typed["density_g_cm3"].isHidden()
+    assert not page.form.typed["volume_cm3"].isHidden()
+    assert page.form.model.rows()[0]["raw"] == "6.42"
+
+
+def test_a_store_that_fails_is_said_and_the_mass_still_counts(page, store, shop, monkeypatch):
+    def fail(*_where, **_more):
+        raise StoreError("the disk is gone")
+
+    said = []
+    shop.notice.connect(lambda text, _level: said.append(text))
+    monkeypatch.setattr(store, "newest", fail)
+    put_readings(page, ["6.42", "6.43"])
+    assert "Change nothing" in verdict(page)
+    assert "the disk is gone" in said

@@ -283,6 +283,37 @@ def test_what_the_store_refuses_is_not_called_kept(qtbot, page, store, monkeypat
     assert not page.save_draft()
 
 
+def keep_reversal(store, shop, value, axis="x"):
+    play = Estimate(f"reversal_{axis}", value, 0.003, 12.0, "mm")
+    return store.keep(Trial("reversal", shop.machine.id, estimates=(play,)))
+
+
+def test_a_kept_reversal_sends_to_the_mechanics_first_and_is_named_and_used(qtbot, page, store, shop):
+    for row, text in enumerate(SMALLER):
+        page.form.model.edit(row, "measured_mm", text)
+    assert "Shrink allowance" in verdict(page)
+    small = keep_reversal(store, shop, 0.01)
+    shop.kept.emit(small)
+    assert "Shrink allowance" in verdict(page)
+    keep_reversal(store, shop, 0.2, axis="y")  # no length of this print lies along it
+    large = keep_reversal(store, shop, 0.12)
+    shop.kept.emit(large)
+    assert "Shrink allowance" not in verdict(page)
+    assert f"Reversal trial № {large.id} measured 0.1200 ± 0.0065 mm" in verdict(page)
+    store.withdraw(large.id, "mended since")
+    page.keep()
+    assert store.trials(subject="sizeerror")[0].used == (small.id,)
+
+
+def test_outside_lengths_beside_a_small_kept_reversal_say_what_is_left(qtbot, page, store, shop):
+    small = keep_reversal(store, shop, 0.01)
+    page.form.piece.setCurrentIndex(page.form.piece.findData("own"))
+    page.form.piece.activated.emit(page.form.piece.currentIndex())
+    lines = (f"{L}\t{L + 0.15 + 0.01 * (L % 40 == 0):.2f}" for L in (20, 40, 60, 80, 100))
+    page.form.model.paste(0, 3, "\n".join(lines))
+    assert f"Reversal trial № {small.id}" in verdict(page) and "the rest is wall outset" in verdict(page)
+
+
 CHILD = """
     import sys
     from PySide6.QtCore import Qt, QSettings

@@ -25,6 +25,7 @@ DEMO = ROOT / "resources" / "demo" / "comb_x.csv"
 
 def main(folder: Path) -> None:
     """Write the pictures."""
+    from app.pages import PAGES
     from app.pages.part_size.sizeerror import SizeErrorPage
     from app.theme import apply_theme
 
@@ -35,7 +36,7 @@ def main(folder: Path) -> None:
         apply_theme(app, dark)
         for size_name, size in SIZES.items():
             window = _window(size)
-            for key in ("drive", "sizeerror"):
+            for key in [entry.key for entry in PAGES]:
                 window.show_page(key)
                 if key == "sizeerror":
                     _fill(window.findChild(SizeErrorPage))

@@ -36,7 +36,8 @@ class Context(QObject):
     """The store and the picked machine, lot and instrument.
 
     Whoever adds or changes a row in the store emits `machines_changed`, `lots_changed` or `instruments_changed`; the
-    context then reads its own row anew. `kept` carries the Trial, `notice` a sentence and its level.
+    context then reads its own row anew. `kept` carries the Trial, `page_asked` the key of the page that a page wants
+    opened for what is picked, `notice` a sentence and its level.
     """
 
     machine_changed = Signal(object)
@@ -46,6 +47,7 @@ class Context(QObject):
     lots_changed = Signal()
     instruments_changed = Signal()
     kept = Signal(object)
+    page_asked = Signal(str)
     notice = Signal(str, str)
 
     def __init__(self, store: Store, parent: QObject | None = None) -> None:

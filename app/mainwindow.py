@@ -68,6 +68,7 @@ class MainWindow(QMainWindow):
         """Fill the pickers and show the first page."""
         self.context = context
         context.notice.connect(self.say)
+        context.page_asked.connect(self.enter_page)
         context.machine_changed.connect(self._show_title)
         context.machine_changed.connect(self._remember_machine)
         self.pickers.serve(context)

@@ -1,7 +1,7 @@
 """Set everything up and run all tests: `python3 tests/run.py [arguments for pytest]`.
 
-Runs ruff, mypy and pytest, and ends with one line for each. With arguments only the tests they choose are run and the
-coverage of core is not asked for.
+Runs ruff, mypy and pytest on all processors, and ends with one line for each. With arguments only the tests they choose
+are run, one after the other, and the coverage of core is not asked for.
 """
 
 from __future__ import annotations
@@ -24,11 +24,11 @@ TEST_PACKAGES: tuple[str, ...] = ()
 def main(arguments: list[str]) -> int:
     """Run everything in the environment; return the worst exit code."""
     python = str(start.prepare("test", (*start.SYSTEM_PACKAGES, *TEST_PACKAGES)))
-    coverage = [] if arguments else ["--cov=core", "--cov-report=term-missing"]
+    whole = ["--cov=core", "--cov-report=term-missing", "--numprocesses=auto", "--dist=loadscope"]
     results = [
         _run("ruff", [python, "-m", "ruff", "check", "app", "core", "resources", "tests"]),
         _run("mypy", [python, "-m", "mypy"]),
-        _run("pytest", [python, "-m", "pytest", *coverage, *arguments]),
+        _run("pytest", [python, "-m", "pytest", *(arguments or whole)]),
     ]
     print("\nSummary")
     for name, code, seconds in results:

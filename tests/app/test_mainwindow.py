@@ -311,3 +311,9 @@ def test_nothing_is_cut_off_at_1000_x_700(window):
     for widget in texts:
         assert widget.width() >= widget.fontMetrics().horizontalAdvance(widget.text().replace("&", ""))
     assert window.minimumSizeHint().width() <= 1000
+
+
+def test_a_page_can_ask_for_another(window, context):
+    context.page_asked.emit("other")
+    assert window.rail.marked() == "other"
+    assert isinstance(next(page for page in window.findChildren(PlainPage) if page.isVisible()), OtherPage)

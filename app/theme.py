@@ -5,7 +5,7 @@ them apart; meaning is never carried by colour alone. Text keeps a contrast of a
 
 Names the style sheet knows, to be set with `setObjectName`:
     QFrame#card  QLabel#heading  QLabel#quiet  QLabel#question (warning ink)  QLabel#good  QPushButton#primary
-    QPushButton#plain (looks like text)  QLineEdit#entry (the one big field)  QFrame#rail  QLabel#group and
+    QPushButton#plain (looks like text)  QLineEdit#entry (the one big field)  QFrame#rail  QPushButton#group and
     QPushButton#page (in the rail)  QFrame#popover  QFrame#notice
 A field at fault is given the property `wrong` (true) and is then edged in the warning colour.
 """
@@ -189,7 +189,10 @@ QHeaderView, QTableCornerButton::section {{ background: {t.card}; border: none; 
 QHeaderView::section {{ background: {t.card}; color: {t.quiet}; border: none; border-bottom: 1px solid {t.hairline};
     padding: 5px 6px; font-weight: 600; }}
 QScrollArea#pages, QScrollArea#pages > QWidget > QWidget {{ background: transparent; }}
-QLabel#group {{ font-weight: 600; padding: 8px 8px 4px 16px; }}
+QPushButton#group {{ text-align: left; font-weight: 600; padding: 7px 8px 5px 13px; border: none;
+    border-left: 3px solid transparent; border-radius: 0; background: transparent; color: {t.quiet}; }}
+QPushButton#group:checked {{ color: {t.ink}; }}
+QPushButton#group:hover, QPushButton#group:focus {{ color: {t.ink}; text-decoration: underline; }}
 QPushButton#page {{ text-align: left; padding: 4px 8px 4px 25px; border: none; border-left: 3px solid transparent;
     border-radius: 0; background: transparent; color: {t.quiet}; }}
 QPushButton#page:hover, QPushButton#page:focus {{ color: {t.ink}; text-decoration: underline; }}

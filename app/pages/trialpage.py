@@ -27,7 +27,8 @@ from core.quantity import Estimate
 from core.records.rows import Trial
 
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
-_CHECKED = ("zero_outside", "zero", "zero_inside", "sd_hand")  # estimates that only the check of an instrument gives
+_PLOT_PX = 240  # high: a long verdict scrolls rather than press the plot flat
+_CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")  # estimates that only the check of an instrument gives
 
 
 class TrialPage(Page):
@@ -86,6 +87,7 @@ class TrialPage(Page):
         above.addWidget(heading, 1)
         for widget in head:
             above.addWidget(widget)
+        plot.setMinimumHeight(_PLOT_PX)
         right.addWidget(plot, 3)
         right.addWidget(card, 2)
         across.addWidget(form, 45)

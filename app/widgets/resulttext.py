@@ -148,7 +148,7 @@ def _column_widths(cells: list[tuple[str, str, str, str]], measure: QFontMetrics
     label = max(measure.horizontalAdvance(row[0]) for row in cells)
     number = max((measure.horizontalAdvance(row[1]) for row in cells if row[2]), default=0.0)
     rest = max(measure.horizontalAdvance(row[2] if row[2] else row[1]) - (0 if row[2] else number) for row in cells)
-    fixed = (math.ceil(label) + 2 * STEP_PX, math.ceil(number) + 1, math.ceil(rest) + 2 * STEP_PX)
+    fixed = (math.ceil(label) + STEP_PX, math.ceil(number) + 1, math.ceil(rest) + STEP_PX)
     kinds = QTextLength.Type
     return [*(QTextLength(kinds.FixedLength, max(w, 1)) for w in fixed), QTextLength(kinds.VariableLength, 0)]
 

@@ -317,3 +317,26 @@ def test_a_page_can_ask_for_another(window, context):
     context.page_asked.emit("other")
     assert window.rail.marked() == "other"
     assert isinstance(next(page for page in window.findChildren(PlainPage) if page.isVisible()), OtherPage)
+
+
+def test_only_the_heading_of_the_page_in_view_is_open(qtbot, window):
+    rail = window.rail
+    assert rail.pages["drive"].isVisible() and not rail.pages["other"].isVisible()
+    qtbot.mouseClick(rail.headings["Second group"], Qt.MouseButton.LeftButton)
+    assert rail.pages["other"].isVisible() and not rail.pages["drive"].isVisible()
+    assert type(page_in_view(window)) is OtherPage
+
+
+def test_a_click_on_the_page_in_view_leaves_it_marked(qtbot, window):
+    qtbot.mouseClick(window.rail.pages["drive"], Qt.MouseButton.LeftButton)
+    assert window.rail.pages["drive"].isChecked()
+    assert window.rail.marked() == "drive"
+
+
+def test_a_heading_remembers_its_page(qtbot, window):
+    window.rail.page_entered.disconnect(window.enter_page)
+    asked = []
+    window.rail.page_entered.connect(asked.append)
+    qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
+    assert asked == ["other"]
+    assert window.rail.marked() == "drive"  # the window decides which page is in view

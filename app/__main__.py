@@ -47,7 +47,7 @@ def main(arguments: list[str] | None = None) -> int:
 
         return analyse.main(arguments[1:])
     options = _parsed(arguments) if arguments else Options()
-    if sentence := display_missing(sys.platform, os.environ):
+    if sentence := display_missing(sys.platform, os.environ) or display_dead(sys.platform, os.environ):
         sys.stderr.write(f"{sentence}\n")
         return NO_DISPLAY_CODE
     if sentence := _qt_refused():
@@ -64,6 +64,29 @@ def display_missing(platform: str, environ: Mapping[str, str]) -> str:
     return (
         "There is no display here, so no window can open (neither DISPLAY nor WAYLAND_DISPLAY is set). Start again on "
         "a desktop, or evaluate a file of readings without a window (python -m app analyse), here:\n"
+        f"    {sys.executable or 'python'} -m app analyse readings.csv"
+    )
+
+
+def display_dead(platform: str, environ: Mapping[str, str]) -> str:
+    """Return a sentence if DISPLAY names a screen that does not answer: Qt would abort; else an empty text."""
+    others = environ.get("WAYLAND_DISPLAY") or environ.get("QT_QPA_PLATFORM", "xcb") != "xcb"
+    if not platform.startswith("linux") or others:
+        return ""
+    import ctypes
+
+    try:
+        x11 = ctypes.CDLL("libX11.so.6")
+    except OSError:
+        return ""  # Qt says what is missing
+    x11.XOpenDisplay.restype, x11.XCloseDisplay.argtypes = ctypes.c_void_p, (ctypes.c_void_p,)
+    screen = x11.XOpenDisplay(environ["DISPLAY"].encode())
+    if screen:
+        x11.XCloseDisplay(screen)
+        return ""
+    return (
+        f"No display answers at {environ['DISPLAY']} (DISPLAY), so no window can open. Start again on a running "
+        "desktop, or evaluate a file of readings without a window:\n"
         f"    {sys.executable or 'python'} -m app analyse readings.csv"
     )
 

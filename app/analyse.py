@@ -73,16 +73,23 @@ def _analyse(options: argparse.Namespace) -> int:
     readings = _readings(file, options)
     names = _only_one(file, "lot", file.lot), _only_one(file, "instrument", file.instrument)
     kept = ""
+    if options.database and not _is_there(options.database) and any((options.machine, *names)):
+        says = tr("There is no database {where}; names are looked up in one that is there.", where=options.database)
+        raise InputError("database", says)
     if options.database is None:
         judgement = _judge(file, readings, None, None)
         _draw(judgement, readings, options)
     else:
         with closing(open_store(options.database)) as store:
             judgement, kept = _judge_and_keep(store, file, readings, options, names)
-    _tell(judgement, options)
+    _tell(file, judgement, options)
     if kept:
         print(kept, file=sys.stderr)
     return 0
+
+
+def _is_there(database: str) -> bool:
+    return "://" in database or Path(database).exists()
 
 
 def _readings(file: ReadingsFile, options: argparse.Namespace) -> SizeReadings:
@@ -232,9 +239,12 @@ def _draw(judgement: SizeJudgement, readings: SizeReadings, options: argparse.Na
     del application
 
 
-def _tell(judgement: SizeJudgement, options: argparse.Namespace) -> None:
+def _tell(file: ReadingsFile, judgement: SizeJudgement, options: argparse.Namespace) -> None:
+    flagged = zip(_used(file), judgement.fit.flagged.tolist(), strict=True)
+    lines = [file.line_number[i] for i, stands_out in flagged if stands_out]
     if options.json:
-        print(json.dumps(as_json(judgement), indent=1, allow_nan=False))
+        print(json.dumps({**as_json(judgement), "outlier_lines": lines}, indent=1, allow_nan=False))
     else:
-        print("\n".join(text_lines(judgement)))
+        outliers = [tr("  Line {line} stands out from the others: read that gauge again.", line=n) for n in lines]
+        print("\n".join([*text_lines(judgement), *outliers]))
     sys.stdout.flush()

@@ -28,7 +28,8 @@ from core.records.rows import Trial
 
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
 _PLOT_PX = 240  # high: a long verdict scrolls rather than press the plot flat
-_CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")  # estimates that only the check of an instrument gives
+# Estimates that only the check of an instrument gives.
+_CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")
 
 
 class TrialPage(Page):

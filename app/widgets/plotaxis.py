@@ -8,6 +8,7 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QDate, Qt
 
+from app.widgets.fields import local_text
 from app.widgets.plotdata import Floats
 
 _EPOCH = QDate(1970, 1, 1)
@@ -38,7 +39,7 @@ class Axis(pg.AxisItem):  # type: ignore[misc]
         if self.dates:
             return [_EPOCH.addDays(round(day)).toString(Qt.DateFormat.ISODate) for day in values]
         places = max(0, -math.floor(math.log10(spacing) + 1e-9))
-        return [f"{round(value, places) + 0.0:.{places}f}".replace("-", "−") for value in values]
+        return [local_text(f"{round(value, places) + 0.0:.{places}f}".replace("-", "−")) for value in values]
 
     def ticks(self, low: float, high: float, length_px: float) -> tuple[Floats, list[str]]:
         """Return values and texts of the ticks over a range."""

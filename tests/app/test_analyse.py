@@ -93,7 +93,7 @@ def test_json_has_the_agreed_keys_and_is_strict(run, lines):
     assert (code, err) == (0, "")
     assert out.isascii()  # any code page can carry it
     told = json.loads(out, parse_constant=no_constant)
-    assert list(told) == ["estimates", "not_estimable", "diagnostics", "verdict", "line_refused"]
+    assert list(told) == ["estimates", "not_estimable", "diagnostics", "verdict", "line_refused", "outlier_lines"]
     for name, keys in (
         ("estimates", ["name", "value", "u", "dof", "unit", "k", "U"]),
         ("not_estimable", ["name", "needs"]),
@@ -323,6 +323,7 @@ def test_nothing_is_half_kept(run, database, column, arguments, words, qapp):
 
 
 def test_names_looked_up_in_an_empty_database(run, tmp_path):
+    open_store(tmp_path / "new.db").close()
     code, _, err = run(comb_lines(), "--database", tmp_path / "new.db", "--machine", "any")
     assert code == 2 and "it knows none" in err
 
@@ -401,3 +402,22 @@ def test_the_readings_of_the_demo_give_back_what_was_planted(capsys):
     for name, planted in (("scale_x", -0.0034), ("wall_outset", 0.04), ("lost_motion_x", 0.01)):
         assert abs(found[name]["value"] - planted) <= found[name]["U"]
     assert [said["setting"] for said in answer["verdict"]] == ["check_flow", "contour_offset", "shrink_allowance"]
+
+
+def test_an_outlier_is_named_with_its_line(run):
+    lines = comb_lines()
+    words = lines[4].split(",")
+    lines[4] = ",".join([*words[:3], f"{float(words[3]) + 0.6:.2f}"])
+    code, out, _ = run(lines)
+    assert code == 0
+    assert "Line 5 stands out from the others" in out
+    _, out, _ = run(lines, "--json")
+    assert json.loads(out)["outlier_lines"] == [5]
+
+
+def test_names_are_not_looked_up_in_a_database_that_is_not_there(run, tmp_path):
+    where = tmp_path / "new.db"
+    code, _, err = run(comb_lines(), "--machine", "old bed", "--database", where)
+    assert code == 2
+    assert "There is no database" in err
+    assert not where.exists()

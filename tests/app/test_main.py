@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from app.__main__ import NO_DISPLAY_CODE, display_missing
+from app.__main__ import NO_DISPLAY_CODE, display_dead, display_missing
 from core.records.rows import Machine
 from core.records.store import open_store
 
@@ -29,6 +29,22 @@ def test_a_missing_display(platform, environ, missing):
     sentence = display_missing(platform, environ)
     assert bool(sentence) is missing
     assert not missing or "python -m app analyse" in sentence
+
+
+def test_a_display_that_does_not_answer_is_told_before_qt_aborts():
+    assert "No display answers at :77777" in display_dead("linux", {"DISPLAY": ":77777"})
+
+
+@pytest.mark.parametrize(
+    ("platform", "environ"),
+    [
+        ("win32", {"DISPLAY": ":77777"}),
+        ("linux", {"DISPLAY": ":77777", "WAYLAND_DISPLAY": "wayland-0"}),
+        ("linux", {"DISPLAY": ":77777", "QT_QPA_PLATFORM": "offscreen"}),
+    ],
+)
+def test_other_window_systems_need_no_display(platform, environ):
+    assert display_dead(platform, environ) == ""
 
 
 def test_without_a_display_the_app_says_so_and_leaves():

@@ -72,6 +72,7 @@ class MainWindow(QMainWindow):
         context.machine_changed.connect(self._show_title)
         context.machine_changed.connect(self._remember_machine)
         self.pickers.serve(context)
+        self.rail.finder.serve(context)
         self._show_title(context.machine)
         if context.machine is not None:
             self._remember_machine(context.machine)

@@ -1,4 +1,4 @@
-"""The list of pages at the left: headings, below the open one its pages, help and the theme switch at the foot."""
+"""The list at the left: the find box, headings, below the open one its pages, help and theme switch at the foot."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.finder import Finder
 from app.pages import PAGES, PageEntry
 from app.theme import DARK, STEP_PX, tokens
 
@@ -37,6 +38,7 @@ class Rail(QFrame):
         self._seen = {group: keys[0] for group, keys in self._groups.items()}
         self.pages = {entry.key: self._make_button(entry) for entry in PAGES}
         self.headings = {group: self._make_heading(group, n) for n, group in enumerate(self._groups, start=1)}
+        self.finder = Finder()
         self.help = QPushButton(self.tr("Help   F1"))
         self.help.setObjectName("plain")
         self.theme = QPushButton()
@@ -44,13 +46,21 @@ class Rail(QFrame):
         self._name_theme()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, STEP_PX, 1, STEP_PX)
+        layout.addWidget(self.finder)
         layout.addWidget(self._make_list(), 1)
         layout.addWidget(self.help)
         layout.addWidget(self.theme)
         self.mark(PAGES[0].key)
         self.help.clicked.connect(self.help_asked)
         self.theme.clicked.connect(self._ask_for_theme)
-        for keys, slot in (("F1", self.help_asked.emit), ("Ctrl+PgDown", self._next), ("Ctrl+PgUp", self._last)):
+        self.finder.page_chosen.connect(self.page_entered)
+        self.finder.left.connect(self._come_back)
+        for keys, slot in (
+            ("F1", self.help_asked.emit),
+            ("Ctrl+K", self.finder.setFocus),
+            ("Ctrl+PgDown", self._next),
+            ("Ctrl+PgUp", self._last),
+        ):
             QShortcut(QKeySequence(keys), self).activated.connect(slot)
 
     def mark(self, key: str) -> None:
@@ -87,6 +97,9 @@ class Rail(QFrame):
             if self.pages[key].isVisible():
                 self.pages[key].setFocus(Qt.FocusReason.TabFocusReason)
         return True
+
+    def _come_back(self) -> None:
+        self.page_entered.emit(self._marked)
 
     def _next(self) -> None:
         self.page_entered.emit(self._beside(+1))

@@ -5,7 +5,7 @@ them apart; meaning is never carried by colour alone. Text keeps a contrast of a
 
 Names the style sheet knows, to be set with `setObjectName`:
     QFrame#card  QLabel#heading  QLabel#quiet  QLabel#question (warning ink)  QLabel#good  QPushButton#primary
-    QPushButton#plain (looks like text)  QLineEdit#entry (the one big field)  QFrame#rail  QPushButton#group and
+    QPushButton#plain (looks like text)  QLineEdit#entry (the one big field), #find  QFrame#rail  QPushButton#group and
     QPushButton#page (in the rail)  QFrame#popover  QFrame#notice
 A field at fault is given the property `wrong` (true) and is then edged in the warning colour.
 """
@@ -188,6 +188,7 @@ QTableView {{ border: none; gridline-color: {t.hairline}; background: {t.card};
 QHeaderView, QTableCornerButton::section {{ background: {t.card}; border: none; }}
 QHeaderView::section {{ background: {t.card}; color: {t.quiet}; border: none; border-bottom: 1px solid {t.hairline};
     padding: 5px 6px; font-weight: 600; }}
+QLineEdit#find {{ margin: 0 12px 6px 12px; }}
 QScrollArea#pages, QScrollArea#pages > QWidget > QWidget {{ background: transparent; }}
 QPushButton#group {{ text-align: left; font-weight: 600; padding: 7px 8px 5px 13px; border: none;
     border-left: 3px solid transparent; border-radius: 0; background: transparent; color: {t.quiet}; }}

@@ -27,6 +27,7 @@ def empty_window(qtbot, monkeypatch, settings):
     """The window as first painted, before the database is open."""
     monkeypatch.setattr("app.mainwindow.PAGES", PLAIN_PAGES)
     monkeypatch.setattr("app.rail.PAGES", PLAIN_PAGES)
+    monkeypatch.setattr("app.finder.PAGES", PLAIN_PAGES)
     window = MainWindow(settings)
     qtbot.addWidget(window)
     with qtbot.waitSignal(window.painted):
@@ -340,3 +341,17 @@ def test_a_heading_remembers_its_page(qtbot, window):
     qtbot.keyClick(window, Qt.Key.Key_2, Qt.KeyboardModifier.ControlModifier)
     assert asked == ["other"]
     assert window.rail.marked() == "drive"  # the window decides which page is in view
+
+
+def test_ctrl_k_finds_a_page_or_a_machine(qtbot, window, context, store):
+    machine = store.add_machine(Machine("Kestrel"))
+    for text in ("other", "kestr"):
+        qtbot.keyClick(window, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+        box = window.rail.finder
+        qtbot.waitUntil(box.hasFocus)
+        qtbot.keyClicks(box, text)
+        qtbot.keyClick(box, Qt.Key.Key_Return)
+        qtbot.waitUntil(lambda: not window.rail.finder.hasFocus())
+    assert type(page_in_view(window)) is OtherPage
+    assert QApplication.focusWidget() is page_in_view(window).field
+    assert context.machine == machine

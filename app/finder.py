@@ -1,0 +1,105 @@
+"""The find box above the list: any page, machine, lot or instrument by a part of its name."""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import TYPE_CHECKING, Any
+
+from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
+from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QCompleter, QLineEdit, QListView, QWidget
+
+from app.pages import PAGES
+
+if TYPE_CHECKING:
+    from app.context import Context
+
+_LINES, _WIDTH_PX = 12, 320
+
+
+class Finder(QLineEdit):
+    """Type a part of a name, Enter goes there; what can be found is read anew each time the box takes the keyboard."""
+
+    page_chosen = Signal(str)
+    left = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._context: Context | None = None
+        self._places = QStandardItemModel(self)
+        self.setObjectName("find")
+        self.setPlaceholderText(self.tr("Find   Ctrl+K"))
+        self.setAccessibleName(self.tr("Find a page, machine, lot or instrument"))
+        self.setEnabled(False)
+        completer = QCompleter(self._places, self)
+        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setMaxVisibleItems(_LINES)
+        popup = QListView()
+        popup.setMinimumWidth(_WIDTH_PX)
+        completer.setPopup(popup)
+        self.setCompleter(completer)
+        completer.activated[QModelIndex].connect(self._go)  # type: ignore[index]
+        self.returnPressed.connect(self._go_to_first)
+
+    def serve(self, context: Context) -> None:
+        """Find in this shop from now on."""
+        self._context = context
+        self.setEnabled(True)
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Read what can be found."""
+        super().focusInEvent(event)
+        if event.reason() != Qt.FocusReason.PopupFocusReason:
+            self._read()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Leave with Escape."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.clear()
+            self.left.emit()
+            return
+        super().keyPressEvent(event)
+
+    def _read(self) -> None:
+        self._places.clear()
+        for entry in PAGES:
+            self._offer(f"{entry.shown_group()} › {entry.shown_title()}", "page", entry.key)
+        if self._context is None:
+            return
+        store = self._context.store
+        for what, kind, rows in (
+            (self.tr("Machine: {name}"), "machine", store.machines()),
+            (self.tr("Lot: {name}"), "lot", store.lots()),
+            (self.tr("Instrument: {name}"), "instrument", store.instruments()),
+        ):
+            for row in rows:
+                self._offer(what.format(name=row.name), kind, row.id)
+
+    def _offer(self, text: str, kind: str, key: object) -> None:
+        item = QStandardItem(text)
+        item.setData((kind, key), Qt.ItemDataRole.UserRole)
+        self._places.appendRow(item)
+
+    def _go_to_first(self) -> None:
+        completer = self.completer()
+        completer.setCompletionPrefix(self.text())
+        if self.text().strip() and completer.completionCount():
+            self._go(completer.currentIndex())
+
+    def _go(self, index: QModelIndex) -> None:
+        """Go there once the list of names is closed: until then it writes into the box and holds the keyboard."""
+        QTimer.singleShot(0, partial(self._arrive, *index.data(Qt.ItemDataRole.UserRole)))
+
+    def _arrive(self, kind: str, key: Any) -> None:
+        self.clear()
+        if kind == "page":
+            self.page_chosen.emit(key)
+        elif self._context is not None:
+            select = {
+                "machine": self._context.select_machine,
+                "lot": self._context.select_lot,
+                "instrument": self._context.select_instrument,
+            }[kind]
+            select(key)
+            self.left.emit()

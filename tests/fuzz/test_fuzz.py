@@ -1,0 +1,18 @@
+"""A thousand random things done to the window leave no traceback and no warning; a fault would be found and told."""
+
+from __future__ import annotations
+
+from tests.fuzz.run import fuzz
+
+
+def test_random_hands_find_no_fault(qapp, tmp_path):
+    assert fuzz(tmp_path, events=1000, seed=20) == []
+
+
+def test_a_fault_would_be_found(qapp, tmp_path, monkeypatch):
+    def fail(_page):
+        raise ZeroDivisionError("planted")
+
+    monkeypatch.setattr("app.pages.part_size.sizeerror.SizeErrorPage.answer_change", fail)
+    faults = fuzz(tmp_path, events=60, seed=2)
+    assert any("planted" in fault and "after:" in fault for fault in faults)

@@ -1,0 +1,127 @@
+"""What holds on every page: no cut text at 1000 x 700, a name for all that takes the keyboard, a way out, a help text."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QAccessible
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QLabel,
+    QLineEdit,
+    QWidget,
+)
+
+from app.context import Context
+from app.mainwindow import MainWindow
+from app.pages import PAGES
+from core.records.rows import Instrument, Lot, Machine
+
+ROOT = Path(__file__).resolve().parents[2]
+BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
+SCREW = {"kind": "screw", "pitch_mm": 2.0, "starts": 4, "full_steps": 200, "microsteps": 16}
+STOPS = 120  # more than any page has
+
+
+@pytest.fixture
+def window(qtbot, tmp_path, store):
+    """The window at its smallest, on a shop with one of each."""
+    machine = store.add_machine(Machine("Bramble", drives={"x": BELT, "y": BELT, "z": SCREW}))
+    lot = store.add_lot(Lot("Slate 7", "PETG", nominal_diameter_mm=1.75))
+    caliper = store.add_instrument(Instrument("Caliper 2", u_outside_zero_mm=0.006, u_inside_zero_mm=0.008))
+    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
+    qtbot.addWidget(window)
+    context = Context(store, window)
+    window.resize(1000, 700)
+    window.show()
+    window.open_shop(context, PAGES[0].key)
+    context.select_machine(machine.id)
+    context.select_lot(lot.id)
+    context.select_instrument(caliper.id)
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    return window
+
+
+@pytest.fixture(params=[entry.key for entry in PAGES])
+def page(request, window):
+    window.enter_page(request.param)
+    for _ in range(3):
+        QApplication.processEvents()
+    return window._body.currentWidget()
+
+
+def seen(page: QWidget, kind: type) -> list:
+    return [widget for widget in page.findChildren(kind) if widget.isVisible()]
+
+
+def test_the_window_stays_as_small_as_it_was(window, page):
+    assert (window.width(), window.height()) == (1000, 700)
+
+
+def test_no_text_is_cut(page):
+    assert cut_texts(page) == []
+
+
+def test_a_cut_text_would_be_found(window):
+    page = window._body.currentWidget()
+    next(button for button in seen(page, QAbstractButton) if button.text()).setFixedWidth(20)
+    next(label for label in seen(page, QLabel) if label.text()).setFixedWidth(10)
+    QApplication.processEvents()
+    assert len(cut_texts(page)) == 2
+
+
+def cut_texts(page: QWidget) -> list[str]:
+    """A label or button of one line has the room for all of its text, one of several lines the height."""
+    cut = []
+    for label in seen(page, QLabel):
+        if not label.text():
+            continue
+        if label.wordWrap() and label.heightForWidth(label.width()) > label.height() + 1:
+            cut.append(f"“{label.text()}”: lower than its lines")
+        elif not label.wordWrap() and label.sizeHint().width() > label.width() + 1:
+            cut.append(f"“{label.text()}”: {label.sizeHint().width()} px in {label.width()}")
+    for button in seen(page, QAbstractButton):
+        if button.text() and button.sizeHint().width() > button.width() + 1:
+            cut.append(f"“{button.text()}”: {button.sizeHint().width()} px in {button.width()}")
+    return cut
+
+
+def test_what_takes_the_keyboard_has_a_name_and_a_role(page):
+    """A screen reader tells what it stands on."""
+    nameless = []
+    for kind in (QLineEdit, QComboBox, QAbstractButton, QAbstractItemView):
+        for widget in seen(page, kind):
+            if not widget.focusPolicy() & Qt.FocusPolicy.TabFocus or not widget.isEnabled():
+                continue
+            told = QAccessible.queryAccessibleInterface(widget)
+            named = told is not None and told.text(QAccessible.Text.Name).strip()
+            if not named or told.role() == QAccessible.Role.NoRole:
+                nameless.append(f"{type(widget).__name__} {widget.objectName()}")
+    assert not nameless
+
+
+def test_tab_goes_all_the_way_round(qtbot, window, page):
+    """No widget keeps the keyboard, and Tab comes back to where it began."""
+    begun, been = QApplication.focusWidget(), []
+    assert begun is not None
+    for _ in range(STOPS):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        now = QApplication.focusWidget()
+        assert now is not None and now is not (been[-1] if been else begun), f"{now} keeps the keyboard"
+        been.append(now)
+        if now is begun:
+            break
+    assert been[-1] is begun, "Tab does not come back"
+
+
+@pytest.mark.parametrize("entry", PAGES, ids=lambda entry: entry.key)
+def test_every_page_has_its_help(entry):
+    *_, room, subject = entry.module.split(".")
+    text = (ROOT / "resources" / "help" / room / f"{subject}.md").read_text(encoding="utf-8")
+    assert len(text.split()) > 80

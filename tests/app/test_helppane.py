@@ -1,10 +1,12 @@
 """Help beside the page, by keyboard."""
 
+from importlib.metadata import PackageNotFoundError
+
 import pytest
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtTest import QTest
 
-from app.helppane import HelpPane, help_path
+from app.helppane import HelpPane, help_path, version
 from app.mainwindow import MainWindow
 from app.pages import PAGES
 
@@ -46,3 +48,23 @@ def test_every_page_has_its_help_with_a_purpose(entry):
     text = help_path(entry).read_text(encoding="utf-8")
     assert text.startswith("# ")
     assert "**Purpose.**" in text
+
+
+def test_words_keys_and_the_program_itself_are_told_too(qtbot, window):
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    pane = window.findChild(HelpPane)
+    for place, words in ((1, "closed window"), (2, "Ctrl+K"), (3, "MIT")):
+        pane.choice.setCurrentIndex(place)
+        assert words in pane.text.toPlainText()
+        assert pane.heading.text() == f"Help: {pane.choice.tabText(place)}"
+    assert "{version}" not in pane.text.toPlainText()
+    QTest.keyClick(window, Qt.Key.Key_PageDown, Qt.KeyboardModifier.ControlModifier)
+    assert pane.choice.currentIndex() == 0
+
+
+def test_where_it_is_not_installed_the_version_says_so(monkeypatch):
+    def missing(_name):
+        raise PackageNotFoundError
+
+    monkeypatch.setattr("importlib.metadata.version", missing)
+    assert version() == "not installed"

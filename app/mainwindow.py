@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QSettings, QTimer, Signal
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtGui import QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.context import Context, Level
@@ -24,6 +25,7 @@ if TYPE_CHECKING:
     from core.records.rows import Machine
 
 _SIZE = 1280, 800
+_ICON = Path(__file__).resolve().parents[1] / "resources" / "icons" / "slipgauge.png"
 _MACHINE_PAGE = "drive"
 
 
@@ -67,6 +69,7 @@ class MainWindow(QMainWindow):
     def open_shop(self, context: Context, page_key: str) -> None:
         """Fill the pickers and show the first page."""
         self.context = context
+        self.setWindowIcon(QIcon(str(_ICON)))
         context.notice.connect(self.say)
         context.page_asked.connect(self.enter_page)
         context.machine_changed.connect(self._show_title)

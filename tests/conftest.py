@@ -32,6 +32,18 @@ def qapp(qapp_args):
     return app
 
 
+@pytest.fixture(autouse=True, scope="session")
+def _own_data_folder(tmp_path_factory):
+    """Nothing of a test is written where the person's own data are."""
+    before = os.environ.get("XDG_DATA_HOME")
+    os.environ["XDG_DATA_HOME"] = str(tmp_path_factory.mktemp("data"))
+    yield
+    if before is None:
+        del os.environ["XDG_DATA_HOME"]
+    else:
+        os.environ["XDG_DATA_HOME"] = before
+
+
 @pytest.fixture(autouse=True)
 def _no_qt_warnings():
     """A warning of Qt fails the test that caused it."""
@@ -61,6 +73,16 @@ def _nothing_left_behind():
             break
         time.sleep(0.05)
     assert not left, f"threads left running: {left}"
+
+
+@pytest.fixture(scope="session")
+def server():
+    """A PostgreSQL server of this session's own."""
+    from tests.server import Server
+
+    running = Server()
+    yield running
+    running.remove()
 
 
 @pytest.fixture

@@ -17,13 +17,14 @@ sys.path.insert(0, str(ROOT))
 
 from app import start  # noqa: E402
 
-# Debian packages that a test needs beside those of the window, for example xvfb and xdotool; none does so far.
-TEST_PACKAGES: tuple[str, ...] = ()
+# Debian packages that the tests need beside those of the window: a shop's database on a server of their own.
+TEST_PACKAGES: tuple[str, ...] = ("postgresql",)
+EXTRAS = "postgres,test"
 
 
 def main(arguments: list[str]) -> int:
     """Run everything in the environment; return the worst exit code."""
-    python = str(start.prepare("test", (*start.SYSTEM_PACKAGES, *TEST_PACKAGES)))
+    python = str(start.prepare(EXTRAS, (*start.SYSTEM_PACKAGES, *TEST_PACKAGES)))
     whole = ["--cov=core", "--cov-report=term-missing", "--numprocesses=auto", "--dist=loadscope"]
     results = [
         _run("ruff", [python, "-m", "ruff", "check", "app", "core", "resources", "tests"]),

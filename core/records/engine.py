@@ -1,12 +1,14 @@
 """The open database and the one way to talk to it: a transaction that begins, commits and ends within one call.
 
 On SQLite those that write say `BEGIN IMMEDIATE` and those that read plain `BEGIN`, so that no reader blocks a writer
-and no writer is refused half-way (https://www.sqlite.org/lang_transaction.html, 2.2).
+and no writer is refused half-way (https://www.sqlite.org/lang_transaction.html, 2.2). On PostgreSQL writers take one
+advisory lock, so that they follow one another there too (PostgreSQL 15 documentation, 13.3.5).
 """
 
 from __future__ import annotations
 
 import sqlite3
+import sys
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
 from pathlib import Path
@@ -17,13 +19,17 @@ from sqlalchemy.orm import Session
 from sqlalchemy.pool import QueuePool, StaticPool
 
 from core.errors import StoreError
+from core.records.columns import DamagedValueError, json_from_value, value_from_json
 from core.records.faults import damaged, server_error, store_error
-from core.records.place import Place, file_place, identity, sqlite_address
-from core.records.tables import DamagedValueError, json_from_value, value_from_json
+from core.records.place import Place, file_place, identity, log_identity, sqlite_address
 from core.words import tr
 
 BUSY_TIMEOUT_MS = 5000  # two seats that each write a thousand times wait 0.4 s at worst
+SERVER_TIMEOUT_S = 5  # until a server that does not answer counts as gone
+WRITERS_LOCK = 0x534C4741  # one number for all seats: the letters SLGA
 MEMORY = ":memory:"
+_IMPATIENT = {"connect_timeout": SERVER_TIMEOUT_S, "tcp_user_timeout": 1000 * SERVER_TIMEOUT_S}
+_RIGHTS = "42501"  # the SQLSTATE of a missing right, the one statement error that is not ours
 
 
 def place_of(where: str | Path) -> Place:
@@ -61,6 +67,7 @@ class Database:
         self.place = place
         self.on_server = bool(place.url)
         self._identity = identity(place)
+        self._log_identity: tuple[int, int] | None = None
         self._engine = _server_engine(place) if self.on_server else _sqlite_engine(place, busy_timeout_ms)
 
     def close(self) -> None:
@@ -68,8 +75,15 @@ class Database:
         self._engine.dispose()
 
     @contextmanager
-    def transaction(self, *, write: bool = False, foreign_keys: bool = True) -> Iterator[Session]:
+    def transaction(
+        self, *, write: bool = False, foreign_keys: bool = True, snapshot: bool = False
+    ) -> Iterator[Session]:
         """Give a session whose work is committed as a whole at the end, or not at all.
+
+        Args:
+            write: whether something may be written.
+            foreign_keys: whether links between rows are watched.
+            snapshot: whether all that is read is of one moment, for whoever reads many tables; on SQLite it always is.
 
         Raises:
             StoreError: the database cannot do what was asked.
@@ -82,16 +96,29 @@ class Database:
                     where=self.place.shown,
                 )
             )
-        engine = self._engine.execution_options(write=write, foreign_keys=foreign_keys)
+        self._open_anew_if_folded()
+        engine = self._engine.execution_options(write=write, foreign_keys=foreign_keys, snapshot=snapshot)
         try:
             with Session(engine, expire_on_commit=False) as session, session.begin():
                 yield session
         except (DamagedValueError, UnicodeDecodeError) as error:  # SQLite names a damaged thing in bytes of no text
             raise damaged(self.place.shown) from error
-        except ProgrammingError:  # a statement of ours is wrong
-            raise
         except (DatabaseError, InterfaceError) as error:
+            if isinstance(error, ProgrammingError) and _state(error) != _RIGHTS:  # a statement of ours is wrong
+                raise
             raise self._store_error(error) from error
+        finally:
+            self._log_identity = log_identity(self.place)
+
+    def _open_anew_if_folded(self) -> None:
+        """Leave connections whose write-ahead log another process has folded and removed: writes would go nowhere.
+
+        It can, where this process lost its locks on the file: reading and closing it anywhere else in this process
+        drops them, and a file dialog that looks for the kind of a file does so (fcntl, POSIX.1-2017; "How to corrupt
+        an SQLite database file", 2.2).
+        """
+        if self._log_identity is not None and log_identity(self.place) != self._log_identity:
+            self._engine.dispose()
 
     def use_write_ahead_log(self) -> None:
         """Set the write-ahead log, a lasting property of an SQLite file; does nothing where it is set already."""
@@ -104,22 +131,49 @@ class Database:
     def _store_error(self, error: DatabaseError | InterfaceError) -> StoreError:
         if isinstance(error.orig, sqlite3.Error):
             return store_error(error.orig, self.place.shown)
-        return server_error(self.place.shown)
+        return server_error(self.place.shown, _state(error))
+
+
+def _state(error: DatabaseError | InterfaceError) -> str:
+    return getattr(error.orig, "sqlstate", None) or ""
 
 
 def _server_engine(place: Place) -> Engine:
+    url = make_url(place.url)
+    is_postgres = url.get_backend_name() == "postgresql"
+    impatient = is_postgres and "connect_timeout" not in url.query
     try:
-        return create_engine(
-            place.url, pool_pre_ping=True, json_serializer=json_from_value, json_deserializer=value_from_json
+        engine = create_engine(
+            url,
+            pool_pre_ping=True,
+            connect_args=_IMPATIENT if impatient else {},
+            json_serializer=json_from_value,
+            json_deserializer=value_from_json,
         )
     except (NoSuchModuleError, ImportError) as error:
         raise StoreError(
             tr(
-                "{where}: the driver for this kind of database is not installed here; install it, or type the path of "
-                "a file.",
+                "{where}: the driver for this kind of database is not installed here; that of PostgreSQL is installed "
+                "with {command}. Or type the path of a file.",
                 where=place.shown,
+                command=f'{sys.executable} -m pip install "psycopg[binary]"',
             )
         ) from error
+    if is_postgres:
+        event.listen(engine, "begin", _begin_on_postgres)
+    return engine
+
+
+def _begin_on_postgres(connection: Connection) -> None:
+    options = connection.get_execution_options()
+    if options.get("snapshot"):
+        connection.exec_driver_sql("SET TRANSACTION ISOLATION LEVEL REPEATABLE READ")
+    if options.get("write"):
+        # What was answered is on disk, however the server is set up.
+        connection.exec_driver_sql(
+            f"SET LOCAL synchronous_commit = on; SET LOCAL lock_timeout = '{SERVER_TIMEOUT_S}s'; "
+            f"SELECT pg_advisory_xact_lock({WRITERS_LOCK})"
+        )
 
 
 def _sqlite_engine(place: Place, busy_timeout_ms: int) -> Engine:

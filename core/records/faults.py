@@ -1,8 +1,10 @@
 """What a failing disk, lock, file or server means for the person: one sentence with the way out.
 
-Faults are told apart by the class of the exception, by SQLite's own name of the error and by errno, never by its words.
+Faults are told apart by the class of the exception, by SQLite's own name of the error, by errno and by the SQLSTATE of
+a server, never by their words.
 
-Reference: https://www.sqlite.org/rescode.html (result and extended result codes).
+Reference: https://www.sqlite.org/rescode.html (result and extended result codes); PostgreSQL 15 documentation,
+Appendix A (SQLSTATE, after ISO/IEC 9075-2).
 """
 
 from __future__ import annotations
@@ -39,15 +41,36 @@ def damaged(where: str) -> StoreError:
     )
 
 
-def server_error(where: str) -> StoreError:
-    """Return the sentence for a database server that does not do what it was asked."""
-    return StoreError(
-        tr(
-            "The database server at {where} cannot be reached or refuses; check the address and the network, then try "
-            "again.",
-            where=where,
-        )
-    )
+def server_error(where: str, state: str = "") -> StoreError:
+    """Return the sentence for a database server that does not do what it was asked.
+
+    Args:
+        where: its address, for people.
+        state: the SQLSTATE it gave; empty where it gave none, as when it cannot be reached.
+    """
+    match state[:2]:
+        case "23":
+            return StoreError(_sentence("SQLITE_CONSTRAINT", where))
+        case "40" | "55":  # rolled back for another seat, or its lock waited for in vain
+            return StoreError(_sentence("SQLITE_BUSY", where))
+        case "53":
+            return StoreError(_sentence("SQLITE_FULL", where))
+        case "25" | "42":
+            return StoreError(
+                tr(
+                    "The database server at {where} does not let you write; nothing was written. Ask whoever looks "
+                    "after it for the right to make and change tables.",
+                    where=where,
+                )
+            )
+        case _:
+            return StoreError(
+                tr(
+                    "The database server at {where} cannot be reached or refuses; check the address, the name of the "
+                    "database, the user and the network, then try again.",
+                    where=where,
+                )
+            )
 
 
 def _sentence(name: str, where: str) -> Words | str:

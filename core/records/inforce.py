@@ -5,13 +5,15 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import fields, replace
+from datetime import UTC, datetime
 
 from sqlalchemy import ColumnElement, or_, select, update
 from sqlalchemy.orm import Session
 
 from core.errors import InputError
 from core.records.rows import SettingInForce, Trial
-from core.records.tables import SettingRow, TrialRow
+from core.records.serials import next_serial
+from core.records.tables import LotRow, MachineRow, SettingRow, TrialRow
 from core.words import tr
 
 _COLUMNS = tuple(field.name for field in fields(SettingInForce))
@@ -44,11 +46,58 @@ def write_settings(session: Session, row: TrialRow, settings: Sequence[SettingIn
     """
     for setting in settings:
         if setting.id is None:
-            given = replace(setting, since=row.kept_at, trial_id=row.id, verified_by=None)
+            given = replace(setting, since=row.kept_at, trial_id=row.id, verified_by=None, serial=row.serial)
+            given = replace(given, author=given.author or row.author)
             session.add(SettingRow(**{name: getattr(given, name) for name in _COLUMNS}))
         else:
             _row_in_force(session, setting).verified_by = row.id
     session.flush()
+
+
+def write_by_hand(session: Session, setting: SettingInForce) -> SettingInForce:
+    """Put a setting in force that comes from no trial.
+
+    Raises:
+        InputError: no reason is given, the machine or lot is not on record, or the value is not a number.
+    """
+    if not setting.because.strip():
+        raise InputError("because", tr("Say why {name} is set; the reason stays with it.", name=setting.name))
+    check_settings(Trial("", setting.machine_id, setting.lot_id), (setting,))
+    for field, number, table in (("machine_id", setting.machine_id, MachineRow), ("lot_id", setting.lot_id, LotRow)):
+        if number is not None and session.get(table, number) is None:
+            raise InputError(
+                field,
+                tr("The {thing} {number} is not on record; choose again.", thing=table.__tablename__, number=number),
+            )
+    given = replace(
+        setting,
+        since=datetime.now(UTC),
+        trial_id=None,
+        verified_by=None,
+        serial=next_serial(session),
+        because=setting.because.strip(),
+        id=None,
+    )
+    row = SettingRow(**{name: getattr(given, name) for name in _COLUMNS})
+    session.add(row)
+    session.flush()
+    return replace(given, id=row.id)
+
+
+def write_undo(session: Session, setting: SettingInForce, because: str, author: str) -> SettingInForce:
+    """Put the old value of a setting in force again, as a new entry.
+
+    Raises:
+        InputError: no reason is given, nobody knows the old value, or the setting is no longer in force.
+    """
+    row = _row_in_force(session, setting)
+    if row.old is None:
+        raise InputError(
+            "old",
+            tr("Nobody wrote down what {name} was before; set the value you want by hand.", name=setting.name),
+        )
+    back = SettingInForce(row.machine_id, row.lot_id, row.name, row.new, row.old, row.unit)
+    return write_by_hand(session, replace(back, undoes=row.id, because=because, author=author))
 
 
 def _row_in_force(session: Session, setting: SettingInForce) -> SettingRow:
@@ -56,7 +105,10 @@ def _row_in_force(session: Session, setting: SettingInForce) -> SettingRow:
     if row is None or replace(_setting_from_row(row), verified_by=setting.verified_by) != setting:
         raise InputError(
             "settings",
-            tr("{name} was set anew elsewhere meanwhile; open the page again, then keep the trial.", name=setting.name),
+            tr(
+                "{name} was set anew elsewhere meanwhile; open the page again and look at what is in force now.",
+                name=setting.name.replace("_", " "),
+            ),
         )
     return row
 
@@ -66,9 +118,9 @@ def forget_verifier(session: Session, trial_id: int) -> None:
     session.execute(update(SettingRow).where(SettingRow.verified_by == trial_id).values(verified_by=None))
 
 
-def read_settings(session: Session, machine_id: int, lot_id: int | None) -> tuple[SettingInForce, ...]:
+def read_settings(session: Session, machine_id: int | None, lot_id: int | None) -> tuple[SettingInForce, ...]:
     """Return all settings of a machine, past and present, newest first; with a lot those that can touch the lot."""
-    conditions = [SettingRow.machine_id == machine_id]
+    conditions: list[ColumnElement[bool]] = [] if machine_id is None else [SettingRow.machine_id == machine_id]
     if lot_id is not None:
         conditions.append(or_(SettingRow.lot_id.is_(None), SettingRow.lot_id == lot_id))
     rows = session.scalars(select(SettingRow).where(*conditions).order_by(SettingRow.id.desc()))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import fields, replace
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from sqlalchemy import select
 from sqlalchemy.orm import Session
@@ -36,6 +36,12 @@ def read_all(session: Session, kind: type[Named]) -> tuple[Named, ...]:
     rows = session.scalars(select(_TABLES[kind])).all()
     found = [kind(**{field.name: getattr(row, field.name) for field in fields(kind)}) for row in rows]
     return tuple(sorted(found, key=lambda row: row.name.casefold()))
+
+
+def parts_of(session: Session, machine_id: int | None) -> dict[str, Any]:
+    """Return the drive parts that a machine has on record; nothing for none."""
+    drives = session.scalar(select(MachineRow.drives).where(MachineRow.id == machine_id))
+    return drives or {}
 
 
 def add(session: Session, named: Named) -> Named:

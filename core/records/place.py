@@ -94,10 +94,17 @@ def prepare(place: Place) -> None:
 
 def identity(place: Place) -> tuple[int, int]:
     """Return what tells this file from every other one, zeros if there is none."""
-    if place.path is None:
-        return 0, 0
+    return (0, 0) if place.path is None else _identity_of(place.path)
+
+
+def log_identity(place: Place) -> tuple[int, int] | None:
+    """Return what tells the write-ahead log beside a file from every other one, zeros if there is none; else None."""
+    return None if place.path is None else _identity_of(place.path.with_name(f"{place.path.name}-wal"))
+
+
+def _identity_of(path: Path) -> tuple[int, int]:
     try:
-        status = place.path.stat()
+        status = path.stat()
     except OSError:
         return 0, 0
     return status.st_dev, status.st_ino

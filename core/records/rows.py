@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime
 from enum import StrEnum
-from typing import Any
+from typing import Any, NamedTuple
 
 from core.quantity import Estimate
 
@@ -32,7 +32,14 @@ class TrialState(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Machine:
-    """A printer. `drives` maps an axis to the parts of its drive, as `Drive.parts` gives them."""
+    """A printer. `drives` maps an axis to the parts of its drive, as `Drive.parts` gives them.
+
+    Attributes:
+        limits: what it can bear, each entry optional: `nozzle_mm`, `hot_end_limit_c`, `bed_limit_c`, `max_flow_mm3_s`,
+            and by axis (`x`, `y`, `z`, `e`) `max_speed_mm_s` and `max_acceleration_mm_s2`.
+        templates: plain texts with {names}, each optional: `start`, `end` (commands round a print), `settings` (one
+            line a setting).
+    """
 
     name: str
     motion: Motion = Motion.CARTESIAN
@@ -43,6 +50,8 @@ class Machine:
     note: str = ""
     id: int | None = None
     version: int = 1
+    limits: Mapping[str, Any] = field(default_factory=dict)
+    templates: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,6 +108,9 @@ class Trial:
         verdict: the advice as plain JSON objects, as shown when the trial was kept.
         used: ids of the kept trials whose results this one relied on.
         method: the subject and the version of its mathematics.
+        author: who kept it; the store fills in who is at work.
+        serial: its place in the order of keeping, one count with events and settings, whatever the clock says; the
+            store gives it, None while the trial is open.
     """
 
     subject: str
@@ -117,11 +129,13 @@ class Trial:
     kept_at: datetime | None = None
     withdrawn_because: str = ""
     id: int | None = None
+    author: str = ""
+    serial: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class SettingInForce:
-    """A number that a kept trial made a machine work with: in force from then on, until a later one takes its place.
+    """A number that a machine was made to work with: in force from then on, until a later one takes its place.
 
     Attributes:
         lot_id: the lot it holds for; None: for the machine, whatever the lot.
@@ -129,8 +143,13 @@ class SettingInForce:
         old: what was set before; None where nobody knows.
         new: what is set now, in `unit`.
         since: when the trial was kept; the store gives it.
-        trial_id: the kept trial it comes from; the store gives it.
+        trial_id: the kept trial it comes from; the store gives it. None where it was set by hand or undone.
         verified_by: a later kept trial that found it right; None so far.
+        prediction: what the change should do to an estimate: `name`, `value`, `U`, `unit`; empty for none.
+        undoes: the earlier entry whose old value this one brings back; None for none.
+        because: why it was set, where no trial says so.
+        author: who set it; the store fills in who is at work.
+        serial: its place in the order of keeping, that of its trial; the store gives it.
     """
 
     machine_id: int
@@ -143,6 +162,111 @@ class SettingInForce:
     trial_id: int | None = None
     id: int | None = None
     verified_by: int | None = None
+    prediction: Mapping[str, Any] = field(default_factory=dict)
+    undoes: int | None = None
+    because: str = ""
+    author: str = ""
+    serial: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """What happened to a machine, lot or instrument, or was looked at or skipped by hand; never changed afterwards.
+
+    Attributes:
+        kind: what happened, a key of `resources/walk.toml` (`belt_changed`), or `checked`, `skipped`, `note`, and what
+            the store itself writes: `withdrawn`.
+        trial_id: the trial it speaks of.
+        detail: plain JSON values that belong to it, for example `step` and `tone_hz` of a check.
+        note: words of the person, for a skipped step the reason.
+        author: who logged it; the store fills in who is at work.
+        takes_back: an earlier event that was logged by mistake and no longer counts.
+        at: when it happened; the store gives the present moment where it is None.
+        serial: its place in the order of keeping, one count with trials and settings; the store gives it.
+    """
+
+    kind: str
+    machine_id: int | None = None
+    lot_id: int | None = None
+    instrument_id: int | None = None
+    trial_id: int | None = None
+    detail: Mapping[str, Any] = field(default_factory=dict)
+    note: str = ""
+    author: str = ""
+    takes_back: int | None = None
+    at: datetime | None = None
+    serial: int | None = None
+    id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Attachment:
+    """A picture or other small file kept with a machine, lot, trial or event; its bytes are read by id.
+
+    Attributes:
+        name: of the file it was.
+        mime: what it is, for example `image/jpeg`.
+        size: its length in bytes; the store gives it.
+    """
+
+    name: str
+    mime: str
+    machine_id: int | None = None
+    lot_id: int | None = None
+    trial_id: int | None = None
+    event_id: int | None = None
+    note: str = ""
+    author: str = ""
+    at: datetime | None = None
+    size: int = 0
+    id: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class ShopValue:
+    """A value for the whole shop, such as the list of its parts: the newest of its key holds, older ones stay.
+
+    Attributes:
+        value: plain JSON values.
+        id: given by the store; whoever writes the next value names it, so that a stale edit is noticed.
+    """
+
+    key: str
+    value: Mapping[str, Any]
+    author: str = ""
+    at: datetime | None = None
+    id: int | None = None
+
+
+class NewestKept(NamedTuple):
+    """Which kept trial in use is the newest that gives this set of results, by its serial number.
+
+    `gives` are the sorted names of the results, one a line.
+    """
+
+    machine_id: int | None
+    lot_id: int | None
+    subject: str
+    gives: str
+    serial: int
+
+
+class InUse(NamedTuple):
+    """A kept trial in use, as the setup walk needs it: what it gives, and the trials it relied on.
+
+    `undecided` is what would tell, where the whole verdict is that it cannot tell yet; else empty.
+    """
+
+    id: int
+    serial: int
+    subject: str
+    machine_id: int | None
+    lot_id: int | None
+    instrument_id: int | None
+    kept_at: datetime
+    gives: frozenset[str]
+    used: tuple[int, ...] = ()
+    undecided: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,3 +281,54 @@ class SeriesPoint:
     unit: str
     machine_id: int | None
     lot_id: int | None
+
+
+class BackupKind(StrEnum):
+    """Why a copy of the database was made."""
+
+    ASKED = "asked"
+    DAILY = "daily"
+    UPGRADE = "upgrade"
+    RESTORE = "restore"
+
+
+@dataclass(frozen=True, slots=True)
+class Backup:
+    """A copy of the database as it was at a moment."""
+
+    file: str
+    kind: BackupKind
+    made_at: datetime
+    size: int
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """What a database or a copy of it holds, at a glance.
+
+    Attributes:
+        tables: the version of its tables.
+        rows: how many rows each table has.
+        newest: of the newest trial its number, subject, machine and moment; None where there is no trial.
+    """
+
+    tables: str
+    rows: Mapping[str, int]
+    newest: tuple[int, str, str, datetime] | None
+
+
+@dataclass(frozen=True, slots=True)
+class ImportReport:
+    """What became of every line of an imported file.
+
+    Attributes:
+        added: how many rows each table gained; all zero where something was at fault.
+        already: how many rows were on record already.
+        lines: place and sentence of each line that was at fault or not taken as it stands, in order.
+        refused: whether nothing was imported, because of the faults in `lines`.
+    """
+
+    added: Mapping[str, int]
+    already: int
+    lines: tuple[tuple[str, str], ...]
+    refused: bool

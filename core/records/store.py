@@ -6,21 +6,40 @@ reason. Kept trials are never overwritten.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from types import EllipsisType
+from typing import TYPE_CHECKING
+
+from sqlalchemy import text
 
 from core.errors import InputError, StoreError
 from core.quantity import Estimate
-from core.records import inforce, named, trials
+from core.records import inforce, named, newest, trials
 from core.records.engine import BUSY_TIMEOUT_MS, Database, place_of
+from core.records.log import Log, write_event, write_parts
 from core.records.named import Named
 from core.records.place import default_database_path, prepare
-from core.records.rows import Instrument, Lot, Machine, SeriesPoint, SettingInForce, Trial, TrialState
+from core.records.rows import (
+    Event,
+    Instrument,
+    InUse,
+    Lot,
+    Machine,
+    NewestKept,
+    SeriesPoint,
+    SettingInForce,
+    Trial,
+    TrialState,
+)
 from core.records.upgrade import bring_up_to_date
 from core.words import tr
+
+if TYPE_CHECKING:
+    from core.records.spool import Spool
+    from core.records.storage import Storage
 
 __all__ = ["Store", "default_database_path", "open_store"]
 
@@ -42,16 +61,32 @@ def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> Sto
     return Store(database)
 
 
-class Store:
+class Store(Log):
     """What the shop has on record. Every method raises `StoreError` when disk, lock or server fail."""
-
-    def __init__(self, database: Database) -> None:
-        self._database = database
 
     @property
     def where(self) -> str:
         """The path or address, for people."""
         return self._database.place.shown
+
+    @property
+    def storage(self) -> Storage:
+        """What is done with the database as a whole: copies, export, moving."""
+        from core.records.storage import Storage  # a start needs none of it
+
+        return Storage(self._database)
+
+    def ping(self) -> None:
+        """Raise StoreError if the database cannot be written to now; change nothing."""
+        with self._database.transaction(write=True) as session:
+            session.execute(text("SELECT 1"))
+
+    @property
+    def spool(self) -> Spool:
+        """What waits on this computer until the database takes it."""
+        from core.records.spool import Spool  # needed only where something fails
+
+        return Spool(self.where, default_database_path().parent)
 
     def close(self) -> None:
         """Close the database."""
@@ -62,17 +97,26 @@ class Store:
         return self._all(Machine)
 
     def add_machine(self, machine: Machine) -> Machine:
-        """Add a machine; InputError `name` if there is one of that name."""
-        return self._add(machine)
+        """Add a machine; InputError `name` if there is one of that name. Its parts are an event of the log."""
+        machine = named.checked(machine)
+        with self._database.transaction(write=True) as session:
+            added = named.add(session, machine)
+            write_parts(session, {}, added, self.author)
+            return added
 
     def change_machine(self, machine: Machine) -> Machine:
-        """Write a changed machine.
+        """Write a changed machine; changed parts are an event of the log.
 
         Raises:
             InputError: field `version`: it was changed elsewhere since it was read; `name`: the name is taken; `id`:
                 it is not on record.
         """
-        return self._change(machine)
+        machine = named.checked(machine)
+        with self._database.transaction(write=True) as session:
+            before = named.parts_of(session, machine.id)
+            changed = named.change(session, machine)
+            write_parts(session, before, changed, self.author)
+            return changed
 
     def lots(self) -> tuple[Lot, ...]:
         """Return all filament lots by name."""
@@ -144,6 +188,7 @@ class Store:
         """
         trials.check_estimates(trial.estimates)
         inforce.check_settings(trial, settings)
+        trial = replace(trial, author=trial.author or self.author)
         with self._database.transaction(write=True) as session:
             row = trials.write_entries(session, trial, TrialState.KEPT)
             trials.write_outcome(session, row, trial)
@@ -151,7 +196,10 @@ class Store:
             return trials.read_trial(session, row.id)
 
     def withdraw(self, trial_id: int, because: str) -> Trial:
-        """Take a kept trial out of use, with a reason; it stays visible, but what it verified no longer counts so."""
+        """Take a kept trial out of use, with a reason; it stays visible, but what it verified no longer counts so.
+
+        The event `withdrawn` says when and who.
+        """
         if not because.strip():
             raise InputError("because", tr("Say why the trial is withdrawn; the reason stays with it."))
         with self._database.transaction(write=True) as session:
@@ -163,7 +211,9 @@ class Store:
             row.state = TrialState.WITHDRAWN
             row.withdrawn_because = because.strip()
             inforce.forget_verifier(session, trial_id)
-            session.flush()
+            places = {name: getattr(row, name) for name in ("machine_id", "lot_id", "instrument_id")}
+            said = Event("withdrawn", trial_id=trial_id, note=because.strip(), author=self.author, **places)
+            write_event(session, said)
             return trials.read_trial(session, trial_id)
 
     def trial(self, trial_id: int) -> Trial:
@@ -200,13 +250,29 @@ class Store:
         with self._database.transaction() as session:
             return trials.read_trials(session, conditions, None)
 
-    def series(self, name: str, machine_id: int | None = None, lot_id: int | None = None) -> tuple[SeriesPoint, ...]:
+    def series(
+        self, name: str, machine_id: int | None = None, lot_id: int | None = None, instrument_id: int | None = None
+    ) -> tuple[SeriesPoint, ...]:
         """Return all estimates of that name in use, oldest first; None leaves a condition out."""
+        conditions = trials.matching(machine_id=machine_id, lot_id=lot_id, instrument_id=instrument_id)
         with self._database.transaction() as session:
-            return trials.read_series(session, name, trials.matching(machine_id=machine_id, lot_id=lot_id))
+            return trials.read_series(session, name, conditions)
 
-    def settings(self, machine_id: int, lot_id: int | None = None) -> tuple[SettingInForce, ...]:
-        """Return all settings that were ever in force on a machine, newest first.
+    def newest_kept(self, machine_id: int | None = None, lot_id: int | None = None) -> list[NewestKept]:
+        """Return the newest kept trial of each machine, lot, subject and set of results.
+
+        With a machine: its own, and those that belong to no machine; with a lot those of the lot elsewhere too.
+        """
+        with self._database.transaction() as session:
+            return newest.read_newest_kept(session, machine_id, lot_id)
+
+    def in_use(self, serials: Collection[int]) -> list[InUse]:
+        """Return the kept trials in use of these serial numbers, then those they relied on and that still count."""
+        with self._database.transaction() as session:
+            return newest.read_in_use(session, serials)
+
+    def settings(self, machine_id: int | None, lot_id: int | None = None) -> tuple[SettingInForce, ...]:
+        """Return all settings that were ever in force on a machine, or on all, newest first.
 
         With a lot, those of the lot and those of the machine as such; without one, those of every lot.
         """
@@ -220,6 +286,24 @@ class Store:
         """
         with self._database.transaction() as session:
             return inforce.read_in_force(session, name, machine_id, lot_id)
+
+    def put_in_force(self, setting: SettingInForce) -> SettingInForce:
+        """Put a value in force that comes from no trial, such as one read back from a controller.
+
+        Raises:
+            InputError: no reason is given, or the value is not a number.
+        """
+        with self._database.transaction(write=True) as session:
+            return inforce.write_by_hand(session, replace(setting, author=setting.author or self.author))
+
+    def undo_setting(self, setting: SettingInForce, because: str) -> SettingInForce:
+        """Bring the old value of a setting back, as a new entry.
+
+        Raises:
+            InputError: no reason is given, nobody knows the old value, or the setting is no longer in force.
+        """
+        with self._database.transaction(write=True) as session:
+            return inforce.write_undo(session, setting, because, self.author)
 
     def _all(self, kind: type[Named]) -> tuple[Named, ...]:
         with self._database.transaction() as session:

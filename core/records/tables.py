@@ -1,24 +1,18 @@
-"""The tables. Portable types only: double precision, UTC times, text for states, JSON for what no query looks into.
+"""The tables, of the kinds of columns in `columns`.
 
 They are made by `migrations` alone; what only SQLite needs (ids that are never used twice) is said only there, so that
 importing this file loads no dialect.
-
-A value that cannot be read back (a damaged page, a foreign hand) raises `DamagedValueError`, later a `StoreError`.
 """
 
 from __future__ import annotations
 
-import json
-import math
-from abc import abstractmethod
-from collections.abc import Callable, Mapping
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any
 
-from sqlalchemy import JSON, DateTime, Dialect, Double, ForeignKey, Index, MetaData, Text, UniqueConstraint
+from sqlalchemy import ForeignKey, Index, MetaData, UniqueConstraint
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
-from sqlalchemy.types import TypeDecorator, TypeEngine
 
+from core.records.columns import Content, JsonObject, JsonObjects, MotionText, PlainText, Real, StateText, UtcTime
 from core.records.rows import Motion, TrialState
 
 # Named constraints, so that later migrations can drop them.
@@ -28,153 +22,20 @@ NAMES = {
     "fk": "fk_%(table_name)s_%(column_0_name)s",
     "pk": "pk_%(table_name)s",
 }
-_MARK = "$"  # doubled where it begins a key, so that the tag below is never taken for one
-_NON_FINITE = "$float"
-
-
-class DamagedValueError(Exception):
-    """A stored value is not of the kind that its column holds."""
-
-
-def json_from_value(value: object) -> str:
-    """Return strict JSON; nan and the infinities, which JSON does not know, become tagged objects."""
-    return json.dumps(_strict(value), allow_nan=False, separators=(",", ":"))
-
-
-def _strict(value: object) -> object:
-    if isinstance(value, Mapping):
-        return {_MARK * str(key).startswith(_MARK) + str(key): _strict(item) for key, item in value.items()}
-    if isinstance(value, list | tuple):
-        return [_strict(item) for item in value]
-    if isinstance(value, float) and not math.isfinite(value):
-        return {_NON_FINITE: str(float(value))}
-    return value
-
-
-def value_from_json(text: str) -> object:
-    """Return what `json_from_value` was given; tuples come back as lists."""
-    return json.loads(text, object_hook=_loose)
-
-
-def _loose(found: dict[str, Any]) -> object:
-    if _NON_FINITE in found:
-        return float(found[_NON_FINITE])
-    return {key.removeprefix(_MARK): item for key, item in found.items()}
-
-
-class _Guarded(TypeDecorator[Any]):
-    """A column type that notices what cannot be read back."""
-
-    cache_ok = True
-    impl: TypeEngine[Any] | type[TypeEngine[Any]] = Text
-
-    def result_processor(self, dialect: Dialect, coltype: object) -> Callable[[Any], Any]:
-        inner = super().result_processor(dialect, coltype)
-
-        def read(value: Any) -> Any:
-            try:
-                return None if value is None else self.checked(inner(value) if inner else value)
-            except (ValueError, TypeError) as error:
-                raise DamagedValueError from error
-
-        return read
-
-    @abstractmethod
-    def checked(self, value: Any) -> Any:
-        """Return the value as the rows hold it, or raise ValueError or TypeError."""
-
-
-class PlainText(_Guarded):
-    """Text. Half characters that no encoding can write (lone surrogates) become question marks."""
-
-    cache_ok = True
-
-    def process_bind_param(self, value: str | None, dialect: Dialect) -> str | None:
-        """Return the value as it is stored."""
-        return value if value is None else str(value).encode("utf-8", "replace").decode("utf-8")
-
-    def checked(self, value: str) -> str:
-        """See `_Guarded`."""
-        return "".join((value,))  # bytes or a number, where text should be, are refused
-
-
-class Real(_Guarded):
-    """A double precision number; infinity is one."""
-
-    cache_ok = True
-    impl = Double
-
-    def checked(self, value: float) -> float:
-        """See `_Guarded`."""
-        return float(value)
-
-
-class UtcTime(_Guarded):
-    """A moment: stored as UTC, given as an aware datetime."""
-
-    cache_ok = True
-    impl = DateTime(timezone=True)
-
-    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:
-        """Return the value as it is stored."""
-        return value if value is None else value.astimezone(UTC)
-
-    def checked(self, value: datetime) -> datetime:
-        """See `_Guarded`."""
-        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
-
-
-class MotionText(PlainText):
-    """How a machine moves, by name."""
-
-    cache_ok = True
-
-    def checked(self, value: str) -> Motion:
-        """See `_Guarded`."""
-        return Motion(value)
-
-
-class StateText(PlainText):
-    """The state of a trial, by name."""
-
-    cache_ok = True
-
-    def checked(self, value: str) -> TrialState:
-        """See `_Guarded`."""
-        return TrialState(value)
-
-
-class JsonObject(_Guarded):
-    """A JSON object of anything."""
-
-    cache_ok = True
-    impl = JSON
-
-    def checked(self, value: object) -> dict[str, Any]:
-        """See `_Guarded`."""
-        if not isinstance(value, dict):
-            raise TypeError
-        return value
-
-
-class JsonObjects(_Guarded):
-    """A JSON list of objects, given as a tuple."""
-
-    cache_ok = True
-    impl = JSON
-
-    def checked(self, value: object) -> tuple[dict[str, Any], ...]:
-        """See `_Guarded`."""
-        if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
-            raise TypeError
-        return tuple(value)
 
 
 class Base(DeclarativeBase):
     """All tables."""
 
     metadata = MetaData(naming_convention=NAMES)
-    type_annotation_map = {str: PlainText, float: Real, datetime: UtcTime, Motion: MotionText, TrialState: StateText}
+    type_annotation_map = {
+        str: PlainText,
+        float: Real,
+        datetime: UtcTime,
+        bytes: Content,
+        Motion: MotionText,
+        TrialState: StateText,
+    }
 
 
 class NamedRow(Base):
@@ -198,6 +59,8 @@ class MachineRow(NamedRow):
     travel_z_mm: Mapped[float]
     drives: Mapped[dict[str, Any]] = mapped_column(JsonObject)
     note: Mapped[str]
+    limits: Mapped[dict[str, Any]] = mapped_column(JsonObject)
+    templates: Mapped[dict[str, Any]] = mapped_column(JsonObject)
 
 
 class LotRow(NamedRow):
@@ -231,7 +94,11 @@ class InstrumentRow(NamedRow):
 
 
 class TrialRow(Base):
-    """A trial: readings as entered, and what was decided. `open_as` is empty unless the trial is open, and unique."""
+    """A trial: readings as entered, and what was decided.
+
+    `open_as` is empty unless the trial is open, and unique. `gives` are the sorted names of its results, one a line:
+    written when it is kept, so that an index alone tells which trial of a machine is the newest of what.
+    """
 
     __tablename__ = "trial"
 
@@ -250,12 +117,16 @@ class TrialRow(Base):
     started_at: Mapped[datetime]
     kept_at: Mapped[datetime | None]
     withdrawn_because: Mapped[str]
+    author: Mapped[str]
+    serial: Mapped[int | None] = mapped_column(index=True)
+    gives: Mapped[str]
 
-    # Each answers a series by itself: a row with its readings is not touched.
+    # Each answers a series by itself, the last one the board: a row with its readings is not touched.
     __table_args__ = (
         Index(None, "machine_id", "state", "kept_at", "lot_id"),
         Index(None, "lot_id", "state", "kept_at", "machine_id"),
         Index(None, "instrument_id", "state", "kept_at"),
+        Index(None, "state", "machine_id", "subject", "lot_id", "gives", "serial"),
     )
 
 
@@ -288,7 +159,7 @@ class UsedRow(Base):
 
 
 class SettingRow(Base):
-    """A setting that a kept trial put in force. Ids grow in the order of keeping, whatever the clock says."""
+    """A setting that was put in force. Ids grow in the order of keeping, whatever the clock says."""
 
     __tablename__ = "setting"
 
@@ -300,7 +171,62 @@ class SettingRow(Base):
     new: Mapped[float]
     unit: Mapped[str]
     since: Mapped[datetime]
-    trial_id: Mapped[int] = mapped_column(ForeignKey("trial.id"))
+    trial_id: Mapped[int | None] = mapped_column(ForeignKey("trial.id"))
     verified_by: Mapped[int | None] = mapped_column(ForeignKey("trial.id"))
+    prediction: Mapped[dict[str, Any]] = mapped_column(JsonObject)
+    undoes: Mapped[int | None] = mapped_column(ForeignKey("setting.id"))
+    because: Mapped[str]
+    author: Mapped[str]
+    serial: Mapped[int] = mapped_column(index=True)
 
     __table_args__ = (Index(None, "machine_id", "name"),)
+
+
+class EventRow(Base):
+    """What happened, was looked at or skipped. `serial` counts with trials and settings."""
+
+    __tablename__ = "event"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    at: Mapped[datetime]
+    kind: Mapped[str]
+    machine_id: Mapped[int | None] = mapped_column(ForeignKey("machine.id"), index=True)
+    lot_id: Mapped[int | None] = mapped_column(ForeignKey("lot.id"), index=True)
+    instrument_id: Mapped[int | None] = mapped_column(ForeignKey("instrument.id"), index=True)
+    trial_id: Mapped[int | None] = mapped_column(ForeignKey("trial.id"), index=True)
+    detail: Mapped[dict[str, Any]] = mapped_column(JsonObject)
+    note: Mapped[str]
+    author: Mapped[str]
+    takes_back: Mapped[int | None] = mapped_column(ForeignKey("event.id"))
+    serial: Mapped[int] = mapped_column(index=True)
+
+
+class AttachmentRow(Base):
+    """A small file with what it belongs to; `content` is read only when asked for."""
+
+    __tablename__ = "attachment"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    at: Mapped[datetime]
+    machine_id: Mapped[int | None] = mapped_column(ForeignKey("machine.id"), index=True)
+    lot_id: Mapped[int | None] = mapped_column(ForeignKey("lot.id"), index=True)
+    trial_id: Mapped[int | None] = mapped_column(ForeignKey("trial.id"), index=True)
+    event_id: Mapped[int | None] = mapped_column(ForeignKey("event.id"), index=True)
+    name: Mapped[str]
+    mime: Mapped[str]
+    size: Mapped[int]
+    note: Mapped[str]
+    author: Mapped[str]
+    content: Mapped[bytes]
+
+
+class ShopValueRow(Base):
+    """A value for the whole shop; the newest of its key holds."""
+
+    __tablename__ = "shop_value"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    at: Mapped[datetime]
+    key: Mapped[str] = mapped_column(index=True)
+    value: Mapped[dict[str, Any]] = mapped_column(JsonObject)
+    author: Mapped[str]

@@ -13,11 +13,12 @@ from sqlalchemy.orm import InstrumentedAttribute, Session
 from core.errors import InputError
 from core.quantity import Estimate
 from core.records.rows import SeriesPoint, Trial, TrialState
+from core.records.serials import next_serial
 from core.records.tables import InstrumentRow, LotRow, MachineRow, ResultRow, TrialRow, UsedRow
 from core.words import tr
 
 IDS_AT_ONCE = 10_000  # a statement of SQLite takes 32 766 values at most (https://www.sqlite.org/limits.html, 9)
-_ENTRIES = ("subject", "machine_id", "lot_id", "instrument_id", "readings", "conditions", "method", "note")
+_ENTRIES = ("subject", "machine_id", "lot_id", "instrument_id", "readings", "conditions", "method", "note", "author")
 _COLUMNS = tuple(field.name for field in fields(Trial) if field.name not in ("estimates", "used"))
 _POINT: tuple[InstrumentedAttribute[Any], ...] = (  # the fields of SeriesPoint, in order
     TrialRow.id,
@@ -43,10 +44,11 @@ def kept_since(since: datetime) -> list[ColumnElement[bool]]:
 
 def find_open(session: Session, subject: str, machine_id: int | None, lot_id: int | None) -> int | None:
     """Return the id of the one open trial, if any; None for a machine or lot means that there is none."""
-    return session.scalar(select(TrialRow.id).where(TrialRow.open_as == _open_as(subject, machine_id, lot_id)))
+    return session.scalar(select(TrialRow.id).where(TrialRow.open_as == open_as(subject, machine_id, lot_id)))
 
 
-def _open_as(subject: str, machine_id: int | None, lot_id: int | None) -> str:
+def open_as(subject: str, machine_id: int | None, lot_id: int | None) -> str:
+    """Return what an open trial is open for, as one text of which the database allows each once."""
     return f"{subject}/{machine_id or ''}/{lot_id or ''}"
 
 
@@ -96,14 +98,14 @@ def write_entries(session: Session, trial: Trial, state: TrialState) -> TrialRow
                 tr("The {thing} {number} is not on record; choose again.", thing=table.__tablename__, number=number),
             )
     if trial.id is None:
-        row = TrialRow(verdict=(), withdrawn_because="")
+        row = TrialRow(verdict=(), withdrawn_because="", gives="")
         row.started_at = trial.started_at or datetime.now(UTC)
         session.add(row)
     else:
         row = find_open_row(session, trial.id)
     row.state = state
     is_open = state == TrialState.OPEN
-    row.open_as = _open_as(trial.subject, trial.machine_id, trial.lot_id) if is_open else None
+    row.open_as = open_as(trial.subject, trial.machine_id, trial.lot_id) if is_open else None
     for name in _ENTRIES:
         setattr(row, name, getattr(trial, name))
     session.flush()
@@ -131,6 +133,8 @@ def write_outcome(session: Session, row: TrialRow, trial: Trial) -> None:
         InputError: a used trial is not in use.
     """
     row.kept_at = datetime.now(UTC)
+    row.serial = next_serial(session)
+    row.gives = "\n".join(sorted(estimate.name for estimate in trial.estimates))
     row.verdict = tuple(dict(advice) for advice in trial.verdict)
     for used_id in dict.fromkeys(trial.used):
         if used_id == row.id or find_row(session, used_id).state != TrialState.KEPT:

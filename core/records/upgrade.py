@@ -1,31 +1,32 @@
 """Bring the tables of an opened database to the version that this program knows, or refuse in words.
 
 The version on record is read by one statement; alembic is imported only when tables must be made or changed. A file
-that is to be changed is first copied beside itself through SQLite's online backup.
+that is to be changed is first copied into the folder of its backups through SQLite's online backup.
 """
 
 from __future__ import annotations
 
-import sqlite3
-from contextlib import closing
-from datetime import UTC, datetime
-from pathlib import Path
-
 from sqlalchemy import Connection, inspect, text
 
 from core.errors import StoreError
+from core.records.backup import back_up
 from core.records.engine import Database
-from core.records.faults import damaged, store_error
-from core.records.place import Place, sqlite_address
+from core.records.faults import damaged
+from core.records.place import Place
+from core.records.rows import BackupKind
 from core.words import tr
 
-KNOWN = ("0001", "0002")  # versions of the tables, oldest first
+KNOWN = ("0001", "0002", "0003")  # versions of the tables, oldest first
 SCRIPTS = "core.records:migrations"
 QUICK_CHECK_LIMIT_PAGES = 1024  # 4 MiB, some 10 ms; in a larger file damage is found where it is read
 
 
-def bring_up_to_date(database: Database) -> None:
+def bring_up_to_date(database: Database, *, copy_first: bool = True) -> None:
     """Make the tables of an empty database, or change those of an older one.
+
+    Args:
+        database: the database.
+        copy_first: whether an older file is copied before it is changed; not where it is a copy itself.
 
     Raises:
         StoreError: a newer version, another program's tables, a damaged or write-protected file, a lock, a full disk.
@@ -36,7 +37,7 @@ def bring_up_to_date(database: Database) -> None:
         _check_pages(connection, database.place)
         found = _version(connection, database.place)
     if found != KNOWN[-1]:
-        _upgrade(database)
+        _upgrade(database, copy_first=copy_first)
     if database.place.path is not None:
         database.use_write_ahead_log()
 
@@ -76,15 +77,15 @@ def _version(connection: Connection, place: Place) -> str | None:
     return None
 
 
-def _upgrade(database: Database) -> None:
+def _upgrade(database: Database, *, copy_first: bool = True) -> None:
     # Foreign keys rest meanwhile: SQLite changes a table by making it anew.
     with database.transaction(write=True, foreign_keys=False) as session:
         connection = session.connection()
         found = _version(connection, database.place)  # again, now that no other seat can change it
         if found == KNOWN[-1]:
             return
-        if found is not None and database.place.path is not None:
-            _back_up(database.place.path, found, database.place.shown)
+        if found is not None and database.place.path is not None and copy_first:
+            back_up(database.place.path, database.place.shown, BackupKind.UPGRADE)
         _run_migrations(connection)
         if not database.on_server and connection.execute(text("PRAGMA foreign_key_check")).first():
             raise StoreError(
@@ -94,21 +95,6 @@ def _upgrade(database: Database) -> None:
                     where=database.place.shown,
                 )
             )
-
-
-def _back_up(path: Path, version: str, shown: str) -> Path:
-    """Copy the database, with what its write-ahead log holds, to a new file beside it."""
-    copy = path.with_name(f"{path.stem}-tables-{version}-{datetime.now(UTC):%Y%m%dT%H%M%S%f}{path.suffix}")
-    try:
-        with (
-            closing(sqlite3.connect(sqlite_address(path, "ro"), uri=True)) as source,
-            closing(sqlite3.connect(sqlite_address(copy, "rwc"), uri=True)) as target,
-        ):
-            source.backup(target)
-    except sqlite3.Error as error:
-        copy.unlink(missing_ok=True)
-        raise store_error(error, shown) from error
-    return copy
 
 
 def _run_migrations(connection: Connection) -> None:

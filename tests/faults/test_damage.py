@@ -15,7 +15,7 @@ from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.records.store import open_store
 
-FLIPS = 150
+FLIPS = 50
 
 
 @pytest.fixture(scope="module")
@@ -104,9 +104,9 @@ from core.records.rows import Trial
 from core.records.store import open_store
 store = open_store(sys.argv[1])
 kept = store.keep(Trial("sizeerror", readings={"raw": ["10.1"]}))
-resource.setrlimit(resource.RLIMIT_FSIZE, (200_000, 200_000))
+resource.setrlimit(resource.RLIMIT_FSIZE, (600_000, 600_000))
 try:
-    store.keep(Trial("sizeerror", readings={"raw": ["10.1"] * 100_000}))
+    store.keep(Trial("sizeerror", readings={"raw": ["10.1"] * 200_000}))
 except StoreError as error:
     print(error.message)
 print(store.trials()[0].id == kept.id, store.save_draft(Trial("sizeerror")).id > kept.id)

@@ -11,8 +11,8 @@ from core.records.store import open_store
 from tests.faults.conftest import go
 from tests.faults.seat import READINGS_EACH, estimate
 
-KILLS = 30
-KILLS_AT_THE_FIRST_START = 8
+KILLS = 8
+KILLS_AT_THE_FIRST_START = 3
 
 
 def kill_after(process: "subprocess.Popen[str]", answers: int, wait_s: float) -> list[tuple[str, int, int]]:

@@ -47,3 +47,21 @@ def test_two_seats_share_the_one_draft(tmp_path):
     assert one.draft("sizeerror") == second
     one.close()
     two.close()
+
+
+def test_two_seats_on_a_server_lose_nothing_either(server, seat):
+    where = server.new_database()
+    open_store(where).close()
+    jobs = {"sizeerror": "type", "drive": "type", "one": "count", "two": "count"}
+    seats = {name: seat(where, job, name, 10) for name, job in jobs.items()}
+    for process in seats.values():
+        go(process)
+    said = {name: finish(process) for name, process in seats.items()}
+    store = open_store(where)
+    for name in ("sizeerror", "drive"):
+        kept = {int(line[1]) for line in said[name] if line[0] == "kept"}
+        assert {trial.id for trial in store.trials(name)} == kept
+        assert len(kept) == 10
+    (machine,) = store.machines()
+    assert (machine.note, machine.version) == ("20", 21)
+    store.close()

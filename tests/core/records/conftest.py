@@ -4,8 +4,46 @@ import tempfile
 from pathlib import Path
 
 import pytest
+from sqlalchemy import text
 
-from core.records.store import open_store
+from core.records.store import Store, open_store
+from core.records.tables import Base
+
+_EMPTY = f"TRUNCATE {', '.join(Base.metadata.tables)} RESTART IDENTITY CASCADE"
+
+
+@pytest.fixture(scope="session")
+def on_server(server):
+    """A store on the server, for one test after the other."""
+    opened = open_store(server.new_database())
+    yield opened
+    opened.close()
+
+
+@pytest.fixture(params=["file", "server"])
+def store(request):
+    """An empty store: in memory, then on a server; the same tests hold for both."""
+    yield from empty_store(request)
+
+
+@pytest.fixture(params=["file", "server"], scope="module")
+def shared_store(request):
+    """A store that all examples of a module's hypothesis tests write to."""
+    yield from empty_store(request)
+
+
+def empty_store(request):
+    """The store that the parameter of a fixture asks for."""
+    if request.param == "file":
+        opened = open_store(":memory:")
+        yield opened
+        opened.close()
+        return
+    opened: Store = request.getfixturevalue("on_server")
+    with opened._database.transaction(write=True) as session:
+        session.execute(text(_EMPTY))
+    opened.author = ""
+    yield opened
 
 
 @pytest.fixture

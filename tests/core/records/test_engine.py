@@ -1,4 +1,6 @@
 import sqlite3
+import subprocess
+import sys
 import threading
 import time
 from dataclasses import replace
@@ -291,3 +293,98 @@ def test_a_wrong_statement_is_a_bug_and_stays_one():
     with pytest.raises(ProgrammingError), database.transaction() as session:
         session.connection().exec_driver_sql("SELECT ?", ())
     database.close()
+
+
+# On a server
+
+
+@pytest.fixture
+def shop_url(server):
+    return server.new_database()
+
+
+@pytest.mark.parametrize("part", ["database", "user", "port", "host"])
+def test_a_server_that_cannot_be_reached_is_said(server, part):
+    port = server.port + (1 if part == "port" else 0)
+    host = "127.0.0.1" if part != "host" else "nowhere.invalid"
+    user, name = ("nobody", "postgres") if part == "user" else ("shop", "none" if part == "database" else "postgres")
+    with pytest.raises(StoreError, match="cannot be reached or refuses; check the address, the name of the database"):
+        open_store(f"postgresql+psycopg://{user}@{host}:{port}/{name}?connect_timeout=2")
+
+
+def test_a_user_without_rights_is_told(server):
+    server.say("CREATE ROLE guest LOGIN")
+    with pytest.raises(StoreError, match="does not let you write; nothing was written. Ask whoever looks after it"):
+        open_store(server.url(user="guest"))
+    server.say("DROP ROLE guest")
+
+
+def test_the_tables_of_another_program_on_a_server_are_left(server, shop_url):
+    server.say("CREATE TABLE other (id int)", shop_url.rpartition("/")[2])
+    with pytest.raises(StoreError, match="holds the tables of another program"):
+        open_store(shop_url)
+
+
+def test_a_newer_shop_on_a_server_is_refused(server, shop_url):
+    open_store(shop_url).close()
+    server.say("UPDATE alembic_version SET version_num = '0999'", shop_url.rpartition("/")[2])
+    with pytest.raises(StoreError, match="newer version of this program"):
+        open_store(shop_url)
+
+
+def test_writers_on_a_server_wait_for_each_other_and_readers_do_not(shop_url, monkeypatch):
+    monkeypatch.setattr("core.records.engine.SERVER_TIMEOUT_S", 1)
+    one, other = open_store(shop_url), open_store(shop_url)
+    with one._database.transaction(write=True) as session:
+        session.execute(text("SELECT 1"))
+        assert other.machines() == ()
+        with pytest.raises(StoreError, match="is locked by another program; nothing was written"):
+            other.add_machine(Machine("B"))
+    assert other.add_machine(Machine("B")).id == 1
+    one.close()
+    other.close()
+
+
+def test_a_row_that_another_seat_has_made_is_said(shop_url):
+    store = open_store(shop_url)
+    store.add_machine(Machine("A"))
+    with (
+        pytest.raises(StoreError, match="another seat has written the same thing"),
+        store._database.transaction(write=True) as session,
+    ):
+        session.execute(text("INSERT INTO alembic_version SELECT version_num FROM alembic_version"))
+    store.close()
+
+
+def test_a_server_of_another_kind_has_plain_transactions():
+    database = Database(Place("another", url="sqlite://"))
+    with database.transaction(write=True) as session:
+        assert session.scalar(text("SELECT 1")) == 1
+    database.close()
+
+
+def test_a_server_that_comes_back_is_used_again(server, shop_url):
+    store = open_store(shop_url)
+    draft = store.save_draft(Trial("sizeerror", readings={"raw": ["10.1"]}))
+    server.stop()
+    for call in (store.trials, lambda: store.save_draft(replace(draft, note="typed meanwhile"))):
+        with pytest.raises(StoreError, match="cannot be reached or refuses"):
+            call()
+    server.start()
+    assert store.save_draft(replace(draft, note="typed meanwhile")).note == "typed meanwhile"
+    store.close()
+
+
+def test_a_file_looked_at_by_the_window_itself_loses_nothing(tmp_path):
+    """Closing any handle of a file drops this process's locks on it (POSIX.1-2017, fcntl): a file dialog does so."""
+    path = tmp_path / "shop.db"
+    store = open_store(path)
+    store.add_machine(Machine("Bramble"))
+    path.open("rb").close()
+    ask = f"from core.records.store import open_store; print([m.name for m in open_store({str(path)!r}).machines()])"
+    command = [sys.executable, "-c", ask]
+    subprocess.run(command, check=True, capture_output=True)  # it ends as if it were the last user
+    store.add_machine(Machine("Teasel"))
+    said = subprocess.run(command, check=True, capture_output=True, text=True).stdout
+    assert "Teasel" in said
+    store.close()

@@ -32,6 +32,23 @@ def test_each_error_of_sqlite_has_its_sentence(name, words):
         raise store_error(error, "/data/shop.sqlite")
 
 
+@pytest.mark.parametrize(
+    ("state", "words"),
+    [
+        ("", "cannot be reached or refuses; check the address, the name of the database, the user and the network"),
+        ("08006", "cannot be reached or refuses"),
+        ("23505", "another seat has written the same thing"),
+        ("40P01", "is locked by another program"),
+        ("55P03", "is locked by another program"),
+        ("53100", "is full; nothing was written"),
+        ("42501", "does not let you write; nothing was written. Ask"),
+        ("25006", "does not let you write"),
+    ],
+)
+def test_each_class_of_errors_of_a_server_has_its_sentence(state, words):
+    assert words in server_error("host", state).message
+
+
 def test_what_sqlite_does_not_name_is_damage():
     assert "is damaged" in store_error(sqlite3.OperationalError("undecodable text"), "shop.sqlite").message
     assert damaged("shop.sqlite").message == store_error(sqlite3.DatabaseError(), "shop.sqlite").message

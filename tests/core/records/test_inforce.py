@@ -10,27 +10,24 @@ from hypothesis import strategies as st
 
 from core.errors import InputError
 from core.records.rows import Lot, Machine, SettingInForce, Trial
-from core.records.store import open_store
 
 STEPS = SettingInForce(1, None, "steps_x", 79.5, 80.0, "steps/mm")
 SHRINK = SettingInForce(1, 1, "shrink_allowance", None, 0.003, "1")
 
 
 @pytest.fixture
-def shop():
+def shop(store):
     """Two machines and two lots; nothing in force."""
-    store = open_store(":memory:")
     for name in ("A", "B"):
         store.add_machine(Machine(name))
         store.add_lot(Lot(name, "PLA"))
-    yield store
-    store.close()
+    return store
 
 
 def test_what_a_kept_trial_sets_is_in_force(shop):
     kept = shop.keep(Trial("drive", 1, 1), [STEPS, SHRINK])
-    steps = replace(STEPS, since=kept.kept_at, trial_id=kept.id, id=1)
-    shrink = replace(SHRINK, since=kept.kept_at, trial_id=kept.id, id=2)
+    steps = replace(STEPS, since=kept.kept_at, trial_id=kept.id, id=1, serial=kept.serial)
+    shrink = replace(SHRINK, since=kept.kept_at, trial_id=kept.id, id=2, serial=kept.serial)
     assert shop.settings(1) == (shrink, steps)
     assert shop.in_force("steps_x", 1) == steps
     assert steps.since.tzinfo is UTC
@@ -41,7 +38,8 @@ def test_what_a_kept_trial_sets_is_in_force(shop):
 def test_the_store_gives_the_moment_the_trial_and_no_verifier(shop):
     first = shop.keep(Trial("drive", 1))
     kept = shop.keep(Trial("drive", 1), [replace(STEPS, since=first.kept_at, trial_id=first.id, verified_by=first.id)])
-    assert shop.settings(1) == (replace(STEPS, since=kept.kept_at, trial_id=kept.id, id=1),)
+    given = replace(STEPS, since=kept.kept_at, trial_id=kept.id, id=1, serial=kept.serial)
+    assert shop.settings(1) == (given,)
 
 
 def test_the_last_value_takes_the_place_of_the_one_before_which_stays_on_record(shop):
@@ -61,6 +59,7 @@ def test_a_lot_has_its_own_value_else_that_of_the_machine(shop):
     assert shop.in_force("shrink_allowance", 2) is None
     assert [setting.new for setting in shop.settings(1)] == [0.005, 0.004, 0.003]
     assert [setting.new for setting in shop.settings(1, 1)] == [0.004, 0.003]
+    assert [setting.new for setting in shop.settings(None)] == [0.006, 0.005, 0.004, 0.003]
 
 
 def test_a_later_trial_verifies_what_is_in_force(shop):
@@ -112,7 +111,7 @@ def test_a_setting_that_another_took_the_place_of_is_not_verified(shop):
     shop.keep(Trial("drive", 1), [STEPS])
     old = shop.in_force("steps_x", 1)
     shop.keep(Trial("drive", 1), [replace(STEPS, new=80.2)])
-    refused(shop, Trial("sizeerror", 1), [old], "settings", "steps_x was set anew elsewhere meanwhile")
+    refused(shop, Trial("sizeerror", 1), [old], "settings", "steps x was set anew elsewhere meanwhile")
 
 
 @pytest.mark.parametrize(
@@ -131,20 +130,77 @@ def test_what_cannot_be_in_force_is_refused_and_nothing_is_kept(shop, trial, giv
     refused(shop, trial, given, field, words)
 
 
-TEXT = st.text(st.characters(exclude_categories=["Cs"]), max_size=20)
+def test_who_keeps_the_trial_sets_it(shop):
+    shop.author = "Kim"
+    shop.keep(Trial("drive", 1), [STEPS, replace(STEPS, name="steps_y", author="Bo")])
+    assert {setting.name: setting.author for setting in shop.settings(1)} == {"steps_x": "Kim", "steps_y": "Bo"}
+
+
+def test_undoing_brings_the_old_value_back_as_a_new_entry(shop):
+    shop.author = "Kim"
+    kept = shop.keep(Trial("drive", 1), [STEPS])
+    undone = shop.undo_setting(shop.in_force("steps_x", 1), "  it lost steps ")
+    assert (undone.old, undone.new, undone.undoes, undone.because) == (80.0, 79.5, 1, "it lost steps")
+    assert (undone.trial_id, undone.author, undone.serial) == (None, "Kim", kept.serial + 1)
+    assert shop.in_force("steps_x", 1) == undone
+    assert [setting.new for setting in shop.settings(1)] == [79.5, 80.0]
+    again = shop.undo_setting(undone, "it did not")
+    assert (again.new, again.undoes) == (80.0, undone.id)
+
+
+def test_a_value_is_set_by_hand_with_its_prediction_and_survives(shop):
+    moved = {"name": "scale_x", "value": 0.0, "U": 0.001, "unit": "1"}
+    given = replace(SHRINK, because="read back", prediction=moved, author="Bo", verified_by=7, trial_id=9)
+    written = shop.put_in_force(given)
+    assert (written.verified_by, written.trial_id, written.author) == (None, None, "Bo")
+    assert shop.settings(1) == (written,)
+    assert written.prediction == moved
+    verified = shop.keep(Trial("sizeerror", 1, 1), [written])
+    assert shop.in_force(SHRINK.name, 1, 1).verified_by == verified.id
+
+
+@pytest.mark.parametrize(
+    ("change", "field", "words"),
+    [
+        ({"because": " "}, "because", "Say why steps_x is set"),
+        ({"machine_id": 9}, "machine_id", "The machine 9 is not on record"),
+        ({"lot_id": 9}, "lot_id", "The lot 9 is not on record"),
+        ({"new": math.nan}, "settings", "steps_x is not a finite number"),
+    ],
+)
+def test_what_cannot_be_set_by_hand_is_refused(shop, change, field, words):
+    with pytest.raises(InputError, match=words) as caught:
+        shop.put_in_force(replace(STEPS, **{"because": "read back", **change}))
+    assert caught.value.field == field
+    assert shop.settings(1) == ()
+
+
+def test_what_cannot_be_undone_is_refused(shop):
+    shop.keep(Trial("drive", 1, 1), [STEPS, SHRINK])
+    old = shop.in_force("steps_x", 1)
+    with pytest.raises(InputError, match="Nobody wrote down what shrink_allowance was before"):
+        shop.undo_setting(shop.in_force(SHRINK.name, 1, 1), "worse")
+    with pytest.raises(InputError, match="Say why steps_x is set"):
+        shop.undo_setting(old, "")
+    shop.keep(Trial("drive", 1), [replace(STEPS, new=80.2)])
+    with pytest.raises(InputError, match="steps x was set anew elsewhere meanwhile"):
+        shop.undo_setting(old, "worse")
+    assert len(shop.settings(1)) == 3
+
+
+TEXT = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"), max_size=20)
 FINITE = st.floats(allow_nan=False, allow_infinity=False)
 SETTING = st.builds(SettingInForce, st.just(1), st.none() | st.just(1), TEXT, st.none() | FINITE, FINITE, TEXT)
 
 
 @pytest.fixture(scope="module")
-def any_shop():
-    store = open_store(":memory:")
+def any_shop(shared_store):
+    store = shared_store
     store.add_lot(Lot("L", "PLA"))
-    yield store
-    store.close()
+    return store
 
 
-@settings(deadline=None, max_examples=100)
+@settings(deadline=None, max_examples=60)
 @given(st.lists(SETTING, max_size=4, unique_by=lambda setting: (setting.lot_id, setting.name)))
 def test_any_settings_in_the_same_settings_out(any_shop, given):
     machine = any_shop.add_machine(Machine(str(len(any_shop.machines()))))
@@ -152,7 +208,7 @@ def test_any_settings_in_the_same_settings_out(any_shop, given):
     kept = any_shop.keep(Trial("drive", machine.id, 1), given)
     found = any_shop.settings(machine.id, 1)
     assert [replace(setting, id=None) for setting in reversed(found)] == [
-        replace(setting, since=kept.kept_at, trial_id=kept.id) for setting in given
+        replace(setting, since=kept.kept_at, trial_id=kept.id, serial=kept.serial) for setting in given
     ]
     for setting in given:
         assert any_shop.in_force(setting.name, machine.id, setting.lot_id).new == setting.new

@@ -20,16 +20,14 @@ WALL = Estimate("wall_outset", 0.031, 0.006, math.inf, "mm")
 
 
 @pytest.fixture
-def shop():
+def shop(store):
     """Two machines, a lot and two instruments."""
-    store = open_store(":memory:")
     store.add_machine(Machine("A"))
     store.add_machine(Machine("B"))
     store.add_lot(Lot("L", "PLA"))
     store.add_instrument(Instrument("C"))
     store.add_instrument(Instrument("D"))
-    yield store
-    store.close()
+    return store
 
 
 def test_a_series_is_oldest_first_with_when_and_where(shop):
@@ -60,6 +58,11 @@ def test_a_series_is_of_one_machine_or_lot_where_asked_and_of_trials_in_use(shop
     assert ids(lot_id=1) == [keep[1, 1], keep[2, 1], keep[None, 1]]
     assert ids(machine_id=2, lot_id=1) == [keep[2, 1]]
     assert shop.series("steps_x") == ()
+
+
+def test_a_series_is_of_one_instrument_where_asked(shop):
+    mine = [shop.keep(Trial("instrument", instrument_id=number, estimates=(SCALE,))).id for number in (1, 2, 1)]
+    assert [point.trial_id for point in shop.series("scale_x", instrument_id=1)] == [mine[0], mine[2]]
 
 
 def test_the_newest_estimate_of_an_instrument(shop):

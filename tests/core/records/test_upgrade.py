@@ -10,10 +10,11 @@ from alembic.config import Config
 from alembic.script import ScriptDirectory
 
 from core.errors import StoreError
-from core.records import upgrade
+from core.records import backup, upgrade
+from core.records.backup import backups_of
 from core.records.engine import Database
 from core.records.place import file_place
-from core.records.rows import Machine, Trial
+from core.records.rows import BackupKind, Machine, Trial
 from core.records.store import open_store
 
 LATEST = upgrade.KNOWN[-1]
@@ -83,9 +84,9 @@ def test_an_older_file_is_copied_and_then_upgraded_with_its_content(stocked, nex
     next_release()
     open_store(stocked).close()
     writer.close()
-    (copy,) = [file for file in stocked.parent.iterdir() if file != stocked]
-    assert copy.name.startswith(f"shop-tables-{LATEST}-")
-    assert content(copy) == before
+    (kept,) = backups_of(stocked)
+    assert (kept.kind, Path(kept.file).parent) == (BackupKind.UPGRADE, stocked.with_name("shop-backups"))
+    assert content(Path(kept.file)) == before
     connection = sqlite3.connect(stocked)
     assert connection.execute("SELECT name, maker FROM machine").fetchall() == [("A", "unknown")]
     assert connection.execute("SELECT count(*) FROM trial WHERE machine_id = 1").fetchall() == [(2,)]
@@ -115,13 +116,14 @@ def test_an_upgrade_that_would_break_links_changes_nothing(stocked, next_release
 def test_without_room_for_the_copy_nothing_is_changed(stocked, next_release, monkeypatch):
     before = content(stocked)
     next_release()
-    address = upgrade.sqlite_address
+    address = backup.sqlite_address
     monkeypatch.setattr(
-        upgrade, "sqlite_address", lambda path, mode: address(path / "absent" if mode == "rwc" else path, mode)
+        backup, "sqlite_address", lambda path, mode: address(path / "absent" if mode == "rwc" else path, mode)
     )
     with pytest.raises(StoreError, match="cannot be opened"):
         open_store(stocked)
-    assert [file.name for file in stocked.parent.iterdir()] == ["shop.sqlite"]
+    assert backups_of(stocked) == ()
+    assert [file.name for file in stocked.parent.iterdir() if file.is_file()] == ["shop.sqlite"]
     assert content(stocked) == before
 
 

@@ -1,0 +1,219 @@
+"""Copies of an SQLite database by its online backup: made, listed, thinned, looked into, put back.
+
+The copies lie in a folder beside the file, each named after its moment (UTC) and its kind. A copy is complete when it
+has its name: it is written under another one, checked and flushed first. Nothing is ever put over the database before
+a copy of it is made, and what is put back is checked and brought up to date before it is.
+
+Reference: https://www.sqlite.org/backup.html.
+"""
+
+from __future__ import annotations
+
+import os
+import re
+import shutil
+import sqlite3
+import time
+from collections.abc import Callable
+from contextlib import closing
+from datetime import UTC, datetime
+from pathlib import Path
+
+from core.errors import StoreError
+from core.records.faults import damaged, store_error
+from core.records.place import APPLICATION_ID, sqlite_address
+from core.records.rows import Backup, BackupKind, Contents
+from core.words import tr
+
+KEPT_DAYS = 10  # of the daily copies; of older ones the last of each week
+PATIENCE_S = 5.0  # with another seat that writes while its file is to be replaced
+PAGES_AT_ONCE = 2048
+_MOMENT = "%Y%m%dT%H%M%S%fZ"
+_NAME = re.compile(r".*-(\d{8}T\d{12}Z)-(\w+)\.[^.-]*")
+_UNFINISHED = ".part"
+_TABLES = ("machine", "lot", "instrument", "trial", "result", "setting", "event", "attachment")
+_LATER = {"setting": "0002", "event": "0003", "attachment": "0003"}  # tables that the first version had not
+_NEWEST = (
+    "SELECT trial.id, trial.subject, machine.name, coalesce(trial.kept_at, trial.started_at) FROM trial "
+    "LEFT JOIN machine ON machine.id = trial.machine_id ORDER BY coalesce(trial.kept_at, trial.started_at) DESC, "
+    "trial.id DESC LIMIT 1"
+)
+
+Step = Callable[[float], None]  # is told the part done; raises to stop the work
+
+
+def no_step(_done_ratio: float) -> None:
+    """Tell nobody."""
+
+
+def folder_of(path: Path) -> Path:
+    """Return the folder of the copies of a database; it need not exist."""
+    return path.with_name(f"{path.stem}-backups")
+
+
+def back_up(path: Path, shown: str, kind: BackupKind, step: Step = no_step) -> Backup:
+    """Copy the database, with what its write-ahead log holds, and check the copy.
+
+    Raises:
+        StoreError: no room or no right to write the copy, or the database is damaged; no copy is left then.
+    """
+    return make_copy(path, shown, kind, lambda part: copy_pages(path, part, step))
+
+
+def make_copy(path: Path, shown: str, kind: BackupKind, write: Callable[[Path], None]) -> Backup:
+    """Let a copy be written, check it and give it its name; `path` tells the folder. Raises as `back_up`."""
+    made_at = datetime.now(UTC)
+    copy = folder_of(path) / f"{path.stem}-{made_at:{_MOMENT}}-{kind}{path.suffix or '.sqlite'}"
+    part = copy.with_name(copy.name + _UNFINISHED)
+    try:
+        copy.parent.mkdir(parents=True, exist_ok=True)
+        try:
+            write(part)
+            check_pages(part, shown)
+            with part.open("rb+") as file:
+                os.fsync(file.fileno())
+            part.replace(copy)
+        finally:
+            part.unlink(missing_ok=True)
+    except (OSError, sqlite3.Error) as error:
+        raise store_error(error, str(copy.parent)) from error
+    return _backup_from(copy, made_at, kind)
+
+
+def copy_pages(source: Path, target: Path, step: Step = no_step) -> None:
+    """Write the pages of one database over those of another, all or none; the target may be in use.
+
+    Raises:
+        sqlite3.Error, StoreError: the disk refuses, or another seat does not let go of the target.
+    """
+    begun = time.monotonic()
+
+    def tell(status: int, remaining: int, total: int) -> None:
+        step(1.0 - remaining / max(total, 1))
+        if status == sqlite3.SQLITE_BUSY and time.monotonic() - begun > PATIENCE_S:
+            busy = sqlite3.OperationalError()
+            busy.sqlite_errorname = "SQLITE_BUSY"
+            raise store_error(busy, str(target))
+
+    with (
+        closing(sqlite3.connect(_address(source), uri=True, isolation_level=None)) as of,
+        closing(sqlite3.connect(sqlite_address(target, "rwc"), uri=True, timeout=0.05)) as to,
+    ):
+        of.execute("BEGIN")  # one state of the source, however many steps it takes
+        of.execute("SELECT count(*) FROM sqlite_master").fetchone()
+        of.backup(to, pages=PAGES_AT_ONCE, progress=tell, sleep=0.05)
+
+
+def _address(path: Path) -> str:
+    """Return the file for reading; one that nobody writes to is opened so that nothing appears beside it."""
+    in_use = path.with_name(path.name + "-wal").exists()
+    return sqlite_address(path, "ro" if in_use else "ro&immutable=1")
+
+
+def check_pages(path: Path, shown: str) -> None:
+    """Raise StoreError if the pages of a file that nobody writes to do not hang together."""
+    with closing(sqlite3.connect(_address(path), uri=True)) as connection:
+        (page_bytes,) = connection.execute("PRAGMA page_size").fetchone()
+        # SQLite would fill up a last page cut short with zeros.
+        if path.stat().st_size % page_bytes or connection.execute("PRAGMA quick_check(1)").fetchone() != ("ok",):
+            raise damaged(shown)
+
+
+def backups_of(path: Path) -> tuple[Backup, ...]:
+    """Return the copies of a database, newest first."""
+    found = []
+    for file in folder_of(path).glob("*"):
+        named = _NAME.fullmatch(file.name)
+        if named and named[2] in list(BackupKind):
+            moment = datetime.strptime(named[1], _MOMENT).replace(tzinfo=UTC)
+            found.append(_backup_from(file, moment, BackupKind(named[2])))
+    return tuple(sorted(found, key=lambda backup: backup.made_at, reverse=True))
+
+
+def _backup_from(file: Path, made_at: datetime, kind: BackupKind) -> Backup:
+    return Backup(str(file), kind, made_at, file.stat().st_size)
+
+
+def back_up_daily(path: Path, shown: str, step: Step = no_step) -> Backup | None:
+    """Make the copy of today unless there is one, then thin out the earlier ones; raises as `back_up`.
+
+    A clock set back only makes one copy more: today is compared with the days of the copies, not with the newest.
+    """
+    today = datetime.now(UTC).date()
+    daily = [backup for backup in backups_of(path) if backup.kind == BackupKind.DAILY]
+    if any(backup.made_at.date() == today for backup in daily):
+        return None
+    made = back_up(path, shown, BackupKind.DAILY, step)
+    for backup in superfluous((made, *daily)):
+        Path(backup.file).unlink(missing_ok=True)
+    return made
+
+
+def superfluous(daily: tuple[Backup, ...]) -> tuple[Backup, ...]:
+    """Return the daily copies that need not stay: older than the last ten, and not the last of their week."""
+    older = sorted(daily, key=lambda backup: backup.made_at, reverse=True)[KEPT_DAYS:]
+    last_of_week: dict[tuple[int, int], Backup] = {}
+    for backup in older:
+        last_of_week.setdefault(backup.made_at.isocalendar()[:2], backup)
+    return tuple(backup for backup in older if backup not in last_of_week.values())
+
+
+def contents_of(path: Path) -> Contents:
+    """Look into a copy without changing a byte of it.
+
+    Raises:
+        StoreError: it cannot be read, is damaged, or is no database of this program.
+    """
+    shown = str(path)
+    try:
+        with closing(sqlite3.connect(_address(path), uri=True)) as connection:
+            if connection.execute("PRAGMA application_id").fetchone() != (APPLICATION_ID,):
+                raise StoreError(
+                    tr(
+                        "{where} is a database of another program; it was left as it is. Name another file.",
+                        where=shown,
+                    )
+                )
+            check_pages(path, shown)
+            return contents(lambda statement: connection.execute(statement).fetchall())
+    except sqlite3.Error as error:
+        raise store_error(error, shown) from error
+
+
+def contents(run: Callable[[str], list[tuple[object, ...]]]) -> Contents:
+    """Return what a database holds, whatever its version; `run` answers a statement with its rows."""
+    ((tables,),) = run("SELECT version_num FROM alembic_version")
+    rows = {table: _count(run, table) for table in _TABLES if str(tables) >= _LATER.get(table, "")}
+    newest = run(_NEWEST)
+    if not newest:
+        return Contents(str(tables), rows, None)
+    number, subject, machine, at = newest[0]
+    moment = datetime.fromisoformat(at) if isinstance(at, str) else at
+    assert isinstance(number, int)
+    assert isinstance(moment, datetime)
+    at_utc = moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
+    return Contents(str(tables), rows, (number, str(subject), str(machine or ""), at_utc))
+
+
+def _count(run: Callable[[str], list[tuple[object, ...]]], table: str) -> int:
+    ((count,),) = run(f"SELECT count(*) FROM {table}")
+    assert isinstance(count, int)
+    return count
+
+
+def set_aside(path: Path) -> Path:
+    """Copy a file that cannot be opened, with its write-ahead log, byte for byte into the folder of the copies.
+
+    Raises:
+        StoreError: no room or no right to write it; the file is as it was.
+    """
+    aside = folder_of(path) / f"{path.stem}-{datetime.now(UTC):{_MOMENT}}-damaged{path.suffix}"
+    try:
+        aside.parent.mkdir(exist_ok=True)
+        for ending in ("", "-wal"):
+            part = path.with_name(path.name + ending)
+            if part.exists():
+                shutil.copyfile(part, aside.with_name(aside.name + ending))
+    except OSError as error:
+        raise store_error(error, str(aside.parent)) from error
+    return aside

@@ -1,0 +1,173 @@
+"""A solid seen from front, right and above, as parallel lines leave it: shaded faces and the edges that can be seen.
+
+    u = x cos A + y sin A      v = -x sin A + y cos A          A turn about the upright
+    right = u    up = v sin E + z cos E    away = v cos E - z sin E          E tilt
+
+Faces are drawn into a depth buffer; an edge is seen where nothing in the buffer lies before it.
+
+Reference: Foley, van Dam, Feiner and Hughes, Computer Graphics (1990) 6.1 and 15.4 (depth buffer).
+"""
+
+from __future__ import annotations
+
+import struct
+import zlib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+from core.pieces.solid import Solid
+
+_TURN_RATIO = (0.9063, 0.4226)  # cosine and sine of A = 25 degrees
+_TILT_RATIO = (0.7547, 0.6561)  # cosine and sine of E = 41 degrees
+_LIGHT = np.array([0.35, -0.45, 0.82])
+_SHARP_RATIO = 0.94  # cosine of 20 degrees: flatter edges belong to a round wall
+_SAMPLE_PX = 1.5
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class View:
+    """A picture of solids.
+
+    Attributes:
+        shade: (height, width) brightness 0 to 1; nan where there is nothing.
+        edges_px: (k, 2, 2) seen edges, from (x, y) to (x, y), pixels from the upper left corner.
+        scale_px_mm, shift_px: of the projection.
+    """
+
+    shade: Floats
+    edges_px: Floats
+    scale_px_mm: float
+    shift_px: tuple[float, float]
+
+    def at_px(self, points_mm: ArrayLike) -> Floats:
+        """Return where points (n, 3) of the bed lie in the picture (n, 2)."""
+        flat = _projected(np.atleast_2d(np.asarray(points_mm, dtype=float)))
+        return _on_paper(flat, self.scale_px_mm, self.shift_px)
+
+
+def view_of(solids: Sequence[Solid], width_px: int, height_px: int, margin_px: int = 20) -> View:
+    """Return the picture of solids that fills a sheet of this size but for a margin."""
+    flats = [_projected(solid.corners_mm) for solid in solids]
+    every = np.vstack(flats)
+    low, high = every[:, :2].min(axis=0), every[:, :2].max(axis=0)
+    room = np.array([width_px, height_px]) - 2.0 * margin_px
+    scale = float(max(np.min(room / np.maximum(high - low, 1e-6)), 1e-3))
+    middle = (low + high) / 2
+    shift = (width_px / 2 - scale * float(middle[0]), height_px / 2 + scale * float(middle[1]))
+    shade = np.full((height_px, width_px), np.nan)
+    depth = np.full((height_px, width_px), np.inf)
+    for solid, flat in zip(solids, flats, strict=True):
+        _paint(shade, depth, np.column_stack([_on_paper(flat, scale, shift), flat[:, 2]]), solid)
+    behind = _farthest_near(depth)
+    runs = [
+        run
+        for solid, flat in zip(solids, flats, strict=True)
+        for run in _seen(solid, np.column_stack([_on_paper(flat, scale, shift), flat[:, 2]]), behind, 1.5 / scale)
+    ]
+    return View(shade, np.array(runs, dtype=float).reshape(-1, 2, 2), scale, shift)
+
+
+def png_of(view: View) -> bytes:
+    """Return the view as a grey PNG with its edges, white where there is nothing (ISO/IEC 15948)."""
+    grey = np.where(np.isnan(view.shade), 255.0, 110.0 + 120.0 * np.nan_to_num(view.shade))
+    height, width = grey.shape
+    for (x0, y0), (x1, y1) in view.edges_px.tolist():
+        steps = int(max(abs(x1 - x0), abs(y1 - y0))) + 1
+        along = np.linspace(0.0, 1.0, steps + 1)
+        columns = np.clip((x0 + along * (x1 - x0)).astype(int), 0, width - 1)
+        grey[np.clip((y0 + along * (y1 - y0)).astype(int), 0, height - 1), columns] = 40.0
+    rows = np.hstack([np.zeros((height, 1), dtype=np.uint8), grey.astype(np.uint8)])
+    head = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
+    parts = ((b"IHDR", head), (b"IDAT", zlib.compress(rows.tobytes(), 9)), (b"IEND", b""))
+    return b"\x89PNG\r\n\x1a\n" + b"".join(_chunk(name, body) for name, body in parts)
+
+
+def _chunk(name: bytes, body: bytes) -> bytes:
+    return struct.pack(">I", len(body)) + name + body + struct.pack(">I", zlib.crc32(name + body))
+
+
+def _projected(points: Floats) -> Floats:
+    """Return right, up and away (n, 3) in millimetres."""
+    (cos_a, sin_a), (cos_e, sin_e) = _TURN_RATIO, _TILT_RATIO
+    x, y, z = points.T
+    u, v = x * cos_a + y * sin_a, -x * sin_a + y * cos_a
+    return np.column_stack([u, v * sin_e + z * cos_e, v * cos_e - z * sin_e])
+
+
+def _on_paper(flat: Floats, scale: float, shift: tuple[float, float]) -> Floats:
+    return np.column_stack([shift[0] + scale * flat[:, 0], shift[1] - scale * flat[:, 1]])
+
+
+def _normals(solid: Solid) -> Floats:
+    a, b, c = (solid.corners_mm[solid.triangles[:, i]] for i in range(3))
+    across = np.cross(b - a, c - a)
+    return np.asarray(across / np.maximum(np.linalg.norm(across, axis=1, keepdims=True), 1e-300))
+
+
+def _facing(paper: Floats, solid: Solid) -> NDArray[np.bool_]:
+    a, b, c = (paper[solid.triangles[:, i], :2] for i in range(3))
+    (ux, uy), (vx, vy) = (b - a).T, (c - a).T
+    return np.asarray(ux * vy - uy * vx < -1e-9)  # the paper's y points down
+
+
+def _paint(shade: Floats, depth: Floats, paper: Floats, solid: Solid) -> None:
+    """Draw the faces that look at the viewer into shade and depth."""
+    bright = 0.25 + 0.75 * np.clip(_normals(solid) @ (_LIGHT / np.linalg.norm(_LIGHT)), 0.0, 1.0)
+    height, width = depth.shape
+    for number in np.flatnonzero(_facing(paper, solid)):
+        (x0, y0, z0), (x1, y1, z1), (x2, y2, z2) = paper[solid.triangles[number]]
+        left, right = max(int(min(x0, x1, x2)), 0), min(int(max(x0, x1, x2)) + 2, width)
+        top, foot = max(int(min(y0, y1, y2)), 0), min(int(max(y0, y1, y2)) + 2, height)
+        x, y = np.arange(left, right)[None, :] + 0.5, np.arange(top, foot)[:, None] + 0.5
+        area = (x1 - x0) * (y2 - y0) - (x2 - x0) * (y1 - y0)
+        share_1 = ((x - x0) * (y2 - y0) - (x2 - x0) * (y - y0)) / area
+        share_2 = ((x1 - x0) * (y - y0) - (x - x0) * (y1 - y0)) / area
+        away = z0 + share_1 * (z1 - z0) + share_2 * (z2 - z0)
+        window = (slice(top, foot), slice(left, right))
+        nearer = (share_1 >= -1e-9) & (share_2 >= -1e-9) & (share_1 + share_2 <= 1 + 1e-9) & (away < depth[window])
+        depth[window][nearer] = away[nearer]
+        shade[window][nearer] = bright[number]
+
+
+def _farthest_near(depth: Floats) -> Floats:
+    """Return the farthest depth of each pixel and its eight neighbours."""
+    padded = np.pad(depth, 1, constant_values=np.inf)
+    height, width = depth.shape
+    return np.asarray(
+        np.max([padded[i : i + height, j : j + width] for i in range(3) for j in range(3)], axis=0)
+    )
+
+
+def _sharp_edges(solid: Solid, paper: Floats) -> NDArray[np.int64]:
+    """Return the corner numbers (k, 2) of edges between faces at an angle, or between a seen and an unseen face."""
+    triangles, normals, facing = solid.triangles, _normals(solid), _facing(paper, solid)
+    ends = np.vstack([triangles[:, [0, 1]], triangles[:, [1, 2]], triangles[:, [2, 0]]])
+    face = np.tile(np.arange(len(triangles)), 3)
+    key = np.sort(ends, axis=1)
+    order = np.lexsort((key[:, 1], key[:, 0]))
+    first, second = order[0::2], order[1::2]  # a closed body has every edge twice
+    a, b = face[first], face[second]
+    angled = np.einsum("ij,ij->i", normals[a], normals[b]) < _SHARP_RATIO
+    drawn = (facing[a] | facing[b]) & (angled | (facing[a] != facing[b]))
+    return np.asarray(key[first][drawn])
+
+
+def _seen(solid: Solid, paper: Floats, behind: Floats, bias: float) -> Iterator[tuple[list[float], list[float]]]:
+    """Yield the runs of every edge that nothing hides."""
+    height, width = behind.shape
+    for i, j in _sharp_edges(solid, paper):
+        start, end = paper[i], paper[j]
+        count = max(int(np.hypot(*(end - start)[:2]) / _SAMPLE_PX), 2)
+        points = start + np.linspace(0.0, 1.0, count + 1)[:, None] * (end - start)
+        columns = np.clip(points[:, 0].astype(int), 0, width - 1)
+        rows = np.clip(points[:, 1].astype(int), 0, height - 1)
+        seen = np.concatenate([[False], points[:, 2] <= behind[rows, columns] + bias, [False]])
+        turns = np.flatnonzero(seen[1:] != seen[:-1])
+        for begin, stop in zip(turns[0::2], turns[1::2], strict=True):
+            if stop - begin > 1:
+                yield points[begin, :2].tolist(), points[stop - 1, :2].tolist()

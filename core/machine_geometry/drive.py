@@ -57,6 +57,7 @@ __all__ = [
     "gears_from_text",
     "motion_note",
     "question_drive",
+    "refuse_rotary",
     "turn_travel",
 ]
 
@@ -93,7 +94,11 @@ def turn_travel(drive: Drive) -> Fraction:
     """Return the carriage's travel in mm per turn of the pulley, screw, pinion or wheel.
 
     Exact for belts and screws; with π to 50 digits, and the double next to cos β, for racks and wheels.
+
+    Raises:
+        InputError: field `kind`, for a rotary axis.
     """
+    refuse_rotary(drive)
     r = REEVING_RATIO[drive.reeving]
     if drive.kind is DriveKind.BELT:
         return r * exact_mm(drive.pitch_mm) * exact_mm(drive.teeth)
@@ -103,6 +108,18 @@ def turn_travel(drive: Drive) -> Fraction:
         return r * PI * exact_mm(drive.diameter_mm)
     pitch = exact_mm(drive.pitch_mm) if drive.module_mm is None else PI * exact_mm(drive.module_mm)
     return r * pitch * exact_mm(drive.teeth) / Fraction(math.cos(math.radians(drive.helix_deg)))
+
+
+def refuse_rotary(drive: Drive) -> None:
+    """Keep degrees and millimetres apart."""
+    if drive.kind is DriveKind.ROTARY:
+        raise InputError(
+            "kind",
+            tr(
+                "A rotary axis has steps per degree and is never compared with a length. Command 360° and look whether "
+                "a mark comes back to its place."
+            ),
+        )
 
 
 def exact_mm(number: float | None) -> Fraction:
@@ -264,9 +281,18 @@ def check_axes(
         found_steps_mm: values found in the controller by axis, where known; they are held to the same rule.
 
     Raises:
-        InputError: field `y`, for X and Y values that differ on crossed belts.
+        InputError: field `y`, for X and Y values that differ on crossed belts; `kind`, for a rotary axis on crossed
+            belts or a delta.
     """
-    steps = {axis: describe_drive(drive).steps_mm for axis, drive in drives.items()}
+    turning = [axis for axis, drive in drives.items() if drive.kind is DriveKind.ROTARY]
+    if turning and motion is not Motion.CARTESIAN:
+        raise InputError(
+            "kind",
+            tr(
+                "Crossed belts and deltas move by lengths on every motor; a rotary axis goes with the motion cartesian."
+            ),
+        )
+    steps = {axis: describe_drive(drive).steps_mm for axis, drive in drives.items() if axis not in turning}
     if motion is Motion.CROSSED_BELT:
         for pair in (steps, found_steps_mm or {}):
             _check_crossed(pair)
@@ -276,6 +302,8 @@ def check_axes(
                 "z", tr("The three carriages differ in steps/mm; have they really different parts? Count again.")
             ),
         )
+    if "z" in turning:
+        return (DriveQuestion("kind", tr("Layers are stacked along Z; is the rotary axis not X or Y?")),)
     return ()
 
 

@@ -161,7 +161,8 @@ def find_mixups(
         found_steps_mm: the value that was in force in the controller, where it was not the calculated one.
 
     Raises:
-        InputError: field `ratio` or `u_ratio`, not possible numbers; `found_steps_mm`, not above 0.
+        InputError: field `ratio` or `u_ratio`, not possible numbers; `found_steps_mm`, not above 0; `kind`, for a
+            rotary axis.
     """
     if not 0 < ratio < math.inf:
         raise InputError(
@@ -183,7 +184,7 @@ def mixups_within(drive: Drive, interval: RatioInterval, *, found_steps_mm: floa
     """Return every single wrong part whose ratio lies inside the interval widened by the drive's tolerance.
 
     Raises:
-        InputError: field `found_steps_mm`, not above 0.
+        InputError: field `found_steps_mm`, not above 0; `kind`, for a rotary axis.
     """
     force = _force_ratio(drive, found_steps_mm)
     return tuple(
@@ -196,7 +197,7 @@ def search_mixups(drive: Drive, interval: RatioInterval, *, found_steps_mm: floa
     """Search the interval for every single wrong part, and say what that comes to.
 
     Raises:
-        InputError: field `found_steps_mm`, not above 0.
+        InputError: field `found_steps_mm`, not above 0; `kind`, for a rotary axis.
     """
     hits = mixups_within(drive, interval, found_steps_mm=found_steps_mm)
     wide = interval.widened(drive.tolerance_ratio)
@@ -255,7 +256,7 @@ def parts_behind_steps(drive: Drive, found_steps_mm: float) -> tuple[Mixup, ...]
     Empty where the parts as entered give it, and where none does (then somebody tuned it).
 
     Raises:
-        InputError: field `found_steps_mm`, not above 0.
+        InputError: field `found_steps_mm`, not above 0; `kind`, for a rotary axis.
     """
     ratio = 1 / _force_ratio(drive, found_steps_mm)
     interval = RatioInterval(ratio, _FOUND_ROUNDING * ratio)

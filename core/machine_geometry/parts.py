@@ -1,4 +1,4 @@
-"""The parts of one drive train, checked: motor, gear pairs, belt, screw, rack or wheel.
+"""The parts of one drive train, checked: motor, gear pairs, belt, screw, rack or wheel, or a rotary axis.
 
 Whole numbers stay whole and decimals are taken as typed (2.032 is 254/125), so that everything calculated from them is
 exact until the last rounding. Refused is only what cannot be; what is merely odd is asked about in `questions`.
@@ -23,12 +23,13 @@ from core.words import Words, tr
 
 
 class DriveKind(StrEnum):
-    """What turns rotation into travel."""
+    """What turns rotation into travel; on a rotary axis nothing does, it goes by degrees."""
 
     BELT = "belt"
     SCREW = "screw"
     RACK = "rack"
     WHEEL = "wheel"
+    ROTARY = "rotary"
 
 
 class Reeving(StrEnum):
@@ -49,6 +50,7 @@ _NEEDED = {
     DriveKind.SCREW: ("pitch_mm", "starts"),
     DriveKind.RACK: ("teeth",),
     DriveKind.WHEEL: ("diameter_mm",),
+    DriveKind.ROTARY: (),
 }
 OWN_PARTS = {**_NEEDED, DriveKind.RACK: ("module_mm", "pitch_mm", "teeth", "helix_deg")}
 _LABELS = {
@@ -116,6 +118,8 @@ class Drive:
             if getattr(self, name) is not None:
                 _check_number(name, getattr(self, name))
         _check_gears(self.gears)
+        if self.kind is DriveKind.ROTARY and self.reeving is not Reeving.DIRECT:
+            raise InputError("reeving", tr("A rotary axis has no reeving; enter its wheels as gear pairs."))
         for name in _NEEDED[self.kind]:
             if getattr(self, name) is None:
                 raise InputError(name, tr("The {what} is missing; count or measure it.", what=_LABELS[name]))
@@ -154,7 +158,7 @@ def drive_from_parts(parts: Mapping[str, Any]) -> Drive:
         if name not in {field.name for field in fields(Drive)}:
             raise InputError(name, tr("A drive has no part called “{name}”; leave it out.", name=name))
     if "kind" not in given:
-        raise InputError("kind", tr("Choose what moves the carriage: belt, screw, rack or wheel."))
+        raise InputError("kind", tr("Choose what moves the carriage: belt, screw, rack or wheel; or a rotary axis."))
     kind = _choice(DriveKind, "kind", given.pop("kind"))
     reeving = _choice(Reeving, "reeving", given.pop("reeving", Reeving.DIRECT))
     gears = _gears_from_value(given.pop("gears", ()))

@@ -65,6 +65,8 @@ def _question_pitch(drive: Drive) -> DriveQuestion | None:
                 percent=f"{5 / (drive.diameter_mm or 1):.1f}",
             ),
         )
+    if drive.kind is DriveKind.ROTARY and not drive.gears:
+        return DriveQuestion("gears", tr("Without a gear pair the motor's shaft turns with the axis; is that so?"))
     if drive.module_mm is not None and not 0.3 <= drive.module_mm <= 4:
         return DriveQuestion(
             "module_mm",

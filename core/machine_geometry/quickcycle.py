@@ -129,17 +129,17 @@ def _too_few(paired: dict[str, NDArray[np.int_]]) -> InputError:
 def _place(name: str, rows: NDArray[np.int_], readings: Floats, axis: str, resolution_mm: float) -> Place:
     up, down = readings[rows[:, 0]], readings[rows[:, 1]]
     d, n = up - down, len(rows)
-    _refuse_moving_base(name, d, resolution_mm)
+    refuse_moving_base(name, d, resolution_mm)
     combined = combine([d.std(ddof=1) / math.sqrt(n), pair_resolution_mm(resolution_mm)], [n - 1.0, math.inf])
     B = Estimate(f"reversal_{axis}", abs(float(d.mean())), combined.u, combined.dof, "mm")
     return Place(name, rows, up, down, B, _standing_out(d, resolution_mm))
 
 
-def _refuse_moving_base(name: str, d: Floats, resolution_mm: float) -> None:
+def refuse_moving_base(name: str, difference_mm: Floats, resolution_mm: float) -> None:
     """Play has one sign; where it changes beyond what the dial trembles, the dial itself moves."""
     limit = max(_TREMBLE_MM, 1.5 * resolution_mm)
-    if d.max() > limit and d.min() < -limit:
-        listed = ", ".join(f"{value:+.3f}".replace("-", "−") for value in d)
+    if difference_mm.max() > limit and difference_mm.min() < -limit:
+        listed = ", ".join(f"{value:+.3f}".replace("-", "−") for value in difference_mm)
         raise InputError(
             "reading_mm",
             tr(

@@ -4,8 +4,13 @@ Between full steps a motor stands where its field puts it, give or take 5 % of a
 the electrical cycle of four full steps. Travels of whole cycles therefore carry none of it, and layers of whole full
 steps are alike. A pulley or screw out of centre repeats with its turn, so a test length takes whole turns as well.
 
-Symbols as in `drive`; f full step, v speed. Reference: plain arithmetic of the parts; the 5 % and the share of a
-ceiling that may be used are common practice, no source.
+A motor under load lags behind its field, and one microstep alone holds only a part of its torque: friction above that
+swallows microsteps, so that finer ones are not finer travel.
+
+    lag = (2/π)*asin(load/holding)*f        torque of one microstep = sin(90°/µ) of holding
+
+Symbols as in `drive`; f full step, µ microsteps, v speed. Reference: plain arithmetic of the parts, torque over angle
+taken as a sine; the 5 % and the share of a ceiling that may be used are common practice, no source.
 """
 
 from __future__ import annotations
@@ -117,12 +122,21 @@ def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.
     Raises:
         InputError: field `step_rate_per_s`, not a positive number.
     """
+    ceiling = speed_from_steps(step_rate_per_s, describe_drive(drive).steps_mm) / _diagonal(motion)
+    return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
+
+
+def speed_from_steps(step_rate_per_s: float, ratio: float) -> float:
+    """Return the speed at the controller's highest step rate, in the unit of `ratio`, steps per unit, per second.
+
+    Raises:
+        InputError: field `step_rate_per_s`, not a positive number.
+    """
     if not 0 < step_rate_per_s < math.inf:
         raise InputError(
             "step_rate_per_s", tr("A step rate of {rate} per second is not possible.", rate=short(step_rate_per_s))
         )
-    ceiling = step_rate_per_s / describe_drive(drive).steps_mm / _diagonal(motion)
-    return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
+    return step_rate_per_s / ratio
 
 
 def winding_ceiling_mm_s(drive: Drive, supply_v: float, current_a: float, inductance_mh: float) -> float:
@@ -133,11 +147,19 @@ def winding_ceiling_mm_s(drive: Drive, supply_v: float, current_a: float, induct
     Raises:
         InputError: field `supply_v`, `current_a` or `inductance_mh`, not a positive number.
     """
+    return winding_full_steps_per_s(supply_v, current_a, inductance_mh) * describe_drive(drive).full_step_mm
+
+
+def winding_full_steps_per_s(supply_v: float, current_a: float, inductance_mh: float) -> float:
+    """Return how many full steps per second the supply can just reverse the current of a winding in, V / (2 I L).
+
+    Raises:
+        InputError: field `supply_v`, `current_a` or `inductance_mh`, not a positive number.
+    """
     for field, value in (("supply_v", supply_v), ("current_a", current_a), ("inductance_mh", inductance_mh)):
         if not 0 < value < math.inf:
             raise InputError(field, tr("“{value}” must be a number above 0; type it again.", value=short(value)))
-    full_steps_per_s = supply_v / (2 * current_a * inductance_mh * 1e-3)
-    return full_steps_per_s * describe_drive(drive).full_step_mm
+    return supply_v / (2 * current_a * inductance_mh * 1e-3)
 
 
 def question_speed(
@@ -182,3 +204,27 @@ def question_speed(
 def _diagonal(motion: Motion) -> float:
     """At 45 degrees one motor of a crossed belt does all the work, √2 times as fast."""
     return math.sqrt(2) if motion is Motion.CROSSED_BELT else 1.0
+
+
+def load_lag_mm(drive: Drive, load_ratio: float) -> float:
+    """Return how far a motor lags under a load, given as a share of its holding torque; either way it looks like play.
+
+    Raises:
+        InputError: field `load_ratio`, not from 0 up to 1.
+    """
+    if not 0 <= load_ratio < 1:
+        raise InputError(
+            "load_ratio",
+            tr("A load of {load} % of the holding torque is not possible; type 0 to 99.", load=short(100 * load_ratio)),
+        )
+    return 2 / math.pi * math.asin(load_ratio) * describe_drive(drive).full_step_mm
+
+
+def microstep_torque_ratio(drive: Drive) -> float:
+    """Return the share of the holding torque that one microstep holds."""
+    return math.sin(math.pi / 2 / drive.microsteps)
+
+
+def rounding_sd_mm(drive: Drive) -> float:
+    """Return the standard deviation of a target rounded to whole microsteps, 1/(S √12); it is not carried on."""
+    return describe_drive(drive).microstep_mm / math.sqrt(12)

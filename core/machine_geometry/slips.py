@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from enum import StrEnum
 
 from core.machine_geometry.catalogue import common, counts, lookup, numbers, table
-from core.machine_geometry.drive import describe_drive
+from core.machine_geometry.drive import describe_drive, refuse_rotary
 from core.machine_geometry.parts import MICROSTEPS, Drive, DriveKind, Reeving, short
 from core.quantity import MM_PER_INCH
 from core.words import Words, tr
@@ -58,7 +58,12 @@ class Candidate:
 
 
 def slips_of(drive: Drive) -> tuple[Candidate, ...]:
-    """Return every candidate of this drive whose travel differs from the entry, no fitted part named twice."""
+    """Return every candidate of this drive whose travel differs from the entry, no fitted part named twice.
+
+    Raises:
+        InputError: field `kind`, for a rotary axis.
+    """
+    refuse_rotary(drive)
     own = {
         DriveKind.BELT: (_teeth, _belts),
         DriveKind.SCREW: (_starts, _leads, _screws),

@@ -18,13 +18,15 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.quantity import LEVEL
+from core.quantity import LEVEL, coverage_factor
 from core.words import tr
 
 Floats = NDArray[np.float64]
 
 FEWEST = 5
 _STEPS = 300  # of the search grid for the knee
+_FINER = 2  # times that the grid closes in: exact readings need a fine one, or SSR between its places looks too large
+_ASIDE = 4.0  # times the limit up to which places stay in the finer grid
 _SURE = 0.99  # level at which a knee must improve on a plain level to count as seen
 
 
@@ -71,11 +73,14 @@ def fit_broken_stick(x: ArrayLike, y: ArrayLike, change: float, level: float | N
     """
     xs, ys = _checked(x, y, change)
     dof = xs.size - (2 if level is not None else 3)
-    knees = np.unique(np.concatenate([np.linspace(xs.min(), xs.max(), _STEPS), xs]))[:-1]
-    profile = _profile(xs, ys, knees, level)
-    best = int(np.argmin(profile.ssr))
+    profile = _profile(xs, ys, _knees(xs), level)
+    for _ in range(_FINER):
+        closer = _closer(profile.knees, profile.ssr, dof, _STEPS)
+        inner = xs[(xs > closer[0]) & (xs < closer[-1])]
+        profile = _profile(xs, ys, np.unique(np.concatenate([closer, inner])), level)
+    knees, best = profile.knees, int(np.argmin(profile.ssr))
     least = max(float(profile.ssr[best]), 1e-30)
-    limit = least * (1.0 + _f_quantile(1, dof, LEVEL) / dof)
+    limit = _limit(least, dof)
     flat = float(np.sum((ys - (ys.mean() if level is None else level)) ** 2))
     right_way = bool(np.sign(profile.slope[best]) == np.sign(change))
     seen = right_way and (flat - least) / 2 / (least / dof) > _f_quantile(2, dof, _SURE)
@@ -86,12 +91,52 @@ def fit_broken_stick(x: ArrayLike, y: ArrayLike, change: float, level: float | N
         u_level=0.0 if level is not None else float(sd / np.sqrt(before)),
         slope=float(profile.slope[best]),
         knee=_interval(knees, profile.ssr, limit),
-        changed=_changed(profile, change, float(xs.max()), limit) if seen else Knee(np.inf, -np.inf, np.inf),
+        changed=_changed(profile, change, xs, dof) if seen else Knee(np.inf, -np.inf, np.inf),
         change=change,
         sd=sd,
         dof=dof,
         seen=seen,
     )
+
+
+def stick_band(x: ArrayLike, y: ArrayLike, stick: BrokenStick, places: ArrayLike) -> tuple[Floats, Floats]:
+    """Return the ends of the 95 % interval of the line at places (k,): the profile likelihood over all knees.
+
+    Args:
+        x: (n,) places the stick was fitted to.
+        y: (n,) readings it was fitted to, with its level fitted.
+        stick: the fit.
+        places: (k,) where the band is wanted.
+    """
+    xs, ys, at = (np.asarray(v, dtype=float) for v in (x, y, places))
+    if not stick.seen:
+        half = coverage_factor(xs.size - 1) * float(np.std(ys, ddof=1)) / np.sqrt(xs.size)
+        return np.full(at.shape, ys.mean() - half), np.full(at.shape, ys.mean() + half)
+    limit = stick.sd**2 * (stick.dof + _f_quantile(1, stick.dof, LEVEL))
+    knees = _knees(xs)
+    profile = _profile(xs, ys, knees, None)
+    inside = profile.ssr <= limit
+    middle = np.maximum(xs[np.newaxis, :] - knees[inside, np.newaxis], 0.0).mean(axis=1)[:, np.newaxis]
+    off = np.maximum(at[np.newaxis, :] - knees[inside, np.newaxis], 0.0) - middle
+    mean = ys.mean() + profile.slope[inside, np.newaxis] * off
+    spread = 1.0 / xs.size + off**2 / profile.stiffness[inside, np.newaxis]
+    half_widths = np.sqrt((limit - profile.ssr[inside])[:, np.newaxis] * spread)
+    return np.min(mean - half_widths, axis=0), np.max(mean + half_widths, axis=0)
+
+
+def _knees(x: Floats) -> Floats:
+    return np.unique(np.concatenate([np.linspace(x.min(), x.max(), _STEPS), x]))[:-1]
+
+
+def _closer(places: Floats, ssr: Floats, dof: int, steps: int) -> Floats:
+    """Return a finer grid over the places that may lie inside the interval, a step more on either side."""
+    near = np.flatnonzero(ssr <= _ASIDE * _limit(max(float(ssr.min()), 1e-30), dof))
+    low, high = places[max(near[0] - 1, 0)], places[min(near[-1] + 1, places.size - 1)]
+    return np.linspace(low, high, steps)
+
+
+def _limit(least: float, dof: int) -> float:
+    return least * (1.0 + _f_quantile(1, dof, LEVEL) / dof)
 
 
 def _checked(x: ArrayLike, y: ArrayLike, change: float) -> tuple[Floats, Floats]:
@@ -122,20 +167,32 @@ def _profile(x: Floats, y: Floats, knees: Floats, level: float | None) -> _Profi
     base = y.mean() if level is None else level
     centred = h - middle
     stiffness = np.maximum(np.sum(centred**2, axis=1), 1e-300)
-    slope = (centred @ (y - base)) / stiffness
+    slope = np.sum(centred * (y - base), axis=1) / stiffness  # a product of so few is quicker without threads
     a = base - slope * middle[:, 0]
     rest = y[np.newaxis, :] - a[:, np.newaxis] - slope[:, np.newaxis] * h
     return _Profile(knees, np.sum(rest**2, axis=1), a, slope, stiffness)
 
 
-def _changed(profile: _Profile, change: float, last: float, limit: float) -> Knee:
-    """Find where the line has changed by `change`: SSR is quadratic in the slope, which is change/(place - knee)."""
-    first = float(profile.knees[0])
-    places = np.linspace(first, 2 * last - first, 4 * _STEPS)[1:]
-    run = places[:, np.newaxis] - profile.knees[np.newaxis, :]
-    slope = change / np.where(run > 0, run, np.nan)
-    ssr = profile.ssr + profile.stiffness * (slope - profile.slope) ** 2
-    return _interval(places, np.nanmin(ssr, axis=1), limit)
+def _changed(profile: _Profile, change: float, x: Floats, dof: int) -> Knee:
+    """Find where the line has changed by `change`, at first roughly, then closer."""
+    first, last = float(x.min()), float(x.max())
+    places = np.linspace(first, 2 * last - first, _STEPS)[1:]
+    for _ in range(_FINER):
+        places = _closer(places, _changed_ssr(profile, change, places, last - first), dof, _STEPS)
+    limit = _limit(max(float(profile.ssr.min()), 1e-30), dof)
+    return _interval(places, _changed_ssr(profile, change, places, last - first), limit)
+
+
+def _changed_ssr(profile: _Profile, change: float, places: Floats, span: float) -> Floats:
+    """Return the least SSR of a line changed by `change` at each place; its slope is then change/(place - knee)."""
+    ssr = places[:, np.newaxis] - profile.knees[np.newaxis, :]  # the run; all in one array, which is what takes time
+    ssr[ssr <= 0] = 1e-12 * span  # a knee beyond the place would need an endless slope
+    np.divide(change, ssr, out=ssr)
+    ssr -= profile.slope
+    ssr *= ssr
+    ssr *= profile.stiffness
+    ssr += profile.ssr
+    return np.asarray(np.min(ssr, axis=1))
 
 
 def _interval(places: Floats, ssr: Floats, limit: float) -> Knee:

@@ -18,51 +18,19 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.checkreadings import REFERENCED, CheckReadings, refuse_unusable
 from core.measuring.gum import Budget, Component, Distribution, budget, standard_uncertainty
 from core.measuring.hand import Hand
-from core.measuring.instrumentkinds import Part, kind_of, part_words, parts_of, usual_limit
+from core.measuring.instrumentkinds import Part, kind_of, usual_limit
 from core.measuring.tolerance import Decision, decide
 from core.words import Words, tr
 
 Floats = NDArray[np.float64]
 
 STEEL_PER_K = 11.5e-6  # thermal expansion, of instrument and reference alike; EA-4/02 S10
-TEMPERATURE_APART_K = 2.0  # plus and minus, between instrument and reference after an hour in one room
 _LAND_MM, _LAND_HALF_MM, _TYPED_LAND_HALF_MM = 0.4, 0.1, 0.05
-_REFERENCED = (Part.LENGTH, Part.TIP, Part.INSIDE)
 _RECTANGLE = Distribution.RECTANGLE
 _SAME_RATIO = 1e-9
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class CheckReadings:
-    """One check as typed, in the unit of the kind and in the order of reading.
-
-    Attributes:
-        kind: key of `instrumentkinds.KINDS`.
-        part: what each reading is about.
-        reference: value of the reference; ignored for zero and re-seatings.
-        half_width: how well that is known, plus and minus.
-        measured: what the instrument showed.
-        resolution: worth of the last digit.
-        limit: limit of error, plus and minus, at all lengths; None for the usual one.
-        temperature_apart_k: instrument and reference may differ by so much, plus and minus.
-        blade_land_mm: width of the flat of an inside blade; None for what is usual.
-    """
-
-    kind: str
-    part: Sequence[Part]
-    reference: Sequence[float | None]
-    half_width: Sequence[float | None]
-    measured: Sequence[float]
-    resolution: float
-    limit: float | None = None
-    temperature_apart_k: float = TEMPERATURE_APART_K
-    blade_land_mm: float | None = None
-
-    def of(self, part: Part) -> Floats:
-        """Return the readings of a part."""
-        return np.array([y for p, y in zip(self.part, self.measured, strict=True) if p is part])
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +75,7 @@ def points_of(readings: CheckReadings, hand: Hand | None) -> tuple[Point, ...]:
     Raises:
         InputError: as `instrument.check_instrument`.
     """
-    _check(readings)
+    refuse_unusable(readings)
     groups = _groups(readings)
     if not groups:
         return ()
@@ -131,7 +99,7 @@ def points_of(readings: CheckReadings, hand: Hand | None) -> tuple[Point, ...]:
 
 def _own_components(part: Part, reference: float, rows: Sequence[int], readings: CheckReadings) -> list[Component]:
     found = [_rectangle(tr("resolution"), readings.resolution / 2)]
-    if part in _REFERENCED:
+    if part in REFERENCED:
         half_width = max(readings.half_width[row] or 0.0 for row in rows)
         found.insert(0, _rectangle(tr("reference"), half_width, -1.0))
     if part is Part.INSIDE:
@@ -191,7 +159,7 @@ def _groups(readings: CheckReadings) -> dict[tuple[Part, float], list[int]]:
     for row, part in enumerate(readings.part):
         if part is Part.ZERO:
             found.setdefault((part, 0.0), []).append(row)
-        elif part in _REFERENCED:
+        elif part in REFERENCED:
             found.setdefault((part, float(readings.reference[row] or 0.0)), []).append(row)
     return found
 
@@ -215,45 +183,3 @@ def _jaws_apart(groups: dict[tuple[Part, float], list[int]], readings: CheckRead
 
     both = [L for part, L in groups if part is Part.TIP and (Part.LENGTH, L) in groups]
     return max((abs(mean(Part.TIP, L) - mean(Part.LENGTH, L)) / 2 for L in both), default=None)
-
-
-def _check(readings: CheckReadings) -> None:
-    if not readings.measured:
-        raise InputError("measured", tr("No reading yet."))
-    if not 0.0 < readings.resolution < math.inf:
-        raise InputError("resolution", tr("The resolution is above zero: type the worth of the last digit."))
-    if readings.limit is not None and not 0.0 < readings.limit < math.inf:
-        raise InputError("limit", tr("The limit of error is above zero; type what the maker states, without a sign."))
-    if not 0.0 <= readings.temperature_apart_k < math.inf:
-        raise InputError("temperature_apart_k", tr("Temperatures lie zero or more apart; type for example 2."))
-    for row, part in enumerate(readings.part):
-        _check_row(readings, row, part)
-
-
-def _check_row(readings: CheckReadings, row: int, part: Part) -> None:
-    if part not in parts_of(readings.kind):
-        name, kind = part_words(part), kind_of(readings.kind).name
-        raise InputError("part", tr("Row {row}: “{part}” is not read with a {kind}; choose another part.",
-                                    row=row + 1, part=name, kind=kind), row)  # fmt: skip
-    if part not in _REFERENCED:
-        return
-    reference, half_width = readings.reference[row], readings.half_width[row]
-    if reference is None:
-        raise InputError("reference", tr("Row {row}: type the value of the reference.", row=row + 1), row)
-    if half_width is None or not half_width >= 0.0:
-        raise InputError("half_width", tr("Row {row}: how well is the reference known? Type plus and minus how much, "
-                                          "from its certificate or its class.", row=row + 1), row)  # fmt: skip
-    limit = usual_limit(readings.kind, reference) if readings.limit is None else readings.limit
-    if half_width >= limit:
-        raise InputError("half_width", _too_loose(row, half_width, limit, kind_of(readings.kind).unit), row)
-
-
-def _too_loose(row: int, half_width: float, limit: float, unit: str) -> Words:
-    return tr(
-        "Row {row}: the reference is known to ± {half_width:g} {unit}, the limit of error is {limit:g} {unit}, so it "
-        "can decide nothing. The width of a bearing is no gauge: take its outside diameter or its bore.",
-        row=row + 1,
-        half_width=half_width,
-        limit=limit,
-        unit=unit,
-    )

@@ -1,8 +1,8 @@
 """Which kept results stand in doubt because the instrument they were read with was found bad later, or before.
 
 A check proves the instrument good, proves it bad, or proves nothing. From the last good check before a bad one to the
-first good one after it nobody knows how long it had been bad: every result read in between is in doubt. Nothing is
-deleted.
+first good one after it nobody knows how long it had been bad: every result of which a reading may lie in between is in
+doubt. A trial is read from when it was begun until it was kept. Nothing is deleted.
 
 Reference: ISO 10012:2003 8.3.3 and common practice of calibration rooms.
 """
@@ -57,15 +57,17 @@ def in_doubt(checks: Iterable[Trial], trials: Iterable[Trial]) -> tuple[Doubtful
 
 
 def _doubt(trial: Trial, checks: Sequence[Trial]) -> Doubtful | None:
-    """Look for a bad check between the good ones before and after a trial; checks by time."""
-    read_at = _kept_at(trial)
+    """Look for a bad check whose good neighbours leave a time in which the trial was read; checks by time."""
+    last = _kept_at(trial)
+    first = min(trial.started_at or last, last)
     good = [_kept_at(check) for check in checks if conformity_of(check) is Conformity.CONFORMING]
-    since = max((at for at in good if at <= read_at), default=None)
-    until = min((at for at in good if at > read_at), default=None)
     for check in checks:
-        at = _kept_at(check)
-        between = (since is None or at > since) and (until is None or at < until)
-        if between and conformity_of(check) is Conformity.NOT_CONFORMING and check.id is not None:
+        if conformity_of(check) is not Conformity.NOT_CONFORMING or check.id is None:
+            continue
+        bad = _kept_at(check)
+        since = max((at for at in good if at <= bad), default=None)
+        until = min((at for at in good if at > bad), default=None)
+        if (since is None or last > since) and (until is None or first < until):
             return Doubtful(trial, check.id, since)
     return None
 

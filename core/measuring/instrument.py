@@ -16,20 +16,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 import numpy as np
-from numpy.typing import NDArray
 
-from core.errors import InputError
-from core.measuring.checkpoints import STEEL_PER_K, CheckReadings, Point, ZeroReturn, points_of, zero_return_of
+from core.measuring.checkpoints import STEEL_PER_K, Point, ZeroReturn, points_of, zero_return_of
+from core.measuring.checkreadings import CheckReadings
+from core.measuring.correction import CorrectionCurve
 from core.measuring.gum import Distribution, combine, standard_uncertainty
 from core.measuring.hand import Hand, hand_from_seatings
-from core.measuring.instrumentkinds import InstrumentKind, Part, kind_of
+from core.measuring.instrumentkinds import InstrumentKind, LightGap, Part, kind_of
 from core.measuring.linefit import LinearFit, fit_linear
 from core.measuring.tolerance import Conformity
 from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
-
-Floats = NDArray[np.float64]
 
 METHOD = "instrument 1"
 _OUTSIDE = (Part.ZERO, Part.LENGTH)
@@ -45,34 +43,6 @@ class Untold:
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class CorrectionCurve:
-    """What is to be added to a reading: (n,) lengths, corrections, u and U; straight between the points."""
-
-    length: Floats
-    correction: Floats
-    u: Floats
-    U: Floats
-
-    def at(self, length: float) -> tuple[float, float]:
-        """Return the correction at a length and its u; between points as if their errors were one (on the safe side).
-
-        Raises:
-            InputError: field `length` outside the points.
-        """
-        if not self.length[0] <= length <= self.length[-1]:
-            raise InputError(
-                "length",
-                tr(
-                    "{length:g} lies outside the checked lengths {low:g} to {high:g}; check a reference there.",
-                    length=length,
-                    low=float(self.length[0]),
-                    high=float(self.length[-1]),
-                ),
-            )
-        return float(np.interp(length, self.length, self.correction)), float(np.interp(length, self.length, self.u))
-
-
-@dataclass(frozen=True, slots=True, eq=False)
 class InstrumentCheck:
     """What a check has found.
 
@@ -81,6 +51,8 @@ class InstrumentCheck:
         points: the mean of the readings of each reference, judged against the limit of error.
         zero: of the outside jaws, or of the instrument as a whole; None where it is not told.
         inside_zero: of the blades.
+        depth_zero: of the depth rod.
+        light_gap: what was seen between the closed jaws.
         scale: proportional error, ratio.
         misfit: half-width of what zero and scale leave of the errors.
         hand: repeatability of a re-seated reading and offset between two people.
@@ -93,6 +65,8 @@ class InstrumentCheck:
     points: tuple[Point, ...]
     zero: Estimate | None
     inside_zero: Estimate | None
+    depth_zero: Estimate | None
+    light_gap: LightGap
     scale: Estimate | None
     misfit: float
     hand: Hand | None
@@ -103,7 +77,7 @@ class InstrumentCheck:
     def estimates(self) -> tuple[Estimate, ...]:
         """Return what was found, by the names that are stored."""
         hand = (self.hand.estimate(self.kind.unit), self.hand.offset) if self.hand else ()
-        return tuple(e for e in (self.zero, self.inside_zero, self.scale, *hand) if e is not None)
+        return tuple(e for e in (self.zero, self.inside_zero, self.depth_zero, self.scale, *hand) if e is not None)
 
     def worst(self) -> Point | None:
         """Return the point that comes nearest to its limit, or goes farthest beyond."""
@@ -136,13 +110,15 @@ def check_instrument(readings: CheckReadings) -> InstrumentCheck:
         kind=kind,
         points=points,
         zero=zero,
-        inside_zero=_inside_zero([p for p in points if p.part is Part.INSIDE], scale),
+        inside_zero=_own_zero("zero_inside", [p for p in points if p.part is Part.INSIDE], scale),
+        depth_zero=_own_zero("zero_depth", [p for p in points if p.part is Part.DEPTH], scale),
+        light_gap=readings.light_gap,
         scale=scale,
         misfit=float(np.max(np.abs(fit.residual))) if fit is not None and fit.dof > 0 else 0.0,
         hand=hand,
         zero_return=zero_return,
-        conformity=_conformity(points, zero_return),
-        untold=_untold(points, zero, scale, hand, kind),
+        conformity=_conformity(points, zero_return, readings.light_gap),
+        untold=_untold(points, zero, scale, hand, readings),
     )
 
 
@@ -202,41 +178,45 @@ def _zero_and_scale(
     return found[0], found[1]
 
 
-def _inside_zero(inside: Sequence[Point], scale: Estimate | None) -> Estimate | None:
-    """Return the weighted mean error of the blades, less what the scale explains."""
-    if not inside:
+def _own_zero(name: str, points: Sequence[Point], scale: Estimate | None) -> Estimate | None:
+    """Return the weighted mean error of blades or rod, less what the scale explains."""
+    if not points:
         return None
-    weights = np.array([1 / p.budget.u**2 for p in inside])
+    weights = np.array([1 / p.budget.u**2 for p in points])
     weights /= weights.sum()
     slope, u_slope = (scale.value, scale.u) if scale else (0.0, 0.0)
-    value = sum(w * (p.error - slope * p.reference) for w, p in zip(weights, inside, strict=True))
-    from_scale = u_slope * sum(w * p.reference for w, p in zip(weights, inside, strict=True))
-    shares = [w * p.budget.u for w, p in zip(weights, inside, strict=True)]
-    whole = combine([*shares, from_scale], [*(p.budget.dof for p in inside), scale.dof if scale else math.inf])
-    return Estimate("zero_inside", float(value), whole.u, whole.dof, "mm")
+    value = sum(w * (p.error - slope * p.reference) for w, p in zip(weights, points, strict=True))
+    from_scale = u_slope * sum(w * p.reference for w, p in zip(weights, points, strict=True))
+    shares = [w * p.budget.u for w, p in zip(weights, points, strict=True)]
+    whole = combine([*shares, from_scale], [*(p.budget.dof for p in points), scale.dof if scale else math.inf])
+    return Estimate(name, float(value), whole.u, whole.dof, "mm")
 
 
-def _conformity(points: Sequence[Point], zero_return: ZeroReturn | None) -> Conformity:
-    """Judge the instrument by its points; zero alone proves nothing but a fault."""
+def _conformity(points: Sequence[Point], zero_return: ZeroReturn | None, light_gap: LightGap) -> Conformity:
+    """Judge the instrument by its points; zero alone proves nothing but a fault, light between the jaws no more."""
     said = {point.decision.conformity for point in points}
     if Conformity.NOT_CONFORMING in said:
         return Conformity.NOT_CONFORMING
     moved = zero_return is not None and not zero_return.ok
     references = any(point.part in (Part.LENGTH, Part.INSIDE) for point in points)
-    proved = said == {Conformity.CONFORMING} and references and not moved
+    proved = said == {Conformity.CONFORMING} and references and not moved and light_gap is not LightGap.SEEN
     return Conformity.CONFORMING if proved else Conformity.NOT_PROVED
 
 
 def _untold(
-    points: Sequence[Point], zero: Estimate | None, scale: Estimate | None, hand: Hand | None, kind: InstrumentKind
+    points: Sequence[Point], zero: Estimate | None, scale: Estimate | None, hand: Hand | None, readings: CheckReadings
 ) -> tuple[Untold, ...]:
-    found = []
+    found, kind = [], kind_of(readings.kind)
     if zero is None:
         found.append(Untold("zero_outside" if kind.length else "zero", tr("read zero five times")))
     if scale is None:
         found.append(Untold("scale", tr("read a reference three times")))
     if kind.inside and not any(p.part is Part.INSIDE for p in points):
         found.append(Untold("zero_inside", tr("read a bore three times")))
+    if kind.depth and not any(p.part is Part.DEPTH for p in points):
+        found.append(Untold("zero_depth", tr("set the depth rod on a flat three times")))
+    if kind.jaws and readings.light_gap is LightGap.NOT_LOOKED:
+        found.append(Untold("light_gap", tr("close the jaws and hold them against a lamp")))
     if hand is None:
         found.append(Untold("sd_hand", tr("re-seat it on one gauge ten times")))
     return tuple(found)

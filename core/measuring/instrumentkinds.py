@@ -26,8 +26,17 @@ class Part(StrEnum):
     LENGTH = "length"
     TIP = "tip"
     INSIDE = "inside"
+    DEPTH = "depth"
     HAND = "hand"
     SECOND = "second"
+
+
+class LightGap(StrEnum):
+    """What was seen between the closed jaws, held against a lamp."""
+
+    NOT_LOOKED = "not_looked"
+    NONE = "none"
+    SEEN = "seen"
 
 
 class Plan(StrEnum):
@@ -51,6 +60,8 @@ class InstrumentKind:
         resolution: usual worth of its last digit.
         zero_range: zero readings of one check may lie so far apart; common practice, no source.
         inside: whether it has blades for inside lengths.
+        depth: whether it has a depth rod.
+        jaws: whether it has two faces that close on each other.
         length: whether it reads lengths.
     """
 
@@ -59,12 +70,14 @@ class InstrumentKind:
     resolution: float
     zero_range: float
     inside: bool = False
+    depth: bool = False
+    jaws: bool = False
     length: bool = True
 
 
 KINDS: Mapping[str, InstrumentKind] = {
-    "caliper": InstrumentKind(tr("caliper"), "mm", 0.01, 0.01, inside=True),
-    "micrometer": InstrumentKind(tr("micrometer"), "mm", 0.001, 0.002),
+    "caliper": InstrumentKind(tr("caliper"), "mm", 0.01, 0.01, inside=True, depth=True, jaws=True),
+    "micrometer": InstrumentKind(tr("micrometer"), "mm", 0.001, 0.002, jaws=True),
     "dial": InstrumentKind(tr("dial indicator"), "mm", 0.01, 0.01),
     "balance": InstrumentKind(tr("balance"), "g", 0.01, 0.02, length=False),
     "thermometer": InstrumentKind(tr("thermometer"), "°C", 0.1, 0.5, length=False),
@@ -91,9 +104,19 @@ def part_words(part: Part) -> Words:
         Part.LENGTH: tr("reference"),
         Part.TIP: tr("at the tips"),
         Part.INSIDE: tr("inside"),
+        Part.DEPTH: tr("depth rod"),
         Part.HAND: tr("re-seated"),
         Part.SECOND: tr("second person"),
     }[part]
+
+
+def light_gap_words(gap: LightGap) -> Words:
+    """Return what was seen between the jaws for people."""
+    return {
+        LightGap.NOT_LOOKED: tr("not looked"),
+        LightGap.NONE: tr("no light"),
+        LightGap.SEEN: tr("light seen"),
+    }[gap]
 
 
 def plan_words(plan: Plan) -> Words:
@@ -111,9 +134,8 @@ def plan_words(plan: Plan) -> Words:
 def parts_of(kind: str) -> tuple[Part, ...]:
     """Return what can be checked on an instrument of a kind."""
     known = kind_of(kind)
-    return tuple(
-        part for part in Part if (part is not Part.INSIDE or known.inside) and (part is not Part.TIP or known.length)
-    )
+    has = {Part.INSIDE: known.inside, Part.DEPTH: known.depth, Part.TIP: known.length}
+    return tuple(part for part in Part if has.get(part, True))
 
 
 def plans_of(kind: str) -> tuple[Plan, ...]:
@@ -151,8 +173,8 @@ def plan_check(kind: str, plan: Plan) -> tuple[PlannedReading, ...]:
     """Return the readings of a check in the order in which they are taken; zero comes first and last."""
     zero = PlannedReading(tr("zero"), Part.ZERO, 0.0, 0.0)
     again = PlannedReading(tr("zero again"), Part.ZERO, 0.0, 0.0)
-    hand = PlannedReading(tr("one printed gauge, re-seated"), Part.HAND)
-    second = PlannedReading(tr("the same gauge, second person"), Part.SECOND)
+    hand = PlannedReading(tr("re-seated"), Part.HAND)
+    second = PlannedReading(tr("2nd person"), Part.SECOND)
     zeros = () if kind == "thermometer" else (zero,) * _ZEROS
     last = (again,) * _ZEROS_AGAIN if zeros else ()
     return {

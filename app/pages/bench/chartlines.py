@@ -10,7 +10,8 @@ from numpy.typing import NDArray
 from app.widgets.fields import local_text
 from app.widgets.plotdata import EventMark, LimitLine
 from app.words import shown
-from core.guidance.drift import Drift, limit_text
+from core.guidance.drift import Drift
+from core.guidance.driftwords import limit_text
 from core.measuring.chart import Phase, Standing
 from core.words import Words, tr
 

@@ -12,7 +12,8 @@ from PySide6.QtCore import QDateTime
 from app.pages.bench.chartlines import DAY_S, event_marks, limit_lines, smooth_limits
 from app.widgets.plotdata import PlotData, PointSeries
 from app.words import shown
-from core.guidance.drift import Drift, limit_text, shown_unit, value_with_unit
+from core.guidance.drift import Drift
+from core.guidance.driftwords import limit_text, shown_unit, spaced_unit, value_with_unit
 from core.measuring.chart import Standing
 from core.measuring.runrules import Rule, Run
 from core.quantity import coverage_factor
@@ -207,14 +208,14 @@ def _tip(drift: Drift, place: int) -> str:
 def _range_tip(drift: Drift, place: int) -> str:
     text = limit_text(drift, float(drift.individuals.moving_range[place])).removeprefix("+")
     before, after = drift.points[place - 1].trial_id, drift.points[place].trial_id
-    unit = shown_unit(drift.points[place].unit)[1]
-    return shown(tr("Trial {before} to {after}: {range} {unit}", before=before, after=after, range=text, unit=unit))
+    unit = spaced_unit(shown_unit(drift.points[place].unit)[1])
+    return shown(tr("Trial {before} to {after}: {range}{unit}", before=before, after=after, range=text, unit=unit))
 
 
 def _smooth_tip(drift: Drift, place: int) -> str:
     point = drift.points[place]
-    text, unit = limit_text(drift, float(drift.ewma.smoothed[place])), shown_unit(point.unit)[1]
-    said = tr("Smoothed mean after trial {number}: {value} {unit}", number=point.trial_id, value=text, unit=unit)
+    text, unit = limit_text(drift, float(drift.ewma.smoothed[place])), spaced_unit(shown_unit(point.unit)[1])
+    said = tr("Smoothed mean after trial {number}: {value}{unit}", number=point.trial_id, value=text, unit=unit)
     return shown(said) + _signals(drift.ewma.runs, place)
 
 

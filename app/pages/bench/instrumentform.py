@@ -12,7 +12,7 @@ from app.widgets.fields import ChoiceField, NumberField
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
-from core.measuring.instrumentkinds import Part, Plan, kind_of, plan_words, plans_of
+from core.measuring.instrumentkinds import LightGap, Part, Plan, kind_of, light_gap_words, plan_words, plans_of
 from core.records.rows import Instrument
 
 _ACROSS = 3
@@ -42,6 +42,8 @@ class InstrumentForm(TrialForm):
         self.add_setting("resolution", self.tr("&Resolution"), self.resolution)
         self.add_setting("tolerance_mm", self.tr("&Promise ±"), self.promised, self.tr("mm"))
         self.add_setting("blade_land_mm", self.tr("&Blade land"), self.land, self.tr("mm"))
+        self.light_gap = ChoiceField([(str(gap), shown(light_gap_words(gap))) for gap in LightGap])
+        self.add_setting("light_gap", self.tr("&Jaws closed"), self.light_gap)
         self.add_button = QPushButton(self.tr("Add a rea&ding"))
         self.change_button = QPushButton(self.tr("Chan&ge instrument…"))
         self.foot.addWidget(self.add_button)
@@ -56,7 +58,7 @@ class InstrumentForm(TrialForm):
         known = kind_of(kind)
         self.set_kind(kind)
         resolution = instrument.resolution_mm if instrument and known.length else known.resolution
-        super().show_conditions({"resolution": resolution})
+        super().show_conditions({"resolution": resolution, "light_gap": str(LightGap.NOT_LOOKED)})
         self.plan_choice.set_value(str(Plan.FULL))
         self.show_rows(rows_of(kind, Plan.FULL))
         self._show_columns()
@@ -74,6 +76,7 @@ class InstrumentForm(TrialForm):
         self.land.setPlaceholderText(self.tr("0.3 to 0.5"))
         self.settings.show_field("tolerance_mm", known.length)
         self.settings.show_field("blade_land_mm", known.inside)
+        self.settings.show_field("light_gap", known.jaws)
         self._show_caution()
 
     def check_settings(self) -> CheckSettings:
@@ -91,12 +94,13 @@ class InstrumentForm(TrialForm):
             limit=self.limit.value(),
             blade_land_mm=self.land.value() if known.inside else None,
             tolerance_mm=self.promised.value() if known.length else None,
+            light_gap=LightGap(str(self.light_gap.value())) if known.jaws else LightGap.NOT_LOOKED,
         )
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
         """Show stored settings and the columns of the kind they are of."""
         self.set_kind(str(conditions.get("kind", self.kind)))
-        super().show_conditions(conditions)
+        super().show_conditions({"light_gap": str(LightGap.NOT_LOOKED), **conditions})
         self._show_columns()
 
     def conditions(self) -> dict[str, Any]:

@@ -180,8 +180,10 @@ class DoubtView(QFrame):
         heading.setObjectName("heading")
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
-        for part in (heading, self.says, self.table):
+        for part in (heading, self.says):
             column.addWidget(part)
+        column.addWidget(self.table, 1)
+        column.addStretch(0)
         self.show_doubt((), {}, {})
 
     def show_doubt(self, doubtful: Sequence[Doubtful], subjects: dict[str, str], machines: dict[int, str]) -> None:

@@ -18,6 +18,7 @@ _FAMILIES = (  # parts, name, symbol, colour
     ((Part.ZERO, Part.LENGTH), tr("outside"), "▲", 0),
     ((Part.INSIDE,), tr("inside"), "▼", 1),
     ((Part.TIP,), tr("at the tips"), "◆", 2),
+    ((Part.DEPTH,), tr("depth rod"), "■", 3),
 )
 _GROUND_STEPS = 401
 

@@ -11,11 +11,11 @@ from app.widgets.fields import local_text
 from app.widgets.readings import Column
 from app.words import shown
 from core.errors import InputError
-from core.measuring.instrumentkinds import Part, Plan, kind_of, part_words, parts_of, plan_check
+from core.measuring.instrumentkinds import LightGap, Part, Plan, kind_of, part_words, parts_of, plan_check
 from core.words import Words, tr
 
 if TYPE_CHECKING:
-    from core.measuring.checkpoints import CheckReadings
+    from core.measuring.checkreadings import CheckReadings
 
 Row = Mapping[str, Any]
 _FIELD_OF = {"measured": "measured_mm", "reference": "nominal_mm", "part": "kind"}
@@ -30,6 +30,7 @@ class CheckSettings:
     limit: float | None
     blade_land_mm: float | None
     tolerance_mm: float | None
+    light_gap: LightGap
 
 
 def columns_of(kind: str) -> tuple[Column, ...]:
@@ -41,7 +42,7 @@ def columns_of(kind: str) -> tuple[Column, ...]:
         Column("feature", shown(tr("What"))),
         Column("kind", shown(tr("Part")), "choice", choices=parts),
         Column("nominal_mm", shown(tr("Reference {unit}", unit=unit)), measures, unit=unit),
-        Column("half_width", shown(tr("± {unit}", unit=unit)), "number", low=0.0, unit=unit),
+        Column("half_width", shown(tr("± {unit}", unit=unit)), "number", low=0.0, unit=unit, again=True),
         Column("measured_mm", shown(tr("Reading {unit}", unit=unit)), measures, unit=unit),
         Column("error", shown(tr("Error {unit}", unit=unit)), "shown", editable=False),
     )
@@ -88,7 +89,7 @@ def readings_of(rows: Sequence[Row], places: Sequence[int], settings: CheckSetti
     """
     if not places:
         raise InputError(NOTHING_YET, tr("No reading yet."))
-    from core.measuring.checkpoints import CheckReadings  # the page opens before it is needed
+    from core.measuring.checkreadings import CheckReadings  # the page opens before it is needed
 
     for place in places:
         if rows[place]["kind"] not in set(Part):
@@ -103,6 +104,7 @@ def readings_of(rows: Sequence[Row], places: Sequence[int], settings: CheckSetti
         resolution=settings.resolution,
         limit=settings.limit,
         blade_land_mm=settings.blade_land_mm,
+        light_gap=settings.light_gap,
     )
 
 
@@ -122,7 +124,7 @@ def error_text(row: Row) -> str:
         return ""
     if not isinstance(reference, float | int) or not isinstance(measured, float | int):
         return ""
-    return local_text(f"{measured - reference:+.3f}")
+    return local_text(f"{round(measured - reference, 3) + 0.0:+.3f}")
 
 
 def _name_of(row: Row) -> tuple[str, str]:

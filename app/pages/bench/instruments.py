@@ -22,7 +22,7 @@ from core.words import tr
 if TYPE_CHECKING:
     from app.newrows import ChangeInstrument
     from core.guidance.instrumentadvice import InstrumentJudgement
-    from core.measuring.checkpoints import CheckReadings
+    from core.measuring.checkreadings import CheckReadings
 
 
 class Typed(NamedTuple):

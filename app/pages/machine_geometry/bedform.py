@@ -155,8 +155,8 @@ _PITCHES = (("M3", "0.5"), ("M4", "0.7"), ("M5", "0.8"))
 def _columns() -> tuple[Column, ...]:
     return (
         Column("feature", shown(tr("Probe"))),
-        Column("x_mm", shown(tr("X mm")), "length"),
-        Column("y_mm", shown(tr("Y mm")), "length"),
+        Column("x_mm", shown(tr("X mm")), "length", again=True),
+        Column("y_mm", shown(tr("Y mm")), "length", again=True),
         Column("minutes", shown(tr("After min")), "number", low=0.0, high=1440.0, unit="min"),
         Column("measured_mm", shown(tr("Z mm")), "length"),
         Column("error", shown(tr("Off mm")), "shown", editable=False),

@@ -169,7 +169,7 @@ class BedPlanePage(TrialPage):
         self.form.model.set_marks({row: says for row, place in places if plane.flagged[place]})
         heights = dict(zip(rows.place_rows, zip(rows.x_mm, rows.y_mm, rows.z_mm, strict=True), strict=True))
         off = {row: z - float(plane.height(x, y)) for row, (x, y, z) in heights.items()}
-        self.form.model.set_error_text({row: local_text(f"{value:+.3f}") for row, value in off.items()})
+        self.form.model.set_error_text({row: local_text(f"{round(value, 3) + 0.0:+.3f}") for row, value in off.items()})
 
 
 def _number(value: object) -> float | None:

@@ -12,25 +12,23 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
+from app.pages.machine_geometry.drivechecks import DriveChecks
 from app.theme import STEP_PX
 from app.widgets.drivecard import DriveCard, DriveView
 from app.widgets.machinecard import MachineCard
-from app.widgets.mixupcard import MixupCard
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.machine_geometry.drive import (
     Drive,
+    DriveKind,
     DriveQuestion,
     check_axes,
     describe_drive,
-    found_steps_effect,
     question_drive,
 )
-from core.machine_geometry.mixup import parts_behind_steps, ratio_from_lengths, search_mixups
 from core.machine_geometry.resolution import clean_heights_mm, clean_lengths_mm
+from core.machine_geometry.rotary import describe_rotary
 from core.records.rows import Machine, Motion, Trial
-
-_CHECK = "check."  # before the names of the mix-up finder's entries in a draft
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +53,7 @@ class DrivePage(Page):
         self.entry = MachineCard(self.title)
         self.form = self.entry.form
         self.card = DriveCard()
-        self.mixup = MixupCard()
+        self.checks = DriveChecks()
         self._machine: Machine | None = None  # as it was when the form was filled from it
         self._stored: dict[str, str] = {}  # the texts of the form then
         self._make_layout()
@@ -72,26 +70,26 @@ class DrivePage(Page):
     def compute(self, readings: DriveReadings) -> DriveView:
         """Calculate what the card shows."""
         drive, motion = readings.drive, readings.motion
+        questions = (*question_drive(drive), *_question_axes(motion, readings.all_drives))
+        if drive.kind is DriveKind.ROTARY:
+            return DriveView(drive, describe_rotary(drive), questions, (), whole_cycles=True, heights_mm=None)
         lengths = clean_lengths_mm(drive, readings.travel_mm)
         stacks = readings.axis == "z" or motion is Motion.DELTA
         return DriveView(
             drive=drive,
             result=describe_drive(drive),
-            questions=(*question_drive(drive), *_question_axes(motion, readings.all_drives)),
+            questions=questions,
             lengths_mm=lengths.lengths_mm,
             whole_cycles=lengths.whole_cycles,
             heights_mm=clean_heights_mm(drive) if stacks else None,
         )
 
     def show_result(self, result: DriveView) -> None:
-        """Show the drive, and what the entries of the mix-up finder come to."""
+        """Show the drive, and what the entries of its checks come to."""
         self.card.show_view(result)
         self.form.show_questions(result.questions)
         self.form.drives[self.form.axis()].show_usual_tolerance(result.drive.tolerance_ratio)
-        try:
-            self._find_mixups(result.drive)
-        except InputError as error:
-            self.mixup.say(shown(error.message))
+        self.checks.show_drive(result.drive, self.form.motion())
 
     def record(self) -> Trial:
         """Return what is typed and not saved; nothing where the page shows the machine as stored."""
@@ -104,7 +102,7 @@ class DrivePage(Page):
         """Show the picked machine, with what was typed over it and not saved."""
         self._machine = self.context.machine
         self.form.show_machine(self._machine)
-        self.mixup.clear()
+        self.checks.clear()
         self._stored = self._texts()
         if trial is not None:
             self._set_texts(dict(zip(trial.readings.get("field", ()), trial.readings.get("raw", ()), strict=True)))
@@ -135,7 +133,7 @@ class DrivePage(Page):
             self.context.say(shown(error.message), Level.ERROR)
             return
         self.draft = None
-        checks = {name: text for name, text in self._texts().items() if name.startswith(_CHECK)}
+        checks = self.checks.own(self._texts())
         self._stored = self._texts()
         self.context.machines_changed.emit()
         self.context.select_machine(saved.id)
@@ -162,24 +160,11 @@ class DrivePage(Page):
         self.load_draft(self.draft)
 
     def _texts(self) -> dict[str, str]:
-        return self.form.texts() | {_CHECK + key: text for key, text in self.mixup.form.texts().items()}
+        return self.form.texts() | self.checks.texts()
 
     def _set_texts(self, texts: Mapping[str, str]) -> None:
         self.form.set_texts(texts)
-        self.mixup.set_texts({key.removeprefix(_CHECK): text for key, text in texts.items() if key.startswith(_CHECK)})
-
-    def _find_mixups(self, drive: Drive) -> None:
-        entries = self.mixup.entries()
-        found = entries.found_steps_mm
-        effect = None if found is None else found_steps_effect(drive, found)
-        behind = () if found is None else parts_behind_steps(drive, found)
-        search = None
-        if entries.commanded_mm is not None and entries.measured_mm is not None:
-            interval = ratio_from_lengths(
-                entries.commanded_mm, entries.measured_mm, entries.U_measured_mm, entries.shrink_ratio
-            )
-            search = search_mixups(drive, interval, found_steps_mm=found)
-        self.mixup.show_findings(effect, behind, search)
+        self.checks.set_texts(texts)
 
     def _preview(self) -> None:
         """Follow the typing: the result changes at once, a fault is said on the card and not yet at its field."""
@@ -202,9 +187,10 @@ class DrivePage(Page):
     def _finish_check(self) -> None:
         self._finish()
         try:
-            self._find_mixups(self.form.drive())
-        except InputError as error:
-            self.mixup.form.show_problem(error.field, shown(error.message))
+            drive = self.form.drive()
+        except InputError:
+            return  # said at its field already
+        self.checks.show_problems(drive, self.form.motion())
 
     def _refuse(self, error: InputError) -> None:
         message = shown(error.message)
@@ -226,7 +212,7 @@ class DrivePage(Page):
         right = QVBoxLayout()
         right.setSpacing(STEP_PX)
         right.addWidget(self.card)
-        right.addWidget(self.mixup, 1)
+        right.addWidget(self.checks, 1)
         across = QHBoxLayout(self)
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(2 * STEP_PX)
@@ -237,8 +223,8 @@ class DrivePage(Page):
         self.form.typed.connect(self._preview)
         self.form.changed.connect(self._finish)
         self.form.axis_changed.connect(self._preview)
-        self.mixup.form.typed.connect(self._preview)
-        self.mixup.form.changed.connect(self._finish_check)
+        self.checks.typed.connect(self._preview)
+        self.checks.changed.connect(self._finish_check)
         self.entry.save_button.clicked.connect(self.keep)
         self.entry.new_button.clicked.connect(self._start_new)
 

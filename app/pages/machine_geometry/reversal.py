@@ -5,26 +5,28 @@ from __future__ import annotations
 import math
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-import numpy as np
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context
-from app.pages.machine_geometry.reversalform import CURVE, DOWN, FULL, QUICK, UP, ReversalForm
+from app.pages.machine_geometry.reversalform import ReversalForm
+from app.pages.machine_geometry.reversalplan import PUSH, differences
 from app.pages.trialpage import NOTHING_YET, TrialPage
 from app.widgets.fields import local_text
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
 from app.words import shown
 from core.errors import InputError
-from core.quantity import value_text
+from core.quantity import Estimate, rounded_pair, value_text
 from core.records.rows import Machine, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
     from core.guidance.reversaladvice import ReversalJudgement, ReversalReadings
+    from core.machine_geometry.reversal import Reversal
 
 _FIELDS = {"reading_mm": "measured_mm", "commanded_mm": "nominal_mm"}
 _DIAL = "dial"
+_BY_DIRECTION = (("E", "systematic"), ("R", "repeatability"), ("A", "accuracy"))
 
 
 class Typed(NamedTuple):
@@ -60,13 +62,14 @@ class ReversalPage(TrialPage):
     def read(self) -> Typed:
         """Return the readings of the chosen way; one that does not count is nan, so that pairs stay pairs."""
         from core.guidance.reversaladvice import ReversalReadings, Way
+        from core.machine_geometry.stiffness import Push
 
         form, rows = self.form, self.form.model.rows()
         places = [place for place, row in enumerate(rows) if form.belongs(row)]
         own = [rows[place] for place in places]
         readings = [math.nan if row["excluded"] or row["measured_mm"] is None else row["measured_mm"] for row in own]
         targets = [math.nan if row["nominal_mm"] is None else row["nominal_mm"] for row in own]
-        form.model.set_error_text(_differences(str(form.method.value()), rows, places))
+        form.model.set_error_text(differences(str(form.method.value()), rows, places))
         form.model.set_marks(self._foreign_marks(set(places)))
         if all(math.isnan(reading) for reading in readings):
             raise InputError(NOTHING_YET, tr("No reading yet."))
@@ -74,10 +77,11 @@ class ReversalPage(TrialPage):
             axis=str(form.axis.value()),
             way=Way(str(form.method.value())),
             resolution_mm=float(form.resolution.value() or 0.0),
-            place=[row["feature"] for row in own],
+            place=[row["kind" if form.method.value() == PUSH else "feature"] for row in own],
             approach=[row["axis"] for row in own],
             nominal_mm=targets,
             reading_mm=readings,
+            push=Push(float(form.push.value() or 0.0), float(form.push_limit.value() or 0.0)),
         )
         return Typed(typed, places)
 
@@ -150,46 +154,26 @@ def _further_rows(judgement: ReversalJudgement) -> list[tuple[str, str, str]]:
     fit = judgement.fit
     if isinstance(fit, QuickReversal):
         return [
-            (shown(tr("at {place}", place=place.name)), local_text(value_text(place.reversal).removeprefix("+")), "")
+            (shown(tr("at {place}", place=place.name)), _plain(place.reversal), "")
             for place in fit.places
             if place is not fit.worst
         ]
     if isinstance(fit, Reversal):
-        return [
-            (
-                shown(tr("{symbol} from −, from +", symbol=symbol)),
-                local_text(f"{fit.estimate(f'{stem}_up').value:.4f}, {fit.estimate(f'{stem}_down').value:.4f} mm"),
-                "",
-            )
-            for symbol, stem in (("E", "systematic"), ("R", "repeatability"), ("A", "accuracy"))
-        ]
+        return [_by_direction(fit, symbol, stem) for symbol, stem in _BY_DIRECTION]
     return []
 
 
-def _differences(method: str, rows: list[dict[str, object]], places: list[int]) -> dict[int, str]:
-    """Return the text of the last column: of each pair, each deviation, or what is lost."""
-    texts: dict[int, str] = {}
-    seen: dict[tuple[object, object], list[int]] = {}
-    first: float | None = None
-    for place in places:
-        row = rows[place]
-        reading, target = row["measured_mm"], row["nominal_mm"]
-        if method == QUICK:
-            seen.setdefault((row["feature"], row["axis"]), []).append(place)
-        if not isinstance(reading, float | int):
-            continue
-        if method == QUICK and row["axis"] == DOWN:
-            ups, nth = seen.get((row["feature"], UP), []), len(seen[row["feature"], DOWN]) - 1
-            other = rows[ups[nth]]["measured_mm"] if nth < len(ups) else None
-            if isinstance(other, float | int):
-                texts[place] = _signed(other - reading)
-        elif method == FULL and isinstance(target, float | int):
-            texts[place] = _signed(reading - target)
-        elif method == CURVE and isinstance(target, float | int):
-            first = reading if first is None else first
-            texts[place] = _signed(target - abs(reading - first))
-    return texts
+def _by_direction(fit: Reversal, symbol: str, stem: str) -> tuple[str, str, str]:
+    """Return one line for both directions: what, the two values, their U."""
+    both = [fit.estimate(f"{stem}_{way}") for way in ("up", "down")]
+    values, U = zip(*(rounded_pair(size.value, size.U) for size in both), strict=True)
+    plain = [value.removeprefix("+") for value in values]
+    return (
+        shown(tr("{symbol} from −, from +", symbol=symbol)),
+        local_text(f"{plain[0]}, {plain[1]} mm"),
+        local_text(f"U {U[0]}, {U[1]}"),
+    )
 
 
-def _signed(value_mm: float) -> str:
-    return local_text(f"{np.round(value_mm, 4) + 0.0:+.3f}")
+def _plain(size: Estimate) -> str:
+    return local_text(value_text(size).removeprefix("+"))

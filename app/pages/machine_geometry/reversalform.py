@@ -7,19 +7,28 @@ from typing import Any
 
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
-from app.widgets.fields import ChoiceField, LengthField, number_text
-from app.widgets.reading_rows import Column
+from app.pages.machine_geometry.reversalplan import (
+    CURVE,
+    DOWN,
+    FULL,
+    PUSH,
+    PUSHED,
+    QUICK,
+    REST,
+    SIDEWAYS,
+    STEP_MM,
+    UP,
+    USUAL_TRAVEL_MM,
+    planned_row,
+    planned_rows,
+    reversal_columns,
+)
+from app.widgets.fields import ChoiceField, LengthField, NumberField, number_text
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
-from app.words import shown
-from core.words import tr
 
-QUICK, FULL, CURVE = "quick", "full", "curve"
-UP, DOWN = "up", "down"
+_FORCE: dict[str, Any] = {"push_n": 10.0, "push_limit_n": 0.5}
 _FIRST: dict[str, Any] = {"axis": "x", "method": QUICK, "resolution_mm": 0.01}
-_PAIRS, _CYCLES, _STEPS, _STEP_MM = 5, 5, 20, 0.01
-_TARGETS = (0.1, 0.31, 0.48, 0.72, 0.9)  # shares of the travel, uneven so that nothing periodic hides
-_USUAL_TRAVEL_MM = 220.0
 Row = Mapping[str, Any]
 
 
@@ -34,7 +43,7 @@ class ReversalForm(TrialForm):
         self.caution.setObjectName("question")
         for label in (self.next_move, self.caution):
             label.setWordWrap(True)
-        super().__init__(_columns(), picker, above_entry=_below_each_other(self.caution, self.next_move))
+        super().__init__(reversal_columns(), picker, above_entry=_below_each_other(self.caution, self.next_move))
         self.travel_mm: Mapping[str, float] = {}
         self.axis = ChoiceField([("x", "X"), ("y", "Y"), ("z", "Z")])
         self.method = ChoiceField(
@@ -42,12 +51,16 @@ class ReversalForm(TrialForm):
                 (QUICK, self.tr("Quick cycle")),
                 (FULL, self.tr("Full cycle, ISO 230-2")),
                 (CURVE, self.tr("Lost-motion curve")),
+                (PUSH, self.tr("Push, for stiffness")),
             ]
         )
         self.resolution = LengthField(required=True, low_mm=0.0)
-        self.add_setting("axis", self.tr("A&xis"), self.axis)
+        self.add_setting("axis", self.tr("Ax&is"), self.axis)
         self.add_setting("method", self.tr("Read &by"), self.method)
         self.add_setting("resolution_mm", self.tr("&Dial reads to"), self.resolution, self.tr("mm"))
+        self.push, self.push_limit = NumberField(required=True), NumberField(required=True)
+        self.add_setting("push_n", self.tr("Push &with"), self.push, self.tr("N"))
+        self.add_setting("push_limit_n", self.tr("Scale tr&ue to ±"), self.push_limit, self.tr("N"))
         self.add_button = QPushButton(self.tr("Add a &reading"))
         self.foot.addWidget(self.add_button)
         self.method.changed.connect(self._plan_anew)
@@ -60,6 +73,16 @@ class ReversalForm(TrialForm):
         self.show_conditions(_FIRST | {"resolution_mm": resolution_mm})
         self.show_rows(self._planned())
 
+    def conditions(self) -> dict[str, Any]:
+        """Return the settings to be stored; a force belongs to pushes alone."""
+        found = super().conditions()
+        return found if self.method.value() == PUSH else {k: v for k, v in found.items() if k not in _FORCE}
+
+    def show_conditions(self, conditions: Mapping[str, Any]) -> None:
+        """Show stored settings, the usual force where none is."""
+        super().show_conditions({**_FORCE, **conditions})
+        self._show_force()
+
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show other rows, and the columns of their way."""
         super().show_rows(rows)
@@ -68,30 +91,17 @@ class ReversalForm(TrialForm):
     def belongs(self, row: Row) -> bool:
         """Whether a row is of the chosen way."""
         with_target = row["nominal_mm"] is not None
+        pushed = row["axis"] in (REST, PUSHED)
         return {
-            QUICK: bool(row["axis"]) and not with_target,
+            PUSH: pushed,
+            QUICK: bool(row["axis"]) and not with_target and not pushed,
             FULL: bool(row["axis"]) and with_target,
             CURVE: not row["axis"] and with_target,
         }[str(self.method.value())]
 
     def _planned(self) -> list[dict[str, Any]]:
-        method, axis = self.method.value(), str(self.axis.value())
-        if method == QUICK:
-            return [
-                _row(place, way) for place in _places(axis) for _ in range(_PAIRS) for way in (UP, DOWN)
-            ]  # fmt: skip
-        if method == FULL:
-            travel = self.travel_mm.get(axis, _USUAL_TRAVEL_MM)
-            targets = [round(share * travel, 1) for share in _TARGETS]
-            return [
-                _row(shown(tr("Cycle {number}", number=cycle)), way, target)
-                for cycle in range(1, _CYCLES + 1)
-                for way, run in ((UP, targets), (DOWN, targets[::-1]))
-                for target in run
-            ]
-        return [
-            _row(shown(tr("Step {number}", number=step)), "", round(step * _STEP_MM, 4)) for step in range(_STEPS + 1)
-        ]
+        axis = str(self.axis.value())
+        return planned_rows(str(self.method.value()), axis, self.travel_mm.get(axis, USUAL_TRAVEL_MM))
 
     def _plan_anew(self) -> None:
         """Plan the rows of another way; readings that are in stay, those of this way above."""
@@ -110,7 +120,8 @@ class ReversalForm(TrialForm):
         self._say_move(self.entry.current_row())
 
     def _show_columns(self) -> None:
-        hidden = {QUICK: ("nominal_mm",), FULL: (), CURVE: ("axis",)}[str(self.method.value())]
+        self._show_force()
+        hidden = {QUICK: ("nominal_mm",), FULL: (), CURVE: ("axis",), PUSH: ("nominal_mm",)}[str(self.method.value())]
         for place, column in enumerate(self.model.columns):
             self.table.setColumnHidden(place, column.key in hidden)
         self._say_move(self.entry.current_row())
@@ -118,12 +129,16 @@ class ReversalForm(TrialForm):
     def _add_reading(self) -> None:
         """Add a row like the last one, from the other side."""
         own = [place for place, row in enumerate(self.model.rows()) if self.belongs(row)]
-        last = self.model.values(own[-1]) if own else _row("", UP)
-        other = {UP: DOWN, DOWN: UP}.get(last["axis"], "")
+        last = self.model.values(own[-1]) if own else planned_row("", UP)
+        other = {UP: DOWN, DOWN: UP, REST: PUSHED, PUSHED: REST}.get(last["axis"], "")
         place = own[-1] + 1 if own else self.model.rowCount()
-        target = last["nominal_mm"] + _STEP_MM if self.method.value() == CURVE and own else last["nominal_mm"]
-        self.model.insert_row(place, _row(last["feature"], other, target))
+        target = last["nominal_mm"] + STEP_MM if self.method.value() == CURVE and own else last["nominal_mm"]
+        self.model.insert_row(place, planned_row(last["feature"], other, target) | {"kind": last["kind"]})
         self.table.edit_cell(place, "measured_mm")
+
+    def _show_force(self) -> None:
+        for key in _FORCE:
+            self.settings.show_field(key, self.method.value() == PUSH)
 
     def _say_move(self, row: int) -> None:
         """Say the move before the next reading."""
@@ -137,33 +152,18 @@ class ReversalForm(TrialForm):
             return self.tr("Come from {side}: move {axis} towards {sign} by 2 mm or more, stop at the target.").format(
                 side=side, axis=axis, sign=sign
             )
+        if row["axis"] in (REST, PUSHED):
+            way = self.tr("sideways to {axis}") if row["kind"] == SIDEWAYS else self.tr("along {axis}")
+            if row["axis"] == REST:
+                says = self.tr("Motors hold, no program runs: push {way} once, let go, read at rest.")
+            else:
+                says = self.tr("Push {way} again, the same way; hold the force and read.")
+            return says.format(way=way.format(axis=axis))
         if row["nominal_mm"] == 0:
             return self.tr("Move {axis} one way by 2 mm, stop, read; then step back the other way.").format(axis=axis)
         return self.tr("Step {axis} on, all steps one way: {sum} mm since the turn.").format(
             axis=axis, sum=number_text(row["nominal_mm"] or 0.0, 4)
         )
-
-
-def _columns() -> tuple[Column, ...]:
-    sides = [(UP, shown(tr("−"))), (DOWN, shown(tr("+")))]
-    return (
-        Column("feature", shown(tr("Place"))),
-        Column("axis", shown(tr("From")), "choice", choices=sides),
-        Column("nominal_mm", shown(tr("Target mm")), "length"),
-        Column("measured_mm", shown(tr("Reading mm")), "length"),
-        Column("error", shown(tr("Differs mm")), "shown", editable=False),
-    )
-
-
-def _row(feature: str, way: str, target_mm: float | None = None) -> dict[str, Any]:
-    raw = "" if target_mm is None else f"{target_mm:g}"
-    return {"feature": feature, "axis": way, "kind": "travel", "nominal_mm": target_mm, "nominal_raw": raw}
-
-
-def _places(axis: str) -> tuple[str, ...]:
-    middle = shown(tr("Middle"))
-    ends = {"x": (tr("Left"), tr("Right")), "y": (tr("Front"), tr("Back")), "z": (tr("Low"), tr("High"))}[axis]
-    return shown(ends[0]), middle, shown(ends[1])
 
 
 def _below_each_other(*widgets: QWidget) -> QWidget:

@@ -8,10 +8,13 @@ from numpy.typing import NDArray
 from app.widgets.fields import local_text, number_text
 from app.widgets.plotdata import EventMark, FitCurve, LimitLine, PlotData, PointSeries
 from app.words import shown
+from core.guidance.playlimits import LIMIT_MM
+from core.guidance.pushadvice import DRAG_N
 from core.guidance.reversaladvice import ReversalJudgement
 from core.machine_geometry.lostmotion import LostMotion
 from core.machine_geometry.quickcycle import QuickReversal
 from core.machine_geometry.reversal import Approach, Approached, Reversal
+from core.machine_geometry.stiffness import Stiffness, side_words
 from core.quantity import value_text
 from core.words import tr
 
@@ -29,6 +32,8 @@ def reversal_plot(judgement: ReversalJudgement) -> PlotData:
         return _pairs_plot(fit, summary)
     if isinstance(fit, Reversal):
         return _cycle_plot(fit, judgement, summary)
+    if isinstance(fit, Stiffness):
+        return _push_plot(fit, summary)
     return _curve_plot(fit, summary)
 
 
@@ -71,6 +76,35 @@ def _pairs_plot(fit: QuickReversal, summary: str) -> PlotData:
     )
 
 
+def _push_plot(fit: Stiffness, summary: str) -> PlotData:
+    """Draw how far each push moved it, side by side, with the limit that 5 N must keep, scaled to this push."""
+    curves, events, points = [], [], []
+    start = 1
+    for role, side in enumerate(fit.sides):
+        name, n = shown(side_words(side.side, fit.axis)), side.moved_mm.size
+        ends = np.array([start - 0.3, start + n - 0.7])
+        points.append(PointSeries(name, np.arange(start, start + n, dtype=float), side.moved_mm, role=role))
+        curves.append(_level("", ends, side.moved_mm, role))
+        events.append(EventMark(start - 0.5, name))
+        start += n
+    limit = LIMIT_MM * fit.push.force_n / DRAG_N
+    ends = np.array([0.5, start - 0.5])
+    top = max(limit, *(float(side.moved_mm.max()) for side in fit.sides))
+    return PlotData(
+        points=tuple(points),
+        curves=tuple(curves),
+        x_label=shown(tr("push, in the order of reading")),
+        y_label=shown(tr("moved by {force} N, mm", force=number_text(fit.push.force_n))),
+        title=shown(tr("Stiffness")),
+        events=tuple(events),
+        bands_label=shown(tr("±2s")),
+        summary=summary,
+        limits=(LimitLine(shown(tr("limit {value} mm", value=number_text(limit, 3))), ends, np.full(2, limit),
+                          shown(tr("limit")), dashed=True),),
+        least_y_span=_ROOM_FOR_PLACES * top,
+    )  # fmt: skip
+
+
 def _level(name: str, ends: Floats, values: Floats, role: int) -> FitCurve:
     return FitCurve(
         name, ends, np.full(2, values.mean()), prediction_half=np.full(2, 2.0 * values.std(ddof=1)), role=role
@@ -78,7 +112,7 @@ def _level(name: str, ends: Floats, values: Floats, role: int) -> FitCurve:
 
 
 def _cycle_plot(fit: Reversal, judgement: ReversalJudgement, summary: str) -> PlotData:
-    """Draw deviation against position: readings, means of both directions, and ±2s about them."""
+    """Draw deviation against position as the standard does: readings, means of both directions with ±2s, and A."""
     return PlotData(
         points=(
             _series(shown(tr("from −")), judgement, fit, Approach.UP, "▶", _UP),
@@ -90,11 +124,26 @@ def _cycle_plot(fit: Reversal, judgement: ReversalJudgement, summary: str) -> Pl
         ),
         x_label=shown(tr("position, mm")),
         y_label=shown(tr("measured − target, mm")),
-        title=shown(tr("Deviation against position")),
+        title=shown(tr("Deviation")),
         bands_label=shown(tr("±2s")),
         summary=summary,
+        limits=_of_the_standard(fit),
         zero_line=bool(np.abs(np.concatenate([fit.up.mean_mm, fit.down.mean_mm])).max() < 1.0),  # the origin is free
         least_y_span=_LEAST_MM / 4,
+    )
+
+
+def _of_the_standard(fit: Reversal) -> tuple[LimitLine, ...]:
+    """Return the mean of both directions, whose range is M, and the ends of A, named at the upper one."""
+    middle = (fit.up.mean_mm + fit.down.mean_mm) / 2.0
+    ends = fit.target_mm[[0, -1]]
+    high = float(max(fit.up.high_mm.max(), fit.down.high_mm.max()))
+    low = float(min(fit.up.low_mm.min(), fit.down.low_mm.min()))
+    size = local_text(value_text(fit.estimate("accuracy")).removeprefix("+"))
+    return (
+        LimitLine(shown(tr("mean of both")), fit.target_mm, middle, shown(tr("mean")), centre=True),
+        LimitLine(f"A {size}", ends, np.full(2, high), "A", dashed=True),
+        LimitLine("", ends, np.full(2, low), dashed=True),
     )
 
 

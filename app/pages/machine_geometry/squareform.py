@@ -7,7 +7,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QLabel
 
-from app.widgets.fields import ChoiceField, LengthField
+from app.widgets.fields import ChoiceField, LengthField, NumberField
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
@@ -19,8 +19,10 @@ _KINDS = {PILLARS: ("outer", "inner"), DRAWN: ("drawn",), SQUARE: ("travel",)}
 _REPEATS = 2
 _FIRST: dict[str, Any] = {
     "method": PILLARS, "plane": "xy", "frame": "found", "side_a_mm": 80.0, "side_b_mm": 80.0, "span_mm": 300.0,
-    "longest_mm": 200.0, "tolerance_mm": 0.1,
+    "longest_mm": 200.0, "tolerance_mm": 0.1, "term_ratio": 0.0,
 }  # fmt: skip
+_LENGTHS = ("side_a_mm", "side_b_mm", "span_mm", "longest_mm", "tolerance_mm")
+_MOST_TERM = 0.03  # two degrees
 
 
 class SquareForm(TrialForm):
@@ -50,28 +52,37 @@ class SquareForm(TrialForm):
                 ("terms", self.tr("terms set")),
             ]
         )
-        lengths = {key: LengthField(required=True, low_mm=0.001) for key in list(_FIRST)[3:]}
+        lengths = {key: LengthField(required=True, low_mm=0.001) for key in _LENGTHS}
         mm = self.tr("mm")
         self.add_setting("method", self.tr("Read &by"), self.method)
-        self.add_setting("plane", self.tr("A&xes"), self.plane)
+        self.add_setting("plane", self.tr("Axis pa&ir"), self.plane)
         self.add_setting("frame", self.tr("F&rame"), self.frame_state)
         self.add_setting("side_a_mm", self.tr("Side, &first axis"), lengths["side_a_mm"], mm)
         self.add_setting("side_b_mm", self.tr("Side, &second"), lengths["side_b_mm"], mm)
         self.add_setting("span_mm", self.tr("Frame &width"), lengths["span_mm"], mm)
         self.add_setting("longest_mm", self.tr("&Longest part"), lengths["longest_mm"], mm)
         self.add_setting("tolerance_mm", self.tr("&Tolerance ±"), lengths["tolerance_mm"], mm)
+        term = NumberField(low=-_MOST_TERM, high=_MOST_TERM, required=True)
+        self.add_setting("term_ratio", self.tr("Ter&m in force"), term)
         self.method.changed.connect(self._plan_anew)
+        self.frame_state.changed.connect(self._show_own_fields)
         self._say_caution()
+        self._show_own_fields()
 
-    def plan(self) -> None:
-        """Begin with pillars in X and Y."""
-        self.show_conditions(_FIRST)
+    def plan(self, term_ratio: float) -> None:
+        """Begin with pillars in X and Y, made under a term."""
+        self.show_conditions(_FIRST | {"term_ratio": term_ratio})
         self.show_rows(_planned(PILLARS))
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
-        """Show stored settings."""
-        super().show_conditions(conditions)
+        """Show stored settings; what a planned piece does not say is as at first."""
+        super().show_conditions({**_FIRST, **conditions})
         self._say_caution()
+        self._show_own_fields()
+
+    def nothing_read(self) -> bool:
+        """Whether no reading stands in the table."""
+        return not any(row["raw"] for row in self.model.rows())
 
     def counts(self, row: Mapping[str, Any]) -> bool:
         """Whether a reading takes part: read by the chosen method, not excluded, no question open."""
@@ -88,6 +99,12 @@ class SquareForm(TrialForm):
         self.model.replan([*own, *([] if own else _planned(str(self.method.value()))), *others])
         self._say_caution()
         self.entry.go_to(self.model.next_empty(self.model.rowCount() - 1) or 0)
+
+    def _show_own_fields(self) -> None:
+        """Show where to push while the frame is as found; later the term that a further one adds to."""
+        found = self.frame_state.value() == "found"
+        self.settings.show_field("span_mm", found)
+        self.settings.show_field("term_ratio", not found)
 
     def _say_caution(self) -> None:
         self.caution.setText(

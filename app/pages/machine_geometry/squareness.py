@@ -16,13 +16,14 @@ from app.widgets.skewview import SkewData, SkewPane
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.quantity import Estimate, rounded_pair, value_text
-from core.records.rows import Trial
+from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
     from core.guidance.squareadvice import SquareJudgement, SquareReadings
 
 _FIELDS = {"reading_mm": "measured_mm", "change_mm": "measured_mm", "length_mm": "side_b_mm"}
+_SAME_TERM = 1e-5  # as tangents: far below what any reading tells
 
 
 class Typed(NamedTuple):
@@ -53,6 +54,7 @@ class SquarenessPage(TrialPage):
         form = SquareForm(self.picker)
         self.lay_out(form, SkewPane(self.tr("The axes, angle enlarged")), ResultCard())
         form.entry.row_changed.connect(self._light)
+        form.plane.changed.connect(self._follow_plane)
 
     # The four methods of a page
 
@@ -68,7 +70,7 @@ class SquarenessPage(TrialPage):
         if not places:
             raise InputError(NOTHING_YET, tr("No reading yet."))
         keys = ("side_a_mm", "side_b_mm", "span_mm", "longest_mm", "tolerance_mm")
-        lengths = {key: float(form.settings.field(key).value() or 0.0) for key in keys}
+        lengths = {key: float(form.settings.field(key).value() or 0.0) for key in (*keys, "term_ratio")}
         readings = SquareReadings(
             plane=Plane(str(form.plane.value())),
             frame=Frame(str(form.frame_state.value())),
@@ -124,9 +126,45 @@ class SquarenessPage(TrialPage):
 
     # Hooks
 
+    def settings(self) -> tuple[SettingInForce, ...]:
+        """Put a new term in force, with the one the piece was made under; one that was found right is verified."""
+        from core.guidance.squareadvice import term_name
+
+        machine = self.context.machine
+        if self.result is None or machine is None or machine.id is None:
+            return ()
+        judgement: SquareJudgement = self.result.judgement
+        name, old = term_name(judgement.readings.plane), judgement.readings.term_ratio
+        if judgement.new_term_ratio is not None:
+            angle = judgement.fit.angle
+            expected = {"name": angle.name, "value": 0.0, "U": angle.U, "unit": angle.unit}
+            new = judgement.new_term_ratio
+            return (SettingInForce(machine.id, None, name, old, new, "1", prediction=expected),)
+        now = self.context.store.in_force(name, machine.id) if judgement.verifies_term else None
+        return (now,) if now is not None and abs(now.new - old) < _SAME_TERM else ()
+
     def plan(self) -> None:
-        """Begin with the empty readings of four pillars."""
-        self.form.plan()
+        """Begin with the empty readings of four pillars, made under the term now in force."""
+        self.form.plan(self._term_in_force("xy"))
+
+    def _follow_plane(self) -> None:
+        """Take the term of another plane while nothing is read."""
+        if self.form.nothing_read():
+            term = self._term_in_force(str(self.form.plane.value()))
+            self.form.settings.field("term_ratio").set_value(term)
+
+    def _term_in_force(self, plane: str) -> float:
+        from core.guidance.squareadvice import term_name
+
+        machine = self.context.machine
+        if machine is None or machine.id is None:
+            return 0.0
+        try:
+            now = self.context.store.in_force(term_name(plane), machine.id)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return 0.0
+        return round(now.new, 6) if now else 0.0
 
     def _foreign_marks(self) -> dict[int, str]:
         says = self.tr("Read by another method: it does not count here.")
@@ -154,7 +192,7 @@ class SquarenessPage(TrialPage):
         return reversal, before[1] if before else None, used
 
     def _skew(self, judgement: SquareJudgement) -> SkewData:
-        from core.guidance.squareadvice import per_hundred
+        from core.guidance.squareactions import per_hundred
         from core.guidance.verdict import Setting
 
         fit, form = judgement.fit, self.form

@@ -11,9 +11,8 @@ from PySide6.QtTest import QTest
 from app.pages import PAGES
 from app.pages.bench.charts import ChartsPage
 from core.errors import StoreError
-from core.guidance.drift import Event
 from core.quantity import Estimate
-from core.records.rows import Lot, Machine, Trial
+from core.records.rows import Event, Instrument, Lot, Machine, Trial
 from core.words import tr
 
 STEADY = [0.02, 0.04, 0.01, 0.03, 0.05, 0.02, 0.03, 0.00, 0.04, 0.03, 0.02, 0.04, 0.03, 0.01, 0.04, 0.02, 0.03, 0.05,
@@ -75,7 +74,7 @@ def test_nothing_kept_says_what_to_keep_first(opened):
     assert "No kept result of this yet: scale error, X less Y." in says(page)
     assert "Keep a trial first: Part size, Size error, one lot along X and along Y." in says(page)
     assert page.plots.above.data.point_count == 0 and page.plots.below.isHidden()
-    choose(page.quantity, "reversal_x")
+    choose(page.choices.quantity, "reversal_x")
     assert "reversal error X. Keep a trial first: Machine geometry, Reversal." in says(page)
 
 
@@ -90,7 +89,7 @@ def test_the_quantity_with_most_results_is_shown_first(opened, store):
     keep(store, [0.05, 0.06], "reversal_x")
     keep(store, STEADY)
     page = opened()
-    assert page.quantity.value() == "wall_outset"
+    assert page.choices.quantity.value() == "wall_outset"
     assert "Steady: No signal in 20 results." in says(page)
     assert [line.name for line in page.plots.above.data.limits] == ["upper +0.085", "mean +0.028", "lower −0.030"]
     assert [line.name for line in page.plots.below.data.limits] == ["limit 0.070", "mean 0.022"]
@@ -145,7 +144,7 @@ def test_the_keys_tell_the_trial_of_each_point(opened, store):
     below.setFocus()
     QTest.keyClick(below, Qt.Key.Key_Left)
     assert below.tip() == "Trial 20 to 21: 0.120 mm"
-    choose(page.kind, "ewma")
+    choose(page.choices.kind, "ewma")
     canvas.setFocus()
     QTest.keyClick(canvas, Qt.Key.Key_Right)
     QTest.keyClick(canvas, Qt.Key.Key_Right)
@@ -158,7 +157,7 @@ def test_slow_wear_shows_in_the_smoothed_mean(opened, store):
     wear = [value + 0.0035 * n for n, value in enumerate(STEADY)]
     keep(store, [*STEADY, *wear])
     page = opened()
-    choose(page.kind, "ewma")
+    choose(page.choices.kind, "ewma")
     assert "Slow drift: the smoothed mean is above its limits from trial" in says(page)
     smooth, results = page.plots.above.data.points
     assert smooth.flagged.any() and results.hollow.all()
@@ -169,7 +168,7 @@ def test_slow_wear_shows_in_the_smoothed_mean(opened, store):
 def test_by_date_each_result_stands_at_its_day(opened, store):
     keep(store, STEADY)
     page = opened()
-    choose(page.kind, "dates")
+    choose(page.choices.kind, "dates")
     data = page.plots.above.data
     today = (datetime.now(UTC) - datetime(1970, 1, 1, tzinfo=UTC)) / timedelta(days=1)
     assert data.x_dates and data.points[0].x == pytest.approx(np.full(20, today), abs=0.1)
@@ -184,11 +183,11 @@ def test_machines_are_charted_apart_and_the_picked_one_first(opened, store, shop
     shop.machines_changed.emit()
     page = opened()
     assert page.plots.above.data.point_count == 20
-    choose(page.machine, str(other.id))
+    choose(page.choices.machine, str(other.id))
     assert page.plots.above.data.point_count == 2
     shop.select_machine(1)
     shop.select_machine(other.id)  # follows the picker above
-    assert page.machine.value() == str(other.id)
+    assert page.choices.machine.value() == str(other.id)
     shop.select_machine(1)
     assert page.plots.above.data.point_count == 20
 
@@ -198,18 +197,18 @@ def test_what_the_lot_owns_begins_anew_with_each_lot(opened, store):
     keep(store, [-0.003 + value / 100 for value in STEADY], "scale_x", lot=slate.id, unit="1")
     keep(store, [-0.002 + value / 100 for value in STEADY], "scale_x", lot=ash.id, unit="1")
     page = opened()
-    assert page.settings_grid.field("lot").isHidden()
-    choose(page.owner, "lot")
-    assert page.settings_grid.field("lot").isVisible()
-    assert page.quantity.value() == "scale_x"
+    assert page.choices.lot.isHidden()
+    choose(page.choices.owner, "lot")
+    assert page.choices.lot.isVisible()
+    assert page.choices.quantity.value() == "scale_x"
     assert page.plots.above.data.point_count == 40
     assert [event.name for event in page.plots.above.data.events] == ["lot Ash 3"]
     assert [event.x for event in page.plots.above.data.events] == [20.5]
     assert "Steady" in says(page)
     assert page.plots.above.data.y_label == "scale error X, %"
-    choose(page.lot, str(slate.id))
+    choose(page.choices.lot, str(slate.id))
     assert page.plots.above.data.point_count == 20 and page.plots.above.data.events == ()
-    choose(page.machine, "")
+    choose(page.choices.machine, "")
     assert page.plots.above.data.point_count == 20
 
 
@@ -219,7 +218,7 @@ def test_x_less_y_needs_both_axes_of_one_trial(opened, store):
         pair = (Estimate("scale_x", -0.003 + value / 100, 2e-4, 9.0, "1"), Estimate("scale_y", -0.003, 2e-4, 9.0, "1"))
         store.keep(Trial("sizeerror", machine_id=1, lot_id=lot.id, estimates=pair))
     page = opened()
-    assert page.quantity.value() == "scale_difference_xy"
+    assert page.choices.quantity.value() == "scale_difference_xy"
     assert page.plots.above.data.point_count == 20
     assert "mean\t+0.027 %" in page.card.text()
 
@@ -227,27 +226,62 @@ def test_x_less_y_needs_both_axes_of_one_trial(opened, store):
 def test_further_results_are_offered_by_name(opened, store):
     keep(store, [0.004, 0.005], "probe_sd")
     page = opened()
-    assert "repeatability of the probe" in [page.quantity.itemText(n) for n in range(page.quantity.count())]
-    assert page.quantity.value() == "probe_sd"
+    offered = page.choices.quantity
+    assert "repeatability of the probe" in [offered.itemText(n) for n in range(offered.count())]
+    assert page.choices.quantity.value() == "probe_sd"
 
 
 def test_events_begin_the_limits_anew_and_are_marked(opened, store):
     keep(store, STEADY)
-    middle = datetime.now(UTC)
+    store.log_event(Event("nozzle_other", machine_id=1))
     keep(store, [value + 0.3 for value in STEADY[:9]])
+    store.log_event(Event("note", machine_id=1, note="noisy fan"))
+    other = store.add_machine(Machine("Thistle"))
+    store.log_event(Event("nozzle_other", machine_id=other.id))
     page = opened()
-    assert "Signal" in says(page)
-    page.events = (Event(middle, "new nozzle"), Event(middle + timedelta(days=9), "not yet"))
-    page.recompute()
     assert "Signal" not in says(page) and "Trial limits from 9 results" in says(page)
     data = page.plots.above.data
-    assert [event.name for event in data.events] == ["new nozzle"]
+    assert [event.name for event in data.events] == ["New nozzle, other bore"]
     assert [(line.name, line.dashed) for line in data.limits] == [
         ("", False), ("", False), ("", False), ("upper +0.393", True), ("mean +0.327", True), ("lower +0.260", True)
     ]  # fmt: skip
-    assert "new nozzle" in page.plots.above.canvas.name_rects()
-    choose(page.kind, "dates")
+    assert "New nozzle, other bore" in page.plots.above.canvas.name_rects()
+    choose(page.choices.kind, "dates")
     assert len(page.plots.above.data.events) == 2
+
+
+def test_what_the_checks_of_an_instrument_found_is_charted_by_instrument(opened, store, shop):
+    caliper, other = store.add_instrument(Instrument("Caliper 2")), store.add_instrument(Instrument("Caliper 3"))
+    for owner, shift in ((caliper, 0.0), (other, 0.3)):
+        for value in STEADY:
+            zero = Estimate("zero_outside", value / 10 + shift, 0.002, 9.0, "mm")
+            store.keep(Trial("instrument", instrument_id=owner.id, estimates=(zero,)))
+    store.log_event(Event("dropped", instrument_id=caliper.id))
+    page = opened()
+    assert "zero, outside jaws" not in [page.choices.quantity.itemText(n) for n in range(page.choices.quantity.count())]
+    choose(page.choices.owner, "instrument")
+    assert "Choose or add an instrument" not in says(page)
+    assert page.choices.machine.isHidden() and page.choices.lot.isHidden() and page.choices.instrument.isVisible()
+    assert page.choices.quantity.value() == "zero_outside" and page.plots.above.data.point_count == 20
+    assert "mean\t+0.0027 mm" in page.card.text()
+    shop.select_instrument(other.id)
+    assert page.choices.instrument.value() == str(other.id)
+    assert "mean\t+0.3027 mm" in page.card.text()
+    choose(page.choices.quantity, "sd_hand")
+    assert "Keep a trial first: Bench, Instruments." in says(page)
+
+
+def test_without_an_instrument_it_asks_for_one(opened):
+    page = opened()
+    choose(page.choices.owner, "instrument")
+    assert "Choose or add an instrument above" in says(page)
+
+
+def test_it_says_until_when_to_measure_again(opened, store):
+    keep(store, [*STEADY, 0.15])
+    page = opened()
+    due = (datetime.now(UTC).astimezone() + timedelta(days=3.5)).strftime("%Y-%m-%d")
+    assert f"again by\t{due}, every 3.5 days" in page.card.text()
 
 
 def test_a_withdrawn_trial_leaves_the_chart(opened, store):
@@ -304,8 +338,8 @@ def test_numbers_have_the_decimal_mark_of_the_locale(qtbot, opened, store):
 def test_tab_goes_through_the_choices(opened, store):
     keep(store, STEADY)
     page = opened()
-    assert QGuiApplication.focusObject() is page.quantity
-    for expected in (page.machine, page.kind):
+    assert QGuiApplication.focusObject() is page.choices.quantity
+    for expected in (page.choices.machine, page.choices.kind):
         QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Tab)
         assert QGuiApplication.focusObject() is expected
 
@@ -321,7 +355,7 @@ def test_zoom_stays_on_the_same_quantity_and_both_plots_move_together(opened, st
     assert above.view.viewRange()[0] == pytest.approx([6, 9])
     page.recompute()
     assert above.view.viewRange()[0] == pytest.approx([6, 9])
-    choose(page.quantity, "reversal_x")
+    choose(page.choices.quantity, "reversal_x")
     assert above.is_home() and below.is_home()
     assert above.view_rect().left() == pytest.approx(below.view_rect().left(), abs=1)
 
@@ -334,7 +368,7 @@ def test_the_card_is_whole_and_nothing_is_cut(opened, store, size):
     QTest.qWait(20)
     assert not page.card.body.verticalScrollBar().isVisible()
     assert page.minimumSizeHint().width() <= size[0]
-    for choice in (page.owner, page.quantity, page.machine, page.kind):
+    for choice in (page.choices.owner, page.choices.quantity, page.choices.machine, page.choices.kind):
         room = choice.width() - 40
         assert choice.fontMetrics().horizontalAdvance(choice.currentText()) <= room
 
@@ -353,3 +387,43 @@ def test_ten_thousand_results_are_shown(opened, store, monkeypatch):
     QTest.qWait(1)
     assert page.plots.above.data.point_count == 10_000
     assert any("signal" in text for text in page.plots.above.canvas.name_rects())
+
+
+def keep_weighing(store, lot, now_g, spool_g=200.0):
+    texts = {"weighing.before_g": "", "weighing.now_g": now_g, "weighing.u_balance_g": "0.5"}
+    store.keep(
+        Trial("drying", lot_id=lot, readings={"field": list(texts), "raw": list(texts.values())},
+              conditions={"spool_mass_g": spool_g}, estimates=(Estimate("stock", 100.0, 1.0, 9.0, "m"),))
+    )  # fmt: skip
+
+
+def test_by_filament_used_needs_weighings_and_then_tells_wear_per_kilogram(opened, store):
+    lot = store.add_lot(Lot("Slate", "PETG-CF", spool_mass_g=200.0))
+    keep(store, [0.02, 0.03, 0.04, 0.05], lot=lot.id)
+    page = opened()
+    choose(page.choices.kind, "used")
+    assert "Cannot tell yet: Only 0 of 4 results lie between two weighings of their spool" in says(page)
+    assert "Weigh the spool of Slate on page Lots" in says(page) and page.plots.above.data.point_count == 0
+    for n, outset in enumerate([0.02, 0.031, 0.039, 0.051, 0.06]):
+        keep_weighing(store, lot.id, str(1200 - 100 * n))
+        keep(store, [outset], lot=lot.id)
+    keep_weighing(store, lot.id, "700")
+    page.recompute()
+    assert "Signal: It changes with the filament used: look at the nozzle for wear" in says(page)
+    assert "Results between no two weighings of their spool: 4" in says(page)
+    assert "change\n+0.100" in says(page) and "mm/kg" in says(page) and "known to" in says(page)
+    assert page.plots.above.data.points[0].x == pytest.approx([0.05, 0.15, 0.25, 0.35, 0.45])
+    assert page.plots.above.data.x_label == "filament used, kg" and page.plots.below.isHidden()
+    assert "Trial" in page.plots.above.data.points[0].tips[0]
+    choose(page.choices.kind, "individuals")
+    assert "Trial limits from 9 results" in says(page) and not page.plots.below.isHidden()
+
+
+def test_what_is_logged_while_the_chart_is_open_is_drawn_at_once(opened, store, shop):
+    keep(store, STEADY[:10])
+    page = opened()
+    assert not page.plots.above.data.events
+    event = store.log_event(Event("nozzle_other", machine_id=1))
+    keep(store, STEADY[:2])
+    shop.logged.emit(event)
+    assert [mark.x for mark in page.plots.above.data.events] == [10.5]

@@ -29,7 +29,7 @@ def shop(context, store):
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def page(qtbot, shop, by_hand):
     page = InstrumentsPage(shop)
     qtbot.addWidget(page)
     page.resize(1080, 720)
@@ -57,14 +57,14 @@ def type_readings(qtbot, readings):
     for text in readings:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
         qtbot.wait(1)
 
 
 def fill(page, readings):
-    for row, text in enumerate(readings):
-        page.form.model.edit(row, "measured_mm", text)
+    """Paste readings as one step."""
+    keys = [column.key for column in page.form.model.columns]
+    page.form.model.paste(0, keys.index("measured_mm"), "\n".join(readings))
 
 
 def verdict(page):
@@ -97,14 +97,14 @@ def test_a_check_typed_by_keyboard_alone_is_kept_and_used_from_then_on(qtbot, pa
     assert "Use this instrument" in verdict(page)
     assert re.search(r"zero, outside jaws\s+[+−]0\.00\d+\s+± 0\.0\d+ mm", verdict(page))
     assert "hand, one reading" in verdict(page)
-    assert page.picture.plot.data.point_count == 5
+    assert page.picture.plot.data.point_count == 6
     assert page.picture.plot.data.ground.half_height.min() == pytest.approx(0.02)
     page.card.keep_button.setFocus()
     QTest.keyClick(page.card.keep_button, Qt.Key.Key_Space)
     (kept,) = store.trials(subject="instrument")
     assert (kept.state, kept.machine_id, kept.lot_id) == (TrialState.KEPT, None, None)
     assert [said["conformity"] for said in kept.verdict] == ["conforming"]
-    assert {e.name for e in kept.estimates} == {"zero_outside", "zero_inside", "scale", "sd_hand"}
+    assert {e.name for e in kept.estimates} == {"zero_outside", "zero_inside", "zero_depth", "scale", "sd_hand"}
     row = instrument(shop, "Caliper 2")
     assert 0.001 < row.u_outside_zero_mm < 0.02
     assert 0.001 < row.u_inside_zero_mm < 0.02
@@ -127,7 +127,7 @@ def test_the_budget_lists_every_component_and_follows_the_readings(qtbot, page):
     assert {row[0] for row in rows} >= {"reference", "resolution", "repeatability", "temperature apart"}
     assert {row[2] for row in rows} == {"rectangle", "t"}
     assert all(row[1] and row[3] and row[4] for row in rows)
-    assert [row[5] for row in rows if row[0] == "repeatability"] == ["14"]
+    assert [row[5] for row in rows if row[0] == "repeatability"] == ["16"]
     page.picture.budget.point.setFocus()
     QTest.keyClick(page.picture.budget.point, Qt.Key.Key_End)
     assert [row[0] for row in cells(page.picture.budget.table)] == ["resolution", "repeatability"]
@@ -161,15 +161,38 @@ def test_a_bad_instrument_puts_earlier_results_in_doubt_and_deletes_nothing(page
     assert other.id
 
 
+def test_a_further_reading_of_a_reference_begins_with_how_well_it_is_known(page):
+    page.form.model.edit(5, "measured_mm", "22.00")
+    page.form.model.repeat_row(5)
+    known = page.form.model.rows()[5]["half_width"]
+    assert known > 0 and page.form.model.rows()[6]["half_width"] == known
+    assert page.form.model.rows()[6]["raw"] == ""
+
+
+def test_what_is_seen_between_the_closed_jaws_counts_and_is_kept(qtbot, page, store):
+    fill(page, texts())
+    assert "wear of the jaws (close the jaws and hold them against a lamp)" in verdict(page).lower()
+    page.form.light_gap.setFocus()
+    QTest.keyClick(page.form.light_gap, Qt.Key.Key_Down)
+    assert "Use this instrument" in verdict(page) and "Not told yet" not in verdict(page)
+    QTest.keyClick(page.form.light_gap, Qt.Key.Key_Down)
+    assert "Cannot tell yet" in verdict(page) and "Wipe the jaws and look again" in verdict(page)
+    page.keep()
+    (kept,) = store.trials(subject="instrument")
+    assert store.trial(kept.id).conditions["light_gap"] == "seen"
+    pick(page.context, "Balance")
+    assert page.form.light_gap.isHidden()
+
+
 def test_zero_that_moved_marks_the_readings_in_between(page):
     readings = texts(seed=None)
-    readings[17:19] = ["0.03", "0.03"]
+    readings[20:22] = ["0.03", "0.03"]
     fill(page, readings)
     assert "Zero moved from 0 to 0.03 mm" in verdict(page)
     marked = [row for row in range(len(readings)) if page.form.model.mark(row)]
-    assert marked == list(range(5, 17))
-    page.form.model.edit(17, "measured_mm", "0.00")
-    page.form.model.edit(18, "measured_mm", "0.01")
+    assert marked == list(range(5, 20))
+    page.form.model.edit(20, "measured_mm", "0.00")
+    page.form.model.edit(21, "measured_mm", "0.01")
     assert not any(page.form.model.mark(row) for row in range(len(readings)))
 
 
@@ -413,9 +436,6 @@ def test_the_last_printed_trial_is_resumed_below_a_check(page, store, shop):
 
 # What the other pages make of it
 
-COMB = ("129.55", "49.83", "89.69", "9.97", "9.97", "139.52", "109.61", "29.89", "69.73", "9.96", "109.62")
-
-
 @pytest.fixture
 def size_page(qtbot, shop):
     from app.pages.part_size.sizeerror import SizeErrorPage
@@ -423,7 +443,8 @@ def size_page(qtbot, shop):
     size_page = SizeErrorPage(shop)
     qtbot.addWidget(size_page)
     size_page.show()
-    fill(size_page, COMB)
+    nominal = [row["nominal_mm"] for row in size_page.form.model.rows()]
+    fill(size_page, [f"{L * 0.997 + (place % 3 - 1) * 0.01:.2f}" for place, L in enumerate(nominal)])
     return size_page
 
 

@@ -22,7 +22,7 @@ def shop(context, store):
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def page(qtbot, shop, by_hand):
     page = BedPlanePage(shop)
     qtbot.addWidget(page)
     page.resize(1080, 720)
@@ -36,7 +36,6 @@ def type_readings(qtbot, texts):
     for text in texts:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
         qtbot.wait(1)
 
@@ -120,6 +119,7 @@ def test_plus_repeats_a_touch_at_the_same_place(qtbot, page):
     QTest.keyClicks(line, "+")
     QTest.keyClick(line, Qt.Key.Key_Return)
     assert page.form.model.rowCount() == 10
+    assert [page.form.model.text(5, key) for key in ("x_mm", "y_mm")] == ["110", "110"]
     type_readings(qtbot, ["0.021"])
     assert page.result.judgement.plane.touches.tolist() == [1, 1, 1, 1, 2, 1, 1, 1, 1]
 
@@ -192,7 +192,7 @@ def test_soak_readings_typed_by_keyboard_tell_the_soak_time(qtbot, page, store):
     assert page.picture.drift.isVisible() and not page.picture.map.isVisible()
     page.form.entry.setFocus()
     type_readings(qtbot, drift())
-    assert "Soak bed and chamber for 14 min" in verdict(page)
+    assert "Let bed and chamber stand for 14 min" in verdict(page)
     assert page.picture.drift.data.point_count == 11
     page.keep()
     (kept,) = store.trials(subject="bedplane")

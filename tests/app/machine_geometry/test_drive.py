@@ -326,6 +326,105 @@ def test_a_printed_part_may_have_shrunk(qtbot, page):
     assert "1. 16 teeth where 20 are entered" in texts(page)
 
 
+def to_limits(qtbot, page):
+    """Turn to what the drive allows by the keyboard."""
+    page.checks.tabs.setFocus()
+    qtbot.keyClick(page.checks.tabs, Qt.Key.Key_Right)
+    assert page.checks.limits.isVisible()
+
+
+def test_what_the_drive_allows_is_said_of_layer_speed_load_and_belt(qtbot, page):
+    go_to(page, "Z")
+    choose(page, "kind", "screw")
+    enter(qtbot, page, "pitch_mm", "2")
+    enter(qtbot, page, "starts", "4")
+    to_limits(qtbot, page)
+    assert "Type a layer height, a speed with the step rate of the controller" in texts(page)
+    enter(qtbot, page, "height_mm", "0,15")
+    assert "Step grid: Layer 0.15 mm is 3.75 full steps on this drive; layers will not be alike." in texts(page)
+    enter(qtbot, page, "speed_mm_s", "300")
+    enter(qtbot, page, "step_rate_per_s", "40")
+    assert "300 mm/s at 400 steps/mm needs 120000 steps/s; this controller's ceiling is 40000." in texts(page)
+    enter(qtbot, page, "load_ratio", "10")
+    assert "10 % of the holding torque lets the motor lag by 0.0026 mm" in texts(page)
+    assert page.checks.limits.form.field("tone_hz").isHidden()
+    go_to(page, "X")
+    belt(qtbot, page)
+    for key, text in (("belt_width_mm", "6"), ("span_mm", "300"), ("tone_hz", "81")):
+        enter(qtbot, page, key, text)
+    assert "Belt: Its tension is 19.8 ± 2.2 N" in texts(page)
+
+
+def test_the_rods_of_a_delta_are_held_against_those_set(qtbot, page):
+    choose(page, "motion", "delta")
+    belt(qtbot, page)
+    to_limits(qtbot, page)
+    for key, text in (("rod_mm", "215"), ("rod_measured_mm", "215.5"), ("radius_mm", "105")):
+        enter(qtbot, page, key, text)
+    assert "Rods: Parts come out +0.156 ± 0.035 % off in X and Y although the bed probes flat" in texts(page)
+    enter(qtbot, page, "radius_mm", "315")
+    assert "The radius 315 mm is not below the rod length 215 mm" in texts(page)
+    assert field(page, "radius_mm").accessibleDescription()
+    assert "80.0000 ±" in texts(page)  # the drive is not at fault
+
+
+def test_a_rotary_axis_has_steps_per_degree_and_no_lengths(qtbot, page, store):
+    enter(qtbot, page, "name", "Teasel")
+    belt(qtbot, page)
+    go_to(page, "Y")
+    choose(page, "kind", "rotary axis")
+    shown_fields = {found.objectName() for found in page.form.drives["y"].findChildren(QLineEdit) if found.isVisible()}
+    assert shown_fields == {"gears"}
+    assert "the motor's shaft turns with the axis; is that so?" in texts(page)
+    enter(qtbot, page, "gears", "90/10")
+    assert "80.0000 steps/°" in texts(page) and "200 × 16 × 90/10 ÷ 360° = 80.0000 steps/°" in texts(page)
+    assert "0.2°, 0.0125°" in texts(page) and "whole turns are exact" in texts(page)
+    assert "Clean" not in texts(page) and "steps/mm" not in page.card.why.text()
+    enter(qtbot, page, "commanded_mm", "100")
+    enter(qtbot, page, "measured_mm", "80")
+    assert "is never compared with a length" in page.checks.mixup.says.text()
+    to_limits(qtbot, page)
+    assert page.checks.limits.form.field("height_mm").isHidden()
+    for key, text in (("step_rate_per_s", "40"), ("speed_mm_s", "60"), ("at_radius_mm", "100")):
+        enter(qtbot, page, key, text)
+    assert "nothing within 9.82 mm of the centre can be printed" in texts(page)
+    assert "At radius 100 mm one microstep is 0.022 mm" in texts(page)
+    page.keep()
+    assert store.machines()[0].drives["y"]["kind"] == "rotary"
+    assert page.form.drives["y"].drive().parts()["gears"] == [[90, 10]]
+
+
+def test_the_extruder_is_held_against_the_step_rate(qtbot, page):
+    belt(qtbot, page)
+    to_limits(qtbot, page)
+    for key, text in (("step_rate_per_s", "2"), ("extruder_steps_mm", "400"), ("flow_mm3_s", "12")):
+        enter(qtbot, page, key, text)
+    assert "Extruder" not in page.checks.limits.says.text()
+    enter(qtbot, page, "filament_mm", "1,75")
+    said = "Extruder: 12 mm³/s of 1.75 mm filament needs 1996 steps/s; this controller's ceiling is 2000."
+    assert said in texts(page)
+
+
+def test_what_is_wanted_of_the_drive_is_kept_with_the_draft(qtbot, page, store, context):
+    belt(qtbot, page)
+    to_limits(qtbot, page)
+    enter(qtbot, page, "height_mm", "0.2")
+    again = DrivePage(context)
+    qtbot.addWidget(again)
+    again.show()
+    assert again.checks.limits.form.texts()["height_mm"] == "0.2"
+
+
+def test_the_open_tab_shows_the_keyboard(qtbot, page):
+    page.activateWindow()
+    qtbot.waitUntil(page.isActiveWindow)
+    for tabs in (page.form.axes, page.checks.tabs):
+        page.setFocus()
+        without = tabs.grab().toImage()
+        tabs.setFocus()
+        assert tabs.hasFocus() and tabs.grab().toImage() != without
+
+
 def test_a_faulty_entry_of_the_finder_leaves_the_drive_alone(qtbot, page):
     belt(qtbot, page)
     enter(qtbot, page, "commanded_mm", "0")
@@ -343,7 +442,7 @@ def test_every_field_has_a_name_for_assistive_tools(qtbot, page):
     assert page.card.sketch.accessibleDescription() == "200 × 16, 20 teeth, belt 2 mm"
 
 
-@pytest.mark.parametrize("kind", ["toothed belt", "screw", "rack and pinion", "smooth wheel"])
+@pytest.mark.parametrize("kind", ["toothed belt", "screw", "rack and pinion", "smooth wheel", "rotary axis"])
 def test_nothing_is_cut_at_the_smallest_window(qtbot, page, kind):
     choose(page, "kind", kind)
     for key in ("pitch_mm", "teeth", "starts", "module_mm", "diameter_mm"):
@@ -364,6 +463,7 @@ def test_the_sketch_draws_every_kind(qtbot, page):
         ("screw", {"pitch_mm": "2", "starts": "1"}),
         ("rack and pinion", {"pitch_mm": "", "module_mm": "1", "teeth": "15"}),
         ("smooth wheel", {"diameter_mm": "12"}),
+        ("rotary axis", {"gears": "90/10"}),
     ):
         choose(page, "kind", kind)
         for key, text in parts.items():

@@ -26,7 +26,7 @@ def shop(context, store):
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def page(qtbot, shop, by_hand):
     page = ReversalPage(shop)
     qtbot.addWidget(page)
     page.resize(1080, 720)
@@ -40,14 +40,14 @@ def type_readings(qtbot, readings):
     for text in readings:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
         qtbot.wait(1)
 
 
 def fill(page, readings, first=0):
-    for row, text in enumerate(readings, start=first):
-        page.form.model.edit(row, "measured_mm", text)
+    """Paste readings as one step, the first into this row."""
+    keys = [column.key for column in page.form.model.columns]
+    page.form.model.paste(first, keys.index("measured_mm"), "\n".join(readings))
 
 
 def choose(field, value):
@@ -154,15 +154,19 @@ def test_a_full_cycle_gives_the_figures_of_the_standard(qtbot, page, store):
     assert [row["axis"] for row in rows[:10]] == ["up"] * 5 + ["down"] * 5
     type_setting(page, "resolution_mm", "0.00001")
     published = table("reversal_axis_test")
-    for row, reading in enumerate(published):
-        page.form.model.edit(row, "nominal_mm", reading["target_mm"])
-        page.form.model.edit(row, "axis", {"forward": "−", "backward": "+"}[reading["direction"]])
-        page.form.model.edit(row, "measured_mm", reading["measured_mm"])
+    sides = {"forward": "−", "backward": "+"}
+    block = [f"{sides[row['direction']]}\t{row['target_mm']}\t{row['measured_mm']}" for row in published]
+    assert page.form.model.paste(0, 1, "\n".join(block)) == ()
     assert page.form.model.text(0, "error") == "+0.003"
     found = {e.name: e.value for e in page.result.judgement.estimates()}
     assert found["systematic_x"] == pytest.approx(0.01599, abs=5e-6)
     assert found["repeatability_x"] == pytest.approx(0.00835, abs=5e-6)
-    assert "deviation E X" in verdict(page) and "0.0151, 0.0149 mm" in verdict(page)
+    assert "deviation E X" in verdict(page)
+    assert "E from −, from +\n0.0151, 0.01485 mm\nU 0.0012, 0.00067" in verdict(page)
+    mean, *ends = page.plot.data.limits  # as the standard draws it: mean of both directions, ends of A
+    fit = page.result.judgement.fit
+    assert mean.y == pytest.approx((fit.up.mean_mm + fit.down.mean_mm) / 2)
+    assert ends[0].y[0] - ends[1].y[0] == pytest.approx(found["accuracy_x"]) and ends[0].name.startswith("A 0.0186")
     assert "E X from" not in verdict(page)
     assert [series.x.size for series in page.plot.data.points] == [25, 25]
     up = page.plot.data.curves[0]
@@ -240,3 +244,41 @@ def test_a_draft_is_found_again_with_its_way(qtbot, page, shop, store):
     again.show()
     assert again.form.method.value() == "curve" and shown_columns(again) == shown_columns(page)
     assert "3 readings of the curve so far" in verdict(again)
+
+
+def test_pushes_tell_how_stiff_an_axis_is(qtbot, page, store):
+    choose(page.form.method, "push")
+    assert shown_columns(page) == ["feature", "axis", "measured_mm", "error"]
+    assert not page.form.push.isHidden() and page.form.push.value() == 10.0
+    page.form.entry.go_to(0)
+    assert "push along X once, let go, read at rest" in page.form.next_move.text()
+    page.form.entry.go_to(11)
+    assert "Push sideways to X again, the same way; hold the force and read." in page.form.next_move.text()
+    type_setting(page, "resolution_mm", "0.001")
+    fill(page, ["0.500", "0.520"] * 5 + ["0.500", "0.700"] * 5)
+    assert page.form.model.text(1, "error") == "+0.020" and page.form.model.text(0, "error") == ""
+    assert "Along X it gives way by 0.00200" in verdict(page) and "side compliance X" in verdict(page)
+    assert "Take the play out of the slide of X" in verdict(page)
+    assert [event.name for event in page.plot.data.events] == ["Along X", "Sideways to X"]
+    assert page.plot.data.limits[0].y[0] == pytest.approx(0.1)  # 0.05 mm at 5 N
+    type_setting(page, "push_n", "80")
+    assert "A push of 80 N is not possible here" in page.form.push.accessibleDescription()
+    type_setting(page, "push_n", "10")
+    page.form.add_button.click()
+    added = page.form.model.rows()[20]
+    assert (added["feature"], added["axis"], added["kind"]) == ("Sideways", "rest", "sideways")
+    page.keep()
+    (kept,) = store.trials(subject="reversal")
+    assert [e.name for e in kept.estimates] == ["compliance_x", "side_compliance_x"]
+    assert kept.conditions == {
+        "axis": "x", "method": "push", "resolution_mm": 0.001, "push_n": 10.0, "push_limit_n": 0.5
+    }  # fmt: skip
+
+
+def test_a_force_is_asked_for_pushes_only_and_pushes_count_nowhere_else(qtbot, page):
+    assert page.form.push.isHidden() and "push_n" not in page.form.conditions()
+    choose(page.form.method, "push")
+    fill(page, ["0.500", "0.520"])
+    choose(page.form.method, "quick")
+    assert page.form.push.isHidden() and page.card.card is None
+    assert any(page.form.model.mark(place) for place in range(page.form.model.rowCount()))

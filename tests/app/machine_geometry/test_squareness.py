@@ -6,8 +6,9 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from app.pages.machine_geometry.squareness import SquarenessPage
+from core.errors import StoreError
 from core.quantity import Estimate
-from core.records.rows import Machine, Trial
+from core.records.rows import Machine, SettingInForce, Trial
 
 # Pillars of 10 mm at 80 mm, Y leaning towards +X by 0.002 rad, in the order of the page.
 LEANING = "123.25 103.25 123.02 103.02 123.26 103.24 123.03 103.01".split()  # noqa: SIM905
@@ -22,7 +23,7 @@ def shop(context, store):
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def page(qtbot, shop, by_hand):
     page = SquarenessPage(shop)
     qtbot.addWidget(page)
     page.resize(1080, 720)
@@ -36,7 +37,6 @@ def type_readings(qtbot, texts):
     for text in texts:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
         qtbot.wait(1)
 
@@ -113,6 +113,70 @@ def test_after_a_correction_the_angle_kept_before_is_the_prediction(qtbot, page,
     assert "Turn the sign of the term round" in verdict(page)
     choose(page.form.frame_state, "found")
     assert page.record().used == ()
+
+
+def test_keeping_puts_the_term_in_force_and_the_next_trial_verifies_it(qtbot, page, store, shop):
+    assert page.form.settings.field("term_ratio").isHidden()
+    choose(page.form.frame_state, "moved")
+    assert page.form.settings.field("span_mm").isHidden()
+    type_setting(page, "term_ratio", "0.0005")  # set by hand before; the piece was made under it
+    page.form.entry.setFocus()
+    type_readings(qtbot, LEANING)
+    assert "Squareness terms" in verdict(page) and "+0.000500 was in force" in verdict(page)
+    qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
+    (kept,) = store.trials(subject="squareness")
+    now = store.in_force("skew_xy", shop.machine.id)
+    assert (now.old, now.unit, now.trial_id, now.verified_by) == (0.0005, "1", kept.id, None)
+    assert now.new == pytest.approx(0.0025, abs=1e-4)
+    assert (now.prediction["name"], now.prediction["value"], now.prediction["unit"]) == ("squareness_xy", 0.0, "rad")
+    assert now.prediction["U"] == kept.estimates[0].U
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Space)  # the button New readings
+    assert page.form.settings.field("term_ratio").value() == pytest.approx(now.new, abs=1e-6)
+    choose(page.form.frame_state, "terms")
+    page.form.entry.setFocus()
+    type_readings(qtbot, SQUARE)
+    assert "did what was predicted" in verdict(page)
+    assert page.record().used == (kept.id,)
+    qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
+    assert store.in_force("skew_xy", shop.machine.id).verified_by == store.trials(subject="squareness")[0].id
+
+
+def test_a_term_of_the_wrong_sign_is_turned_round_and_said_where_it_is(qtbot, page, store, shop):
+    keep(store, shop, "squareness_xy", 0.001, 0.00005, "rad")
+    choose(page.form.frame_state, "terms")
+    type_setting(page, "term_ratio", "0.001")
+    page.form.entry.setFocus()
+    type_readings(qtbot, LEANING)
+    assert "Turn the sign of the term round, to −0.001000" in verdict(page)
+    page.keep()
+    assert store.in_force("skew_xy", shop.machine.id).new == -0.001
+
+
+def test_the_term_of_the_chosen_plane_is_offered_while_nothing_is_read(qtbot, page, store, shop):
+    judged = SettingInForce(shop.machine.id, None, "skew_xz", 0.0, 0.0007, "1")
+    store.keep(Trial("squareness", machine_id=shop.machine.id), (judged,))
+    term = page.form.settings.field("term_ratio")
+    choose(page.form.plane, "xz")
+    assert term.value() == 0.0007
+    type_readings_at(page, LEANING[:1])
+    choose(page.form.plane, "yz")
+    assert term.value() == 0.0007  # the piece was made under what was typed
+
+
+def type_readings_at(page, texts):
+    for row, text in enumerate(texts):
+        page.form.model.edit(row, "measured_mm", text)
+
+
+def test_a_store_that_fails_is_said_and_no_term_is_made_up(qtbot, page, store, monkeypatch):
+    def fail(*_, **__):
+        raise StoreError("the disk is full")
+
+    monkeypatch.setattr(store, "in_force", fail)
+    with qtbot.waitSignal(page.context.notice) as said:
+        page.plan()
+    assert "the disk is full" in said.args[0]
+    assert page.form.settings.field("term_ratio").value() == 0.0
 
 
 def test_outer_readings_alone_are_warned_of_with_the_size_of_the_kept_reversal(qtbot, page, store, shop):

@@ -20,13 +20,14 @@ whole = {
     DriveKind.SCREW: {"pitch_mm": lengths, "starts": st.integers(1, 12)},
     DriveKind.RACK: {"module_mm": lengths, "teeth": st.integers(3, 500), "helix_deg": st.floats(0, 60)},
     DriveKind.WHEEL: {"diameter_mm": lengths},
+    DriveKind.ROTARY: {},
 }
 drives = st.sampled_from(DriveKind).flatmap(
     lambda kind: st.builds(
         Drive,
         kind=st.just(kind),
         gears=pairs,
-        reeving=st.sampled_from(Reeving),
+        reeving=st.just(Reeving.DIRECT) if kind is DriveKind.ROTARY else st.sampled_from(Reeving),
         microsteps=st.sampled_from([1, 16, 256]),
         u_ratio=st.none() | st.floats(1e-5, 0.05),
         **whole[kind],
@@ -54,8 +55,12 @@ def test_parts_name_only_what_the_kind_has():
 @pytest.mark.parametrize(
     "parts, field, message",
     [
-        ({}, "kind", "Choose what moves the carriage: belt, screw, rack or wheel."),
-        ({"kind": "chain"}, "kind", "“chain” is no kind of drive known here; choose one of belt, screw, rack, wheel."),
+        ({}, "kind", "Choose what moves the carriage: belt, screw, rack or wheel; or a rotary axis."),
+        (
+            {"kind": "chain"},
+            "kind",
+            "“chain” is no kind of drive known here; choose one of belt, screw, rack, wheel, rotary.",
+        ),
         ({**BELT, "reeving": "3"}, "reeving", "“3” is no reeving known here; choose one of direct, half, double."),
         ({**BELT, "colour": "red"}, "colour", "A drive has no part called “colour”; leave it out."),
         ({"kind": "belt", "pitch_mm": 2}, "teeth", "The number of teeth is missing; count or measure it."),

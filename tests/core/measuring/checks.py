@@ -7,7 +7,8 @@ from dataclasses import replace
 
 import numpy as np
 
-from core.measuring.checkpoints import CheckReadings, bore_under_read
+from core.measuring.checkpoints import bore_under_read
+from core.measuring.checkreadings import CheckReadings
 from core.measuring.instrumentkinds import Part, Plan, plan_check
 
 FEATURE = 10.06

@@ -1,5 +1,6 @@
 """Results in doubt: all that were read between the good checks before and after a bad one."""
 
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
 import pytest
@@ -44,6 +45,24 @@ def test_between_the_good_checks(checks, doubtful):
     trials = [kept(hour, hour) for hour in (1, 5, 9)]
     known = [check(100 + place, hour, what) for place, (hour, what) in enumerate(checks)]
     assert [doubt.trial.id for doubt in in_doubt(known, trials)] == doubtful
+
+
+@pytest.mark.parametrize(
+    ("begun", "doubtful"),
+    [(None, False), (7, False), (5, True), (1, True)],  # the bad check at 4, good ones at 2 and 6
+)
+def test_what_was_begun_before_the_good_check_was_read_before_it_too(begun, doubtful):
+    started = None if begun is None else NOON + timedelta(hours=begun)
+    trial = replace(kept(9, 8), started_at=started)
+    checks = [check(1, 2, GOOD), check(2, 4, BAD), check(3, 6, GOOD)]
+    assert bool(in_doubt(checks, [trial])) == doubtful
+
+
+def test_a_trial_kept_before_the_last_good_check_is_not_in_doubt_although_one_begun_then_is():
+    checks = [check(1, 2, GOOD), check(2, 4, BAD)]
+    begun = NOON + timedelta(hours=1)
+    early, long = replace(kept(3, 1.5), started_at=begun), replace(kept(4, 3), started_at=begun)
+    assert [doubt.trial.id for doubt in in_doubt(checks, [early, long])] == [4]
 
 
 def test_each_says_which_check_and_since_when():

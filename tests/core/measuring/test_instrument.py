@@ -1,16 +1,19 @@
 """Checks of hand instruments: the book's budget, planted faults, what goes into the instrument's row, refusals."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
 
 from core.errors import InputError
-from core.measuring.checkpoints import CheckReadings, bore_under_read
+from core.measuring.checkpoints import bore_under_read
+from core.measuring.checkreadings import CheckReadings
 from core.measuring.gum import Coverage
 from core.measuring.instrument import check_instrument, instrument_after
 from core.measuring.instrumentkinds import (
     KINDS,
+    LightGap,
     Part,
     Plan,
     kind_of,
@@ -26,7 +29,7 @@ from core.records.rows import Instrument
 from tests.core.measuring.checks import rows, taken, with_reading
 from tests.published import printed
 
-ZERO, LENGTH, TIP, INSIDE, HAND, SECOND = Part
+ZERO, LENGTH, TIP, INSIDE, DEPTH, HAND, SECOND = Part
 
 
 def point(check, part, reference):
@@ -55,8 +58,8 @@ def test_the_caliper_of_ea_4_02_s10():
 def test_a_good_caliper_conforms_and_its_numbers_go_into_the_row():
     check = check_instrument(taken(zero=0.002, rng=np.random.default_rng(1)))
     assert check.conformity is Conformity.CONFORMING
-    assert check.untold == ()
-    assert [e.name for e in check.estimates()] == ["zero_outside", "zero_inside", "scale", "sd_hand"]
+    assert [untold.name for untold in check.untold] == ["light_gap"]
+    assert [e.name for e in check.estimates()] == ["zero_outside", "zero_inside", "zero_depth", "scale", "sd_hand"]
     assert {e.unit for e in check.estimates()} == {"mm", "1"}
     row = instrument_after(Instrument("Caliper 2", u_outside_zero_mm=0.9), check)
     zero = check.zero
@@ -114,6 +117,36 @@ def test_worn_tips_widen_the_budget_and_are_judged():
     assert check.conformity is Conformity.NOT_CONFORMING
 
 
+def test_light_between_the_closed_jaws_proves_nothing_and_none_adds_nothing():
+    good = taken(zero=0.002, rng=np.random.default_rng(1))
+    none = check_instrument(replace(good, light_gap=LightGap.NONE))
+    assert (none.conformity, none.untold) == (Conformity.CONFORMING, ())
+    seen = check_instrument(replace(good, light_gap=LightGap.SEEN))
+    assert (seen.conformity, seen.light_gap, seen.untold) == (Conformity.NOT_PROVED, LightGap.SEEN, ())
+    assert [e.value for e in seen.estimates()] == [e.value for e in none.estimates()]
+
+
+def test_the_depth_rod_has_a_zero_of_its_own():
+    readings = taken(rng=np.random.default_rng(1))
+    for row in (row for row, part in enumerate(readings.part) if part is DEPTH):
+        readings = with_reading(readings, row, -0.01)
+    check = check_instrument(readings)
+    assert check.depth_zero.value == pytest.approx(-0.01) and check.depth_zero.u > 0.0
+    assert point(check, DEPTH, 0.0).count == 3
+    assert check.depth_zero.name == "zero_depth" and abs(check.zero.value) < 0.005
+    for row in (row for row, part in enumerate(readings.part) if part is DEPTH):
+        readings = with_reading(readings, row, -0.06)
+    assert point(check_instrument(readings), DEPTH, 0.0).decision.conformity is Conformity.NOT_CONFORMING
+    assert DEPTH not in parts_of("micrometer") and DEPTH in parts_of("caliper") and TIP not in parts_of("balance")
+
+
+def test_a_micrometer_has_faces_but_neither_blades_nor_rod():
+    check = check_instrument(taken("micrometer", resolution=0.001, sd=0.0004, rng=np.random.default_rng(1)))
+    assert [untold.name for untold in check.untold] == ["light_gap"]
+    balance = check_instrument(taken("balance", rng=np.random.default_rng(1)))
+    assert balance.untold == ()
+
+
 def test_flat_blades_read_a_small_bore_too_small():
     """Chord of a circle: about t^2/(2 D)."""
     assert bore_under_read(0.4, 5.0) == pytest.approx(0.4**2 / 10, rel=0.01)
@@ -131,7 +164,7 @@ def test_zero_alone_proves_nothing_but_gives_zero():
     check = check_instrument(taken(plan=Plan.ZERO))
     assert check.conformity is Conformity.NOT_PROVED
     assert (check.scale, check.curve()) == (None, None)
-    assert [untold.name for untold in check.untold] == ["scale", "zero_inside", "sd_hand"]
+    assert [untold.name for untold in check.untold] == ["scale", "zero_inside", "zero_depth", "light_gap", "sd_hand"]
     row = instrument_after(Instrument("Caliper 2", u_scale_ratio=1e-4, sd_hand_mm=0.02), check)
     assert (row.u_scale_ratio, row.sd_hand_mm) == (1e-4, 0.02)
     assert row.u_outside_zero_mm == pytest.approx(check.zero.u)
@@ -146,7 +179,8 @@ def test_the_hand_alone_tells_about_the_hand():
     check = check_instrument(taken(plan=Plan.TWO_PEOPLE, offset=0.03, rng=np.random.default_rng(3)))
     assert (check.points, check.worst(), check.zero_return) == ((), None, None)
     assert check.conformity is Conformity.NOT_PROVED
-    assert [untold.name for untold in check.untold] == ["zero_outside", "scale", "zero_inside"]
+    untold = [untold.name for untold in check.untold]
+    assert untold == ["zero_outside", "scale", "zero_inside", "zero_depth", "light_gap"]
     assert check.hand.dof == 18
     row = instrument_after(Instrument("Caliper 2", u_outside_zero_mm=0.9), check)
     assert (row.u_outside_zero_mm, row.sd_hand_dof) == (0.9, 18)

@@ -18,15 +18,14 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
-from enum import StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.filament.gauge import Gauge
 from core.measuring.gum import combine
 from core.quantity import Estimate
-from core.records.rows import Instrument
 from core.words import Words, tr
 
 METHOD = "diameter 1"
@@ -40,50 +39,6 @@ _SUSPECT_COUNT = 6  # so many equal readings are rather the label than the gauge
 _ROOT_12 = math.sqrt(12.0)
 
 Floats = NDArray[np.float64]
-
-
-class GaugeKind(StrEnum):
-    """What the diameters are read with."""
-
-    CALIPER = "caliper"
-    MICROMETER = "micrometer"
-
-
-def gauge_words(kind: GaugeKind) -> Words:
-    """Return the name of a gauge for people."""
-    return {GaugeKind.CALIPER: tr("caliper"), GaugeKind.MICROMETER: tr("micrometer")}[kind]
-
-
-@dataclass(frozen=True, slots=True)
-class Gauge:
-    """A gauge with the uncertainties that no averaging removes; `on_record` tells a checked one from a usual one."""
-
-    kind: GaugeKind
-    u_zero_mm: float
-    u_scale_ratio: float
-    resolution_mm: float
-    sd_hand_mm: float | None = None
-    on_record: bool = False
-
-
-_USUAL = {  # standard uncertainty of a length to 5 mm; common practice, no source
-    GaugeKind.CALIPER: Gauge(GaugeKind.CALIPER, 0.012, 0.0, 0.01),
-    GaugeKind.MICROMETER: Gauge(GaugeKind.MICROMETER, 0.003, 0.0, 0.001),
-}
-
-
-def gauge_of(kind: GaugeKind, instrument: Instrument | None = None) -> Gauge:
-    """Return the gauge: the instrument where it is of that kind, else what is usual for the kind."""
-    if instrument is None or instrument.kind != kind:
-        return _USUAL[kind]
-    return Gauge(
-        kind,
-        instrument.u_outside_zero_mm,
-        instrument.u_scale_ratio,
-        instrument.resolution_mm,
-        instrument.sd_hand_mm,
-        on_record=True,
-    )
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -202,8 +157,13 @@ def _check_nominal(nominal_mm: float) -> None:
         )
 
 
-def check_sort(reading_mm: float, nominal_mm: float) -> None:
+def check_sort(reading_mm: float, nominal_mm: float, place: int | None = None) -> None:
     """Refuse a reading that is filament of another usual diameter than the nominal.
+
+    Args:
+        reading_mm: as read.
+        nominal_mm: as claimed by the maker.
+        place: number of its place, from 1; None where it is not told.
 
     Raises:
         InputError: field `nominal_mm`.
@@ -212,18 +172,17 @@ def check_sort(reading_mm: float, nominal_mm: float) -> None:
         return
     for known in USUAL_DIAMETERS_MM:
         if abs(reading_mm - known) <= _NEAR_MM:
-            raise InputError(
-                "nominal_mm",
-                tr("{reading:g} mm read for a filament set to {nominal:g} mm: is it filament of {known:g} mm? Choose "
-                   "the nominal, or read again.", reading=reading_mm, nominal=nominal_mm, known=known),
-            )
+            says = tr("{reading:g} mm read for a filament set to {nominal:g} mm: is it filament of {known:g} mm? Type "
+                      "its nominal, or read again.", reading=reading_mm, nominal=nominal_mm, known=known)
+            says = says if place is None else tr("Place {place}: {says}", place=place, says=says)
+            raise InputError("nominal_mm", says)
 
 
 def _check_reading(field: str, row: int, reading: float | None, nominal_mm: float) -> None:
     """Refuse what is no filament, and filament of another sort than the nominal."""
     if reading is None or abs(reading - nominal_mm) <= _SAME_SORT_MM:
         return
-    check_sort(reading, nominal_mm)
+    check_sort(reading, nominal_mm, row + 1)
     for factor in (10.0, 100.0, 0.1):
         if abs(reading / factor - nominal_mm) <= _SAME_SORT_MM:
             raise InputError(
@@ -240,8 +199,8 @@ def _check_reading(field: str, row: int, reading: float | None, nominal_mm: floa
         )
     raise InputError(
         field,
-        tr("{reading:g} mm is more than {limit:g} mm from the nominal {nominal:g} mm; read it again, or choose the "
-           "nominal.", reading=reading, limit=_SAME_SORT_MM, nominal=nominal_mm),
+        tr("{reading:g} mm is more than {limit:g} mm from the nominal {nominal:g} mm; read it again, or type "
+           "another nominal.", reading=reading, limit=_SAME_SORT_MM, nominal=nominal_mm),
         row,
     )
 

@@ -1,14 +1,15 @@
 """Extruder feed: filament really drawn in against commanded, and the steps per millimetre that follow.
 
-    fed = mark - rest            or        fed = mass / mass per length
+    fed = mark - rest            or        fed = mass / mass per length lambda
     ratio = fed / commanded      S_new = S_in_force / ratio
 
 Symbols: S steps per millimetre of the extruder, S_in_force those in force when it was measured, n repeats, u_r standard
 uncertainty of reading one mark. A repeat reads two marks; where the scatter of the repeats agrees with that
-(chi-squared test), the uncertainty rests on the reading, else on the scatter.
+(chi-squared test), the uncertainty rests on the reading, else on the scatter. By mass a repeat is one weighing of
+u_r/lambda; a balance that was used for lambda too is off alike in both, so only its reading counts.
 
-Reference: JCGM 100:2008 4.2, 4.3 and 5.1.6 (relative uncertainty of a quotient). The rules (0.5 % to leave, 5 % to go
-back): common practice, no source.
+Reference: JCGM 100:2008 4.2, 4.3 and 5.1.6 (relative uncertainty of a quotient). The rules (less than 0.5 %, or
+less than U, to leave; 5 % to go back): common practice, no source.
 """
 
 from __future__ import annotations
@@ -32,6 +33,7 @@ BITE_RATIO = 0.05  # beyond it is no bite of the wheel
 _READING_DOF = 50.0  # a reading uncertainty known to 10 % (JCGM 100:2008 G.4.2)
 _FACTORS = (0.25, 0.5, 2.0, 4.0)
 _FACTOR_WIDTH = 0.04
+_MM_PER_M = 1000.0
 
 Floats = NDArray[np.float64]
 
@@ -41,6 +43,7 @@ class FeedAnswer(StrEnum):
 
     LEAVE = "leave"
     CHANGE = "change"
+    ONCE = "once"
     WRONG_PART = "wrong_part"
     GO_BACK = "go_back"
     UPSIDE_DOWN = "upside_down"
@@ -106,6 +109,28 @@ def fed_from_marks(mark_mm: Sequence[float], rest_mm: Sequence[float]) -> Floats
     return np.asarray(mark - rest)
 
 
+def fed_from_mass(mass_g: Sequence[float], mass_per_length_g_m: float) -> Floats:
+    """Return the filament delivered in mm (n,), from the mass of each strand and the mass per length of its lot.
+
+    Raises:
+        InputError: field `mass_g` with the row, or `mass_per_length_g_m`, for what cannot be.
+    """
+    if not 0.3 <= mass_per_length_g_m <= 50.0:
+        raise InputError(
+            "mass_per_length_g_m",
+            tr("{value:g} g/m is no filament; 1.75 mm has about 3 g/m. Weigh a metre on the page Diameter.",
+               value=mass_per_length_g_m),
+        )
+    mass = np.asarray(mass_g, dtype=float)
+    for row in np.flatnonzero(~((mass > 0) & (mass < 1000))):
+        raise InputError(
+            "mass_g",
+            tr("A strand of {mass:g} g cannot be; weigh it again or leave the row empty.", mass=float(mass[row])),
+            int(row),
+        )
+    return np.asarray(_MM_PER_M * mass / mass_per_length_g_m)
+
+
 def measure_feed(
     commanded_mm: Sequence[float],
     fed_mm: Sequence[float],
@@ -150,12 +175,12 @@ def measure_feed(
         in_force_steps_mm,
         rests_on,
         factor,
-        _answer(ratio, factor, in_force_steps_mm, previous),
+        _answer(ratio, n, factor, in_force_steps_mm, previous),
     )
 
 
 def _answer(
-    ratio: Estimate, factor: float, in_force_steps_mm: float, previous: tuple[float, float] | None
+    ratio: Estimate, repeats: int, factor: float, in_force_steps_mm: float, previous: tuple[float, float] | None
 ) -> FeedAnswer:
     change = abs(ratio.value - 1.0)
     if factor != 1.0:
@@ -164,9 +189,11 @@ def _answer(
         return FeedAnswer.UPSIDE_DOWN
     if change > BITE_RATIO:
         return FeedAnswer.GO_BACK
-    if change + ratio.U < LEAVE_RATIO or change < min(LEAVE_RATIO, ratio.U):
+    if change < LEAVE_RATIO:
         return FeedAnswer.LEAVE
-    return FeedAnswer.CHANGE if change > max(ratio.U, LEAVE_RATIO) else FeedAnswer.UNCLEAR
+    if change <= ratio.U:
+        return FeedAnswer.UNCLEAR
+    return FeedAnswer.CHANGE if repeats > 1 else FeedAnswer.ONCE  # one mark misread would be a change
 
 
 def _upside_down(ratio: Estimate, in_force_steps_mm: float, ratio_before: float, steps_before: float) -> bool:

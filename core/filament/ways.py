@@ -14,7 +14,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
-from core.filament.diameter import Gauge, area_ratio
+from core.filament.diameter import area_ratio
+from core.filament.gauge import Gauge
 from core.filament.massperlength import diameter_from_mass
 from core.quantity import Estimate
 from core.words import Words, tr

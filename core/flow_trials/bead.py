@@ -136,6 +136,24 @@ def convert_flow_ratio(flow_ratio: float, bead: Bead, model: BeadModel) -> float
     return flow_ratio * bead.area_mm2 / area_mm2(bead.width_mm, bead.height_mm, model)
 
 
+def bead_words(bead: Bead, rate_mm3_s: float, filament_mm: float | None = None) -> Words:
+    """Say what a bead is as commanded: cross-section, spacing, speed at a rate, filament for each mm of path.
+
+    Args:
+        bead: as commanded.
+        rate_mm3_s: volumetric rate above 0.
+        filament_mm: diameter of the filament; None where it is not known.
+    """
+    fed = tr(", {ratio:.4g} mm fed a mm", ratio=bead.filament_ratio(filament_mm)) if filament_mm else ""
+    return tr(
+        "Bead {area:.3g} mm², spacing {spacing:.3g} mm{fed}, speed {speed:.0f} mm/s.",
+        area=bead.area_mm2,
+        spacing=bead.spacing_mm,
+        fed=fed,
+        speed=rate_mm3_s / bead.area_mm2,
+    )
+
+
 def bead_questions(bead: Bead, nozzle_mm: float) -> tuple[Words, ...]:
     """Ask about a bead that a nozzle of this bore hardly lays.
 

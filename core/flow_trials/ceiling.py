@@ -8,7 +8,7 @@
 Symbols: Q volumetric rate, mm3/s; r0 share at slow rates, which is the net feed and not asked for here; T temperature.
 
 Reference: `core.measuring.brokenstick` for the fit; ISO/TS 28037:2010 for the line over the temperatures. A drop of 2
-%, and 80 % of the ceiling for printing: common practice, no source.
+%, 80 % of the ceiling for printing, and ± 5 K: common practice, no source.
 """
 
 from __future__ import annotations
@@ -24,13 +24,14 @@ from core.errors import InputError
 from core.measuring.brokenstick import BrokenStick, fit_broken_stick
 from core.measuring.straightline import Line, fit_line
 from core.quantity import Estimate, coverage_factor
-from core.words import tr
+from core.words import Words, tr
 
 METHOD = "ceiling 1"
 DROP_RATIO = 0.02
 SAFETY_RATIO = 0.8
 MOST_SHARE = 1.03
-SAME_TEMPERATURE_C = 2.5
+SAME_TEMPERATURE_C = 2.5  # within one trial
+HOLDS_WITHIN_K = 5.0
 
 Floats = NDArray[np.float64]
 
@@ -66,6 +67,34 @@ class Ceiling:
     def estimates(self) -> tuple[Estimate, ...]:
         """Return flow_ceiling (mm3/s), for several temperatures each with its temperature in the name."""
         return tuple(part.ceiling for part in self.at if part.ceiling is not None)
+
+
+@dataclass(frozen=True, slots=True)
+class KnownCeiling:
+    """A ceiling that was kept: the nozzle's temperature, the rate, and the trial it comes from."""
+
+    temperature_c: float
+    ceiling: Estimate
+    trial_id: int
+
+
+def ceiling_near(known: Sequence[KnownCeiling], temperature_c: float) -> KnownCeiling | None:
+    """Return the ceiling that holds at a temperature: the nearest within 5 K, the first of equally near ones."""
+    near = [one for one in known if abs(one.temperature_c - temperature_c) <= HOLDS_WITHIN_K]
+    return min(near, key=lambda one: abs(one.temperature_c - temperature_c), default=None)
+
+
+def ceiling_far(known: Sequence[KnownCeiling], temperature_c: float) -> Words | None:
+    """Mark that ceilings are known, but none within 5 K of a temperature."""
+    if not known or ceiling_near(known, temperature_c) is not None:
+        return None
+    nearest = min(known, key=lambda one: abs(one.temperature_c - temperature_c))
+    return tr(
+        "The flow ceiling was measured at {tested:g} °C: outside ±5 K of it nothing is told at {used:g} °C. Measure it "
+        "there.",
+        tested=round(nearest.temperature_c, 1),
+        used=temperature_c,
+    )
 
 
 def delivered_share(mass_g: ArrayLike, length_mm: float, mass_per_length_g_m: float) -> Floats:

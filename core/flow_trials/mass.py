@@ -22,8 +22,9 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.flow_trials.bead import strand_area_mm2
 from core.flow_trials.conditions import PrintConditions
+from core.flow_trials.plastic import Density, MassPerLength
 from core.measuring.gum import combine
-from core.quantity import Estimate
+from core.quantity import Estimate, rounded_pair
 from core.words import Words, tr
 
 METHOD = "mass 1"
@@ -69,62 +70,6 @@ def commanded_by_length(path_filament_mm: float, filament_mm: float, with_factor
             tr("{value:g} mm of filament cannot be; add up the lengths of the path.", value=path_filament_mm),
         )
     return Commanded(path_filament_mm * strand_area_mm2(filament_mm, "filament_mm"), with_factor)
-
-
-@dataclass(frozen=True, slots=True)
-class Density:
-    """Density of the plastic with its relative standard uncertainty.
-
-    Raises:
-        InputError: fields `density_g_cm3` or `u_ratio`.
-    """
-
-    density_g_cm3: float
-    u_ratio: float = 0.005
-
-    def __post_init__(self) -> None:
-        """Refuse what is no plastic."""
-        if not 0.3 <= self.density_g_cm3 <= 5.0:
-            raise InputError(
-                "density_g_cm3",
-                tr("{value:g} g/cm³ is no filament; it lies between 0.3 and 5. Typed in kg/m³?",
-                   value=self.density_g_cm3),
-            )  # fmt: skip
-        _check_relative(self.u_ratio)
-
-    @property
-    def g_mm3(self) -> float:
-        """Mass of a cubic millimetre."""
-        return self.density_g_cm3 / 1000.0
-
-
-@dataclass(frozen=True, slots=True)
-class MassPerLength:
-    """Mass per length of the filament with its relative standard uncertainty, and the diameter the path counts with.
-
-    Raises:
-        InputError: fields `mass_per_length_g_m`, `filament_mm` or `u_ratio`.
-    """
-
-    mass_per_length_g_m: float
-    filament_mm: float
-    u_ratio: float = 0.003
-
-    def __post_init__(self) -> None:
-        """Refuse what is no filament."""
-        if not 0.3 <= self.mass_per_length_g_m <= 50.0:
-            raise InputError(
-                "mass_per_length_g_m",
-                tr("{value:g} g/m is no filament; 1.75 mm has about 3 g/m. Weigh a metre.",
-                   value=self.mass_per_length_g_m),
-            )  # fmt: skip
-        strand_area_mm2(self.filament_mm, "filament_mm")
-        _check_relative(self.u_ratio)
-
-    @property
-    def g_mm3(self) -> float:
-        """Mass of a cubic millimetre as the path counts it: lambda/A_f."""
-        return self.mass_per_length_g_m / 1000.0 / strand_area_mm2(self.filament_mm)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -178,12 +123,13 @@ def measure_mass(
     parts = [random, u_balance_g / float(np.mean(mass)), plastic.u_ratio]
     relative = combine(parts, [max(n - 1.0, 1.0), math.inf, math.inf])
     value = conditions.in_force_ratio / share
+    flow = Estimate(NAME, value, value * relative.u, relative.dof, "1")
     return MassFlow(
-        flow=Estimate(NAME, value, value * relative.u, relative.dof, "1"),
+        flow=flow,
         mass_g=mass,
         reading_ratio=conditions.in_force_ratio * expected / mass,
         expected_g=expected,
-        questions=tuple(_questions(mass, u_balance_g, plastic)),
+        questions=(*_questions(mass, u_balance_g), *_fed(mass, plastic, share, flow.U / flow.value)),
     )
 
 
@@ -236,12 +182,26 @@ def _check_share(share: float) -> None:
         )
 
 
-def _check_relative(u_ratio: float) -> None:
-    if not 0 < u_ratio <= 0.2:
-        raise InputError("u_ratio", tr("An uncertainty of {value:g} % is not between 0 and 20 %.", value=100 * u_ratio))
+def _fed(mass: Floats, plastic: Density | MassPerLength, share: float, U_ratio: float) -> list[Words]:
+    """Say how much filament is truly in a piece: m/lambda, against what its path commands."""
+    if not isinstance(plastic, MassPerLength):
+        return []
+    fed_m = float(np.mean(mass)) / plastic.mass_per_length_g_m
+    length, U_length = rounded_pair(fed_m, fed_m * U_ratio)
+    percent, U_percent = rounded_pair(100.0 * share, 100.0 * share * U_ratio)
+    return [
+        tr(
+            "By mass per length this tests the feed: {length} ± {U_length} m of filament are in a piece, {percent} ± "
+            "{U_percent} % of what the path commands. A filament diameter set wrong stays hidden: weigh by density.",
+            length=length.removeprefix("+"),
+            U_length=U_length,
+            percent=percent.removeprefix("+"),
+            U_percent=U_percent,
+        )
+    ]
 
 
-def _questions(mass: Floats, u_balance_g: float, plastic: Density | MassPerLength) -> list[Words]:
+def _questions(mass: Floats, u_balance_g: float) -> list[Words]:
     asks, mean = [], float(np.mean(mass))
     if u_balance_g > COARSE_BALANCE_RATIO * mean:
         asks.append(
@@ -254,8 +214,4 @@ def _questions(mass: Floats, u_balance_g: float, plastic: Density | MassPerLengt
         )
     if mass.size == 1:
         asks.append(tr("One piece: how far the next would differ is not in the interval."))
-    if isinstance(plastic, MassPerLength):
-        asks.append(
-            tr("By mass per length this tests the feed: a filament diameter set wrong stays hidden. Weigh by density.")
-        )
     return asks

@@ -40,6 +40,7 @@ _OFFSET_KNOWN_RATIO = 0.24  # JCGM 100:2008 table E.1: a standard deviation from
 _MOST_LAYERS = 1000
 _SLIP_FACTOR = 4.0
 _USUAL_STEP_MM = 0.01
+USUAL_U_MM = 0.012  # of a caliper that nobody checked, zero and scale; common practice, no source
 
 Floats = NDArray[np.float64]
 
@@ -120,7 +121,7 @@ def measure_wall(
         wall_mm: (n,) readings at the middle of the faces, two at least.
         conditions: what held while the box was printed.
         box: its thickness and how the jaws touched it.
-        instrument: its zero, scale and resolution; None where none is on record.
+        instrument: its zero, scale and resolution; None takes those of a usual caliper.
 
     Raises:
         InputError: field `wall_mm`, with the row where it is one; `beads` where the wall looks like another number.
@@ -174,7 +175,9 @@ def _of_readings(walls: Floats, instrument: Instrument | None) -> tuple[float, f
     step = (instrument.resolution_mm if instrument else 0.0) or _USUAL_STEP_MM
     rounding = 0.0 if sd >= step / 2.0 else step / math.sqrt(12.0)  # a wider scatter averages the last digit
     shared = [rounding]
-    if instrument is not None:
+    if instrument is None:
+        shared.append(USUAL_U_MM)
+    else:
         shared += [instrument.u_outside_zero_mm, instrument.u_scale_ratio * float(np.mean(walls))]
     return sd / math.sqrt(n), n - 1.0, shared
 
@@ -230,5 +233,8 @@ def _questions(walls: Floats, box: WallBox, instrument: Instrument | None) -> li
     if walls.size < ENOUGH_PLACES:
         asks.append(tr("Only {count} places: read eight, away from seam and corners.", count=int(walls.size)))
     if instrument is None:
-        asks.append(tr("No instrument is on record: its zero is not in the interval."))
+        asks.append(
+            tr("A usual caliper is taken, u {u:g} mm (common practice, no source): pick the checked one above.",
+               u=USUAL_U_MM)
+        )  # fmt: skip
     return asks

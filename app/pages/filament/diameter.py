@@ -17,7 +17,8 @@ from app.widgets.reading_rows import lists_of
 from app.widgets.resultcard import Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
-from core.filament.diameter import GaugeKind, check_sort
+from core.filament.diameter import check_sort
+from core.filament.gauge import GaugeKind
 from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
@@ -37,7 +38,11 @@ class DiameterPage(TrialPage):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Diameter")
-        plot = PlotPane(self.tr("No readings here yet. Read two diameters square to each other at ten places."))
+        empty = self.tr(
+            "No readings here yet. Read two diameters square to each other at ten places; weigh cut metres; weigh "
+            "samples in water."
+        )
+        plot = PlotPane(empty)
         plot.set_data(PlotData((), title=self.tr("Diameter around and along")))
         self._typed: Typed | None = None
         self.lay_out(DiameterForm(self.picker), plot, ResultCard())
@@ -84,16 +89,17 @@ class DiameterPage(TrialPage):
     def show_result(self, result: DiameterJudgement) -> None:
         """Draw the picture, write the verdict, mark what is out of round."""
         from app.pages.filament.diameterplot import diameter_plot
-        from app.pages.trialcard import advice_card, kept_card
+        from app.pages.trialcard import advice_card, kept_card, place_row
 
         lot = self.context.lot
         claimed = lot.claimed_tolerance_mm if lot else None
         self.plot.set_data(diameter_plot(result, str(self.form.view.value()), claimed, self._show_pairs(result)))
+        place = [place_row(self.context, self.kept_trial)]
         if self.kept_trial:
-            self.card.show_card(kept_card(self.kept_trial))
+            self.card.show_card(kept_card(self.kept_trial, place))
             return
         mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
         self.card.show_card(replace(card, paragraphs=(*card.paragraphs, _ways_paragraph(result))))
 
     def record(self) -> Trial:
@@ -147,7 +153,7 @@ class DiameterPage(TrialPage):
 
     def _show_pairs(self, result: DiameterJudgement) -> list[int]:
         """Write the ovality beside the pairs, mark those out of round, and return their numbers."""
-        from core.guidance.diameteradvice import OVAL_RETURN_MM
+        from core.guidance.sectionadvice import OVAL_RETURN_MM
 
         typed, pairs = self._typed, result.pairs
         texts: dict[int, str] = {}
@@ -184,7 +190,6 @@ class DiameterPage(TrialPage):
 
 def _complete(values: tuple[float | None, ...]) -> tuple[float, ...]:
     return tuple(value for value in values if value is not None)
-
 
 
 def _ways_paragraph(result: DiameterJudgement) -> Paragraph:

@@ -11,7 +11,8 @@ from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries
 from app.words import shown
 from core.filament.density import measure_density
 from core.filament.massperlength import measure_mass_per_length
-from core.guidance.diameteradvice import OVAL_RETURN_MM, DiameterJudgement
+from core.guidance.diameteradvice import DiameterJudgement
+from core.guidance.sectionadvice import OVAL_RETURN_MM
 from core.quantity import Estimate, value_text
 from core.words import tr
 
@@ -51,7 +52,7 @@ def _ribbon(judged: DiameterJudgement, claimed_mm: float | None, place: Floats) 
     first, second = (values - pairs.nominal_mm for values in (pairs.first_mm, pairs.second_mm))
     d = pairs.diameter
     ends = np.array([float(place.min()) - 0.5, float(place.max()) + 0.5])
-    mean = shown(tr("equivalent {d}", d=value_text(d).removeprefix("+")))
+    mean = shown(tr("equivalent, {d}", d=value_text(d).removeprefix("+")))
     return PlotData(
         points=(
             _readings(shown(tr("largest")), place, first, pairs.oval_mm, pairs.first_mm, "▲", 0),
@@ -92,7 +93,7 @@ def _repeats(mean: Estimate, each: list[Estimate], name: str, x_label: str, y_la
     values, half = np.array([e.value for e in each]), np.array([e.U for e in each])
     return PlotData(
         points=(PointSeries(name, number, values, half, symbol="●", role=0),),
-        curves=(FitCurve(shown(tr("mean {mean}", mean=text)), ends, np.full(2, mean.value), np.full(2, mean.U)),),
+        curves=(FitCurve(shown(tr("mean, {mean}", mean=text)), ends, np.full(2, mean.value), np.full(2, mean.U)),),
         x_label=x_label,
         y_label=y_label,
         title=title,

@@ -5,19 +5,15 @@ No lot picked means a new one. What is typed and not saved is an open trial of t
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
 from app.pages.filament.lothistory import earlier_card
-from app.theme import STEP_PX
-from app.widgets.lotcard import LotCard
-from app.widgets.materialcard import MaterialCard
-from app.widgets.resultcard import CardData, Paragraph, ResultCard
-from app.widgets.weighingcard import WeighingCard
+from app.pages.filament.lotpane import LotPane
+from app.widgets.resultcard import CardData, Paragraph
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.quantity import Estimate
@@ -27,7 +23,6 @@ from core.words import tr
 if TYPE_CHECKING:
     from core.guidance.dryingadvice import Weighing, WeighingJudgement
 
-_WEIGHED = "weighing."  # before the names of the weighing's fields in a draft
 _NOTHING = "readings"
 _FIELDS = {"after_g": "now_g", "spool_g": "spool_mass_g"}
 
@@ -47,13 +42,14 @@ class LotsPage(Page):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Lots")
-        self.entry, self.material, self.weighing = LotCard(self.title), MaterialCard(), WeighingCard()
-        self.form = self.entry.form
-        self.card = ResultCard(self.tr("Moisture and stock"))
-        self.card.keep_button.setText(self.tr("Keep wei&ghing"))
+        self.pane = LotPane(self.title)
+        self.entry, self.material, self.weighing = self.pane.entry, self.pane.material, self.pane.weighing
+        self.form, self.card = self.entry.form, self.pane.card
         self._lot: Lot | None = None  # as it was when the form was filled from it
         self._stored: dict[str, str] = {}  # the texts of the page then
-        self._make_layout()
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.addWidget(self.pane)
         self.setFocusProxy(self.form.field("name"))
         self._wire()
         self.load_draft(None)
@@ -86,7 +82,7 @@ class LotsPage(Page):
 
     def record(self) -> Trial:
         """Return what is typed and not saved; nothing where the page shows the lot as stored."""
-        typed = self._texts()
+        typed = self.pane.texts()
         unsaved = typed if typed != self._stored else {}
         readings = {"field": list(unsaved), "raw": list(unsaved.values())}
         return Trial(self.subject, lot_id=self._lot.id if self._lot else None, readings=readings)
@@ -107,11 +103,11 @@ class LotsPage(Page):
             self.context.say(shown(error.message), Level.ERROR)
             return
         self.draft = None
-        weighed = {name: text for name, text in self._texts().items() if name.startswith(_WEIGHED)}
-        self._stored = self._texts()
+        weighed = self.pane.weighed()
+        self._stored = self.pane.texts()
         self.context.lots_changed.emit()
         self.context.select_lot(saved.id)
-        self._set_texts(weighed)
+        self.pane.set_texts(weighed)
         self._finish()
         self.context.say(self.tr("{name} saved.").format(name=saved.name), Level.GOOD)
 
@@ -121,7 +117,7 @@ class LotsPage(Page):
         if self.result is None or self._why_not_keep():
             return
         judged, weighed = self.result, self.read()
-        texts = {name: text for name, text in self._texts().items() if name.startswith(_WEIGHED)}
+        texts = self.pane.weighed()
         trial = Trial(
             self.subject,
             lot_id=weighed.lot.id,
@@ -148,9 +144,9 @@ class LotsPage(Page):
         self.form.show_lot(self._lot)
         self.form.clear_problems()
         self.weighing.clear()
-        self._stored = self._texts()
+        self._stored = self.pane.texts()
         if trial is not None:
-            self._set_texts(dict(zip(trial.readings.get("field", ()), trial.readings.get("raw", ()), strict=True)))
+            self.pane.set_texts(dict(zip(trial.readings.get("field", ()), trial.readings.get("raw", ()), strict=True)))
         self.recompute()
         self._show_state()
 
@@ -162,7 +158,7 @@ class LotsPage(Page):
             return
         if not self.weighing.form.show_problem(field, message):
             self.form.show_problem(field, message)
-        said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
+        said = Paragraph(self.tr("Cannot tell yet:"), message, "unknown")
         self.card.show_card(CardData((said,), can_keep=False))
 
     def clear_problems(self) -> None:
@@ -177,7 +173,7 @@ class LotsPage(Page):
 
     def _follow(self) -> None:
         here = self._here()
-        untouched = self.context.lot == self._lot or self._texts() != self._stored
+        untouched = self.context.lot == self._lot or self.pane.texts() != self._stored
         if here == self._draft_of and untouched:
             return
         self._draft_of = here
@@ -188,17 +184,10 @@ class LotsPage(Page):
             return
         self.load_draft(self.draft)
 
-    def _texts(self) -> dict[str, str]:
-        return self.form.texts() | {_WEIGHED + key: text for key, text in self.weighing.form.texts().items()}
-
-    def _set_texts(self, texts: Mapping[str, str]) -> None:
-        self.form.set_texts(texts)
-        weighed = {key.removeprefix(_WEIGHED): text for key, text in texts.items() if key.startswith(_WEIGHED)}
-        self.weighing.form.set_texts(weighed)
-
     def _finish(self) -> None:
-        """A field is finished: judge again, and what is typed to the database."""
+        """A field is finished: judge again, say what cannot be read, and what is typed to the database."""
         self.recompute()
+        self.form.show_unread()
         self.save_draft()
         self._show_state()
 
@@ -238,25 +227,7 @@ class LotsPage(Page):
             self.card.show_card(card)
 
     def _show_state(self) -> None:
-        self.material.show_material(self.form.material())
-        self.entry.save_button.setEnabled(self._lot is None or self.form.texts() != self._form_stored())
-        self.entry.new_button.setEnabled(self._lot is not None)
-
-    def _form_stored(self) -> dict[str, str]:
-        return {key: text for key, text in self._stored.items() if not key.startswith(_WEIGHED)}
-
-    def _make_layout(self) -> None:
-        left, right, across = QVBoxLayout(), QVBoxLayout(), QHBoxLayout(self)
-        for column in (left, right):
-            column.setSpacing(STEP_PX)
-        left.addWidget(self.entry)
-        left.addWidget(self.material, 1)
-        right.addWidget(self.weighing)
-        right.addWidget(self.card, 1)
-        across.setContentsMargins(0, 0, 0, 0)
-        across.setSpacing(2 * STEP_PX)
-        across.addLayout(left, 1)
-        across.addLayout(right, 1)
+        self.pane.show_state(self._stored, known=self._lot is not None)
 
     def _wire(self) -> None:
         self.form.changed.connect(self._finish)

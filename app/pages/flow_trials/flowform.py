@@ -42,7 +42,11 @@ class FlowForm(TrialForm):
         self.caution.setWordWrap(True)
         super().__init__(columns, picker, above_entry=self.caution, across=_ACROSS)
         self.again_button = QPushButton(again)
+        self.bead = QLabel()  # what the bead is as commanded
+        self.bead.setObjectName("quiet")
+        self.bead.setWordWrap(True)
         self.foot.addWidget(self.again_button)
+        self.foot.addWidget(self.bead, 1)
         self.typed: dict[str, LineField | ChoiceField] = {}
         self._add("in_force_ratio", self.tr("&Factor in force"), NumberField(required=True))
         self._add("temperature_c", self.tr("&Temperature"), NumberField(required=True), self.tr("°C"))

@@ -13,6 +13,7 @@ from app.pages.flow_trials.flowform import DEFAULTS, FlowForm
 from app.pages.trialpage import NOTHING_YET, TrialPage
 from app.widgets.fields import ChoiceField, local_text
 from app.widgets.plotpane import PlotData, PlotPane
+from app.widgets.reading_rows import lists_of
 from app.widgets.resultcard import ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -106,7 +107,8 @@ class FlowPage(TrialPage):
 
     def beside(self, temperature_c: float) -> Beside:
         """Return what other trials of this machine and lot say; a kept trial is shown with those it used."""
-        from core.flow_trials.conditions import conditions_from
+        from app.pages.flow_trials.keptbeside import factor_found, known_ceilings
+        from core.flow_trials.ceiling import ceiling_far, ceiling_near
         from core.guidance.flowadvice import Beside
 
         machine, lot, store = self.context.machine, self.context.lot, self.context.store
@@ -116,35 +118,52 @@ class FlowPage(TrialPage):
             if self.kept_trial is not None:
                 return Beside(tuple(_known(store.trial(used)) for used in self.kept_trial.used))
             newest = [store.newest(f"flow_ratio_{subject}", machine.id, lot.id) for subject in SUBJECTS]
-            ceiling = store.newest(f"flow_ceiling_{temperature_c:.0f}c", machine.id, lot.id) or store.newest(
-                "flow_ceiling", machine.id, lot.id
-            )
             known = tuple(_known(store.trial(found[0])) for found in newest if found)
-            now = store.in_force("flow_factor", machine.id, lot.id)
-            found_with = conditions_from(store.trial(now.trial_id).conditions) if now and now.trial_id else None
+            ceilings = known_ceilings(self.context, machine.id, lot.id)
+            found_with = factor_found(self.context, machine.id, lot.id)
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
             return Beside()
-        return Beside(known, ceiling[1].value if ceiling else None, found_with)
+        ceiling = ceiling_near(ceilings, temperature_c)
+        return Beside(
+            known, ceiling.ceiling.value if ceiling else None, found_with, ceiling_far(ceilings, temperature_c)
+        )
 
     # What follows from them
 
     def show_result(self, result: FlowJudgement) -> None:
         """Draw the picture, write the verdict."""
         from app.pages.flow_trials.flowplot import estimates_plot
-        from app.pages.trialcard import advice_card, kept_card
+        from app.pages.trialcard import advice_card, kept_card, place_row
 
         ratios = getattr(result.found, "reading_ratio", ())
         texts = [_asked(float(ratio) / result.conditions.in_force_ratio - 1.0) for ratio in ratios]
         self.form.model.set_error_text(dict(zip(self.places(), texts, strict=False)))
         readings = self.view.value() == READINGS
         self.plot.set_data(self.reading_plot(result) if readings else estimates_plot(result))
+        place = [place_row(self.context, self.kept_trial)]
         mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind)
-        self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
+        self.card.show_card(kept_card(self.kept_trial, place) if self.kept_trial else card)
+
+    def recompute(self) -> None:
+        """Say what the bead is as commanded, then judge."""
+        from core.flow_trials.bead import bead_words
+
+        lot = self.context.lot
+        try:
+            here = self.form.print_conditions()
+            says = shown(bead_words(here.bead, here.rate_mm3_s))
+            more = shown(bead_words(here.bead, here.rate_mm3_s, lot.nominal_diameter_mm if lot else None))
+        except InputError:
+            says = more = ""  # a field is empty or cannot be; it says so itself once there is a reading
+        self.form.bead.setText(says)
+        self.form.bead.setToolTip(more)
+        super().recompute()
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show a problem of the core at the field or column of this page."""
+        self.form.model.set_error_text({})
         super().show_problem(self.fields_of.get(field, field), row, message)
 
     def why_not_keep(self) -> str:
@@ -177,15 +196,24 @@ class FlowPage(TrialPage):
         leaves = judged.advice[0].setting is Setting.LEAVE
         return (now,) if leaves and now is not None and abs(now.new - base) < _SAME_FACTOR else ()
 
+    def load_draft(self, trial: Trial | None) -> None:
+        """Show an open trial; one that a test piece began has its sizes only, the rest is as in any new trial."""
+        if trial is not None and not any(trial.readings.values()):
+            known = {**self._first_conditions(), **trial.conditions}
+            trial = replace(trial, conditions=known, readings=lists_of(self.plan_rows()))
+        super().load_draft(trial)
+
     def plan(self) -> None:
         """Begin with empty readings, under the conditions of the last flow trial here, from the factor in force."""
+        self.form.show_conditions(self._first_conditions())
+        self.form.show_rows(self.plan_rows())
+
+    def _first_conditions(self) -> dict[str, Any]:
         try:
-            conditions = {**DEFAULTS, **self.own_defaults, **self._last_conditions(), **self.measured_settings()}
+            return {**DEFAULTS, **self.own_defaults, **self._last_conditions(), **self.measured_settings()}
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
-            conditions = {**DEFAULTS, **self.own_defaults}
-        self.form.show_conditions(conditions)
-        self.form.show_rows(self.plan_rows())
+            return {**DEFAULTS, **self.own_defaults}
 
     def _last_conditions(self) -> dict[str, Any]:
         machine, lot, store = self.context.machine, self.context.lot, self.context.store

@@ -7,6 +7,7 @@ from functools import partial
 from math import isclose
 from typing import TYPE_CHECKING, Any, ClassVar, NamedTuple
 
+from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
@@ -15,10 +16,13 @@ from app.pages.flow_trials.massform import DENSITY, MM_AS_SET, PER_LENGTH, MassF
 from app.widgets.plotdata import PlotData
 from app.words import shown
 from core.errors import StoreError
+from core.quantity import told_value
+from core.records.rows import Trial
 
 if TYPE_CHECKING:
     from core.flow_trials.conditions import PrintConditions
-    from core.flow_trials.mass import Commanded, Density, MassPerLength
+    from core.flow_trials.mass import Commanded
+    from core.flow_trials.plastic import Density, MassPerLength
     from core.guidance.flowadvice import FlowJudgement
     from core.quantity import Estimate
 
@@ -102,9 +106,33 @@ class MassPage(FlowPage):
         return [{"feature": self.tr("piece {number}").format(number=number)} for number in (1, 2, 3)]
 
     def measured_settings(self) -> dict[str, Any]:
-        """Return density and mass per length of this lot, as other pages kept them."""
+        """Return density and mass per length of this lot, and the path of the box laid last, as kept elsewhere."""
         kept = {name: self._kept(name) for name in (DENSITY, PER_LENGTH)}
-        return {_FIELDS[name]: estimate.value for name, estimate in kept.items() if estimate}
+        return {_FIELDS[name]: told_value(estimate) for name, estimate in kept.items() if estimate} | self._path_laid()
+
+    def _answer_kept(self, trial: Trial) -> None:
+        """Take the path of a box that was laid just now, while nothing is weighed."""
+        super()._answer_kept(trial)
+        unread = self.kept_trial is None and not any(row["raw"] for row in self.form.model.rows())
+        if trial.subject == "toolpaths" and unread and self._draft_of == (trial.machine_id, trial.lot_id):
+            try:
+                laid = self._path_laid()
+            except StoreError as error:
+                self.context.say(shown(error.message), Level.ERROR)
+                return
+            with QSignalBlocker(self.form):
+                self.form.show_path(laid)
+            self.save_draft()
+
+    def _path_laid(self) -> dict[str, Any]:
+        machine, lot, store = self.context.machine, self.context.lot, self.context.store
+        if machine is None or machine.id is None or lot is None:
+            return {}
+        newest = store.newest("path_filament", machine.id, lot.id)
+        if newest is None:
+            return {}
+        filament = store.trial(newest[0]).conditions["filament_mm"]
+        return {"path_counted": MM_AS_SET, "path_filament_mm": newest[1].value, "filament_mm": filament}
 
     def _kept(self, name: str) -> Estimate | None:
         lot = self.context.lot
@@ -116,12 +144,13 @@ class MassPage(FlowPage):
         return newest[1] if newest else None
 
     def _plastic(self) -> Density | MassPerLength:
-        from core.flow_trials.mass import Density, MassPerLength
+        from core.flow_trials.plastic import Density, MassPerLength
 
         by = self.form.by()
         value, kept = self.form.number(_FIELDS[by]), self._kept(by)
-        same = kept is not None and isclose(kept.value, value, rel_tol=1e-4) and kept.u > 0
+        same = kept is not None and isclose(told_value(kept), value, rel_tol=1e-9) and kept.u > 0
+        value = kept.value if kept is not None and same else value
         u_ratio = kept.u / kept.value if kept is not None and same else _U_RATIO[by]
         if by == PER_LENGTH:
-            return MassPerLength(value, self.form.number("filament_mm"), u_ratio)
-        return Density(value, u_ratio)
+            return MassPerLength(value, self.form.number("filament_mm"), u_ratio, kept=same)
+        return Density(value, u_ratio, kept=same)

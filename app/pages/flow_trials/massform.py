@@ -31,6 +31,8 @@ class MassForm(FlowForm):
             Column("error", self.tr("Asks for %"), "shown", editable=False),
         )
         super().__init__(columns, picker, self.tr("Add a mas&s"))
+        self.bead.hide()  # five rows of settings leave no room for it in a small window
+        self.foot.addStretch(1)
         by = [(DENSITY, self.tr("density")), (PER_LENGTH, self.tr("length"))]
         path = [
             (MM_AS_SET, self.tr("mm as set")),
@@ -46,8 +48,8 @@ class MassForm(FlowForm):
         self.add_own("mass_per_length_g_m", self.tr("Per le&ngth"), NumberField(required=True), self.tr("g/m"))
         self.add_own("u_balance_g", self.tr("Balance, &1 u"), NumberField(required=True), self.tr("g"))
         self.add_own("path_counted", self.tr("Path &counted"), self._path)
-        self.add_own("path_filament_mm", self.tr("Path, &2"), LengthField(required=True), self.tr("mm"))
-        self.add_own("volume_cm3", self.tr("Path, &2"), NumberField(required=True), self.tr("cm³"))
+        self.add_own("path_filament_mm", self.tr("Path len&gth"), LengthField(required=True), self.tr("mm"))
+        self.add_own("volume_cm3", self.tr("Path &volume"), NumberField(required=True), self.tr("cm³"))
         self.add_own("filament_mm", self.tr("F&ilament set"), LengthField(required=True), self.tr("mm"))
         self._path.setToolTip(
             self.tr("As set: the path holds the flow factor already. At 1: it does not, the machine applies it.")
@@ -74,6 +76,12 @@ class MassForm(FlowForm):
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
         """Show stored settings, and the fields that they need."""
         super().show_conditions(conditions)
+        self._show_own_fields()
+
+    def show_path(self, path: Mapping[str, Any]) -> None:
+        """Show another path; all else stays as it was typed."""
+        for key, value in path.items():
+            self.typed[key].set_value(value)
         self._show_own_fields()
 
     def _show_own_fields(self) -> None:

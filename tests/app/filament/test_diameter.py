@@ -25,7 +25,7 @@ def shop(context, store):
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def page(qtbot, shop, by_hand):
     page = DiameterPage(shop)
     qtbot.addWidget(page)
     page.resize(1080, 720)
@@ -39,9 +39,7 @@ def type_readings(qtbot, texts):
     for text in texts:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
 
 
 def choose(field, value):

@@ -192,3 +192,15 @@ def test_decimal_comma_in_the_locale(qtbot, page, lot):
 def test_caution_stands_before_the_heat(page):
     texts = [label.text() for label in page.weighing.findChildren(type(page.material.heading))]
     assert any("not in an oven used for food" in text for text in texts)
+
+
+def test_a_field_that_cannot_be_read_says_so_when_it_is_left(page):
+    """17.5 for 1.75, and a letter in a mass: said at once, not only on saving; mended, it is gone."""
+    for key, text, part in (("nominal_diameter_mm", "17.5", "too large"), ("spool_mass_g", "21x2", "21x2")):
+        field = page.form.field(key)
+        field.setFocus()
+        type_fields([text])
+        assert part in field.accessibleDescription()
+        field.setFocus()
+        type_fields(["1.75"])
+        assert field.accessibleDescription() == ""

@@ -53,9 +53,7 @@ def type_readings(qtbot, page, texts):
     for text in texts:
         target = QGuiApplication.focusObject()
         QTest.keyClicks(target, text)
-        qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(320)  # equal readings this far apart are two readings
 
 
 def put_readings(page, texts):

@@ -1,11 +1,13 @@
 """The page *Mass*, by keyboard."""
 
+import math
+
 import pytest
 from PySide6.QtCore import QLocale
 
 from app.pages.flow_trials.mass import MassPage
 from core.errors import StoreError
-from core.quantity import Estimate
+from core.quantity import Estimate, told_value
 from core.records.rows import Instrument, Lot, Trial
 from tests.app.flow_trials.flowpages import choose, open_page, put_readings, type_readings, type_setting, verdict
 
@@ -40,7 +42,7 @@ def test_masses_typed_by_keyboard_give_a_factor(qtbot, page, store, shop):
     assert kept.conditions["bead_model"] == "obround"
     assert kept.instrument_id is None  # a caliper weighs nothing
     assert kept.readings["raw"] == ["6.62", "6,61", "6.60 g"]
-    assert store.in_force("flow_factor", shop.machine.id, shop.lot.id).new == pytest.approx(kept.estimates[1].value)
+    assert store.in_force("flow_factor", shop.machine.id, shop.lot.id).new == told_value(kept.estimates[1]) == 0.97
 
 
 def test_half_the_mass_is_a_hollow_part(qtbot, page):
@@ -147,3 +149,36 @@ def test_a_store_that_fails_is_said_and_the_mass_still_counts(page, store, shop,
     put_readings(page, ["6.42", "6.43"])
     assert "Change nothing" in verdict(page)
     assert "the disk is gone" in said
+
+
+def test_the_path_of_a_box_laid_meanwhile_is_taken_while_nothing_is_weighed(page, store, shop):
+    """The page Toolpaths keeps what a path commands; all that was typed here stays."""
+
+    def lay(length_mm):
+        path = Estimate("path_filament", length_mm, 0.0, math.inf, "mm")
+        trial = Trial("toolpaths", shop.machine.id, shop.lot.id, conditions={"filament_mm": 2.85}, estimates=(path,))
+        shop.kept.emit(store.keep(trial))
+
+    choose(page, "path_counted", "cm3 at_one")
+    lay(980.5)
+    fields = page.form.typed
+    assert (fields["path_filament_mm"].value(), fields["filament_mm"].value()) == (980.5, 2.85)
+    assert fields["path_counted"].value() == "mm in_force" and not fields["path_filament_mm"].isHidden()
+    assert fields["temperature_c"].value() == 235
+    put_readings(page, ["6.42"])
+    lay(1200.0)
+    assert fields["path_filament_mm"].value() == 980.5
+
+
+def test_a_path_that_cannot_be_read_is_said(page, store, shop, monkeypatch):
+    said = []
+    shop.notice.connect(lambda text, level: said.append((text, level)))
+    path = Estimate("path_filament", 980.5, 0.0, math.inf, "mm")
+    kept = store.keep(Trial("toolpaths", shop.machine.id, shop.lot.id, estimates=(path,)))
+
+    def fail(*_arguments, **_named):
+        raise StoreError("The database is locked.")
+
+    monkeypatch.setattr(store, "newest", fail)
+    shop.kept.emit(kept)
+    assert ("The database is locked.", "error") in said and page.form.typed["path_filament_mm"].value() == 2100

@@ -7,6 +7,7 @@ from PySide6.QtTest import QTest
 
 from app.pages.flow_trials.wall import WallPage
 from core.errors import StoreError
+from core.quantity import told_value
 from core.records.rows import Instrument, Lot
 from tests.app.flow_trials.flowpages import (
     choose,
@@ -45,7 +46,7 @@ def test_eight_walls_typed_by_keyboard_give_a_factor_from_the_one_in_force(qtbot
     assert kept.method == "wall 1"
     (setting,) = store.settings(shop.machine.id, shop.lot.id)
     assert (setting.name, setting.old, setting.unit, setting.trial_id) == ("flow_factor", 0.98, "1", kept.id)
-    assert setting.new == pytest.approx(kept.estimates[1].value)
+    assert setting.new == told_value(kept.estimates[1]) == 0.913
     assert "Change the flow factor" in verdict(page)  # still in sight
     assert not page.form.typed["nozzle_mm"].isEnabled()
 
@@ -216,3 +217,31 @@ def test_a_reading_open_to_a_question_or_excluded_does_not_count(page):
     assert page.plot.data.point_count == 7
     page.form.model.set_excluded(0, False)
     assert page.plot.data.point_count == 8
+
+
+def test_the_bead_as_commanded_is_told_while_its_fields_are_typed(page):
+    assert "Bead 0.0814 mm², spacing 0.407 mm, speed 49 mm/s." in page.form.bead.text()
+    assert "fed a mm" not in page.form.bead.toolTip()  # nobody said how thick the filament is
+    type_setting(page, "width_mm", "0.6")
+    type_setting(page, "height_mm", "0.3")
+    assert "Bead 0.161 mm²" in page.form.bead.text()
+    type_setting(page, "width_mm", "0.2")
+    assert page.form.bead.text() == ""  # narrower than the layer is high: refused
+
+
+def test_a_refusal_leaves_no_earlier_percentage_standing(page):
+    put_readings(page, ["0.45", "0.46"])
+    assert page.form.model.text(0, "error")
+    page.form.model.edit(2, "measured_mm", "4.6")
+    assert "decimal mark" in verdict(page)
+    assert page.form.model.text(0, "error") == ""
+
+
+def test_an_empty_setting_is_named_where_the_verdict_would_be(page):
+    field = page.form.typed["temperature_c"]
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClick(field, Qt.Key.Key_Delete)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+    put_readings(page, ["0.45", "0.46"])
+    assert "Cannot tell yet: Temperature, °C: Nothing is typed here yet" in verdict(page)

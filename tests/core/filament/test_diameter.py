@@ -8,15 +8,8 @@ from shapely import affinity
 from shapely.geometry import Point
 
 from core.errors import InputError
-from core.filament.diameter import (
-    GaugeKind,
-    area_ratio,
-    check_sort,
-    equal_readings,
-    gauge_of,
-    gauge_words,
-    measure_diameter,
-)
+from core.filament.diameter import area_ratio, check_sort, equal_readings, measure_diameter
+from core.filament.gauge import GaugeKind, gauge_of, gauge_words
 from core.quantity import Estimate
 from core.records.rows import Instrument
 
@@ -145,7 +138,7 @@ def test_places_read_one_way_do_not_count():
         ([17.5, 1.75], [1.75, 1.75], 1.75, "first_mm", 0, "decimal mark moved it would be 1.75"),
         ([1.75, 1.75], [1.75, 0.175], 1.75, "second_mm", 1, "decimal mark"),
         ([175.0, 1.75], [1.75, 1.75], 1.75, "first_mm", 0, "decimal mark"),
-        ([2.85, 1.75], [1.75, 1.75], 1.75, "nominal_mm", None, "2.85 mm read for a filament set to 1.75"),
+        ([2.85, 1.75], [1.75, 1.75], 1.75, "nominal_mm", None, "Place 1: 2.85 mm read for a filament set to 1.75"),
         ([1.76, 1.75], [1.75, 1.75], 2.85, "nominal_mm", None, "is it filament of 1.75"),
         ([12.0, 1.75], [1.75, 1.75], 1.75, "first_mm", 0, "no diameter of a filament"),
         ([2.3, 1.75], [1.75, 1.75], 1.75, "first_mm", 0, "more than 0.3 mm from the nominal"),

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 
 from core.errors import InputError
-from core.filament.feed import FeedAnswer, fed_from_marks, measure_feed
+from core.filament.feed import FeedAnswer, fed_from_marks, fed_from_mass, measure_feed
 
 
 def test_new_steps_start_from_the_value_in_force():
@@ -53,6 +53,8 @@ def test_intervals_cover_the_truth():
         ([201.0, 200.5, 199.8], FeedAnswer.WRONG_PART, 2.0),
         ([93.8, 94.0, 94.2], FeedAnswer.GO_BACK, 1.0),
         ([98.0, 97.9, 98.1], FeedAnswer.CHANGE, 1.0),
+        ([99.6, 99.6, 99.6], FeedAnswer.LEAVE, 1.0),
+        ([112.0, 111.8, 112.1], FeedAnswer.GO_BACK, 1.0),
     ],
 )
 def test_answers(fed, answer, factor):
@@ -61,8 +63,47 @@ def test_answers(fed, answer, factor):
     assert found.factor == factor
 
 
-def test_a_short_and_coarse_trial_cannot_tell():
-    assert measure_feed([50.0], [49.6], 93.0, u_reading_mm=0.5).answer is FeedAnswer.UNCLEAR
+def test_one_repeat_is_no_change():
+    assert measure_feed([100.0], [97.0], 93.0).answer is FeedAnswer.ONCE
+
+
+def test_less_than_half_a_percent_is_left_however_sure_it_is():
+    """0.4 ± 0.2 %: proved, and not worth a change."""
+    found = measure_feed([300.0] * 6, [298.8] * 6, 93.0, u_reading_mm=0.1)
+    assert found.ratio.U < 0.004
+    assert found.answer is FeedAnswer.LEAVE
+
+
+def test_a_change_below_its_uncertainty_is_not_made():
+    found = measure_feed([50.0], [49.6], 93.0, u_reading_mm=0.5)
+    assert 0.005 < 1 - found.ratio.value < found.ratio.U
+    assert found.answer is FeedAnswer.UNCLEAR
+
+
+def test_mass_over_mass_per_length_is_what_was_fed():
+    """2.98 g of 2.98 g/m are a metre; known to 0.2 % with 0.01 g on two metres and 0.1 % of the mass per length."""
+    assert fed_from_mass([2.98, 1.49], 2.98).tolist() == pytest.approx([1000.0, 500.0])
+    found = measure_feed([2000.0], fed_from_mass([5.95], 2.98), 93.0, u_reading_mm=0.01 / 0.00298,
+                         u_scale_ratio=0.001, readings_each=1)
+    assert found.ratio.value == pytest.approx(5.95 / 5.96)
+    assert found.ratio.u == pytest.approx(math.hypot(0.01 / 5.96, 0.001 * 5.95 / 5.96))
+    assert found.ratio.u == pytest.approx(0.002, abs=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("mass", "per_length", "field", "row", "says"),
+    [
+        ([2.98], 0.003, "mass_per_length_g_m", None, "about 3 g/m"),
+        ([2.98], math.nan, "mass_per_length_g_m", None, "Weigh a metre"),
+        ([2.98, 0.0], 2.98, "mass_g", 1, "cannot be; weigh it again"),
+        ([math.nan], 2.98, "mass_g", 0, "cannot be"),
+    ],
+)
+def test_masses_that_cannot_be_are_refused(mass, per_length, field, row, says):
+    with pytest.raises(InputError) as refused:
+        fed_from_mass(mass, per_length)
+    assert (refused.value.field, refused.value.row) == (field, row)
+    assert says in refused.value.message
 
 
 def test_a_ratio_applied_upside_down_is_recognised():
@@ -91,17 +132,18 @@ def test_a_rest_that_cannot_be_is_refused(rest, words):
 
 
 @pytest.mark.parametrize(
-    ("commanded", "fed", "steps", "field"),
+    ("commanded", "fed", "steps", "field", "says"),
     [
-        ([], [], 93.0, "fed_mm"),
-        ([100.0], [97.0, 98.0], 93.0, "fed_mm"),
-        ([0.0], [97.0], 93.0, "commanded_mm"),
-        ([100.0], [math.nan], 93.0, "fed_mm"),
-        ([100.0], [97.0], 0.0, "in_force_steps_mm"),
-        ([100.0], [97.0], math.nan, "in_force_steps_mm"),
+        ([], [], 93.0, "fed_mm", "Every repeat needs"),
+        ([100.0], [97.0, 98.0], 93.0, "fed_mm", "Every repeat needs"),
+        ([0.0], [97.0], 93.0, "commanded_mm", "0 mm of filament is not between 0 and 5000 mm"),
+        ([100.0], [math.nan], 93.0, "fed_mm", "not between 0 and 5000 mm"),
+        ([100.0], [97.0], 0.0, "in_force_steps_mm", "in force when you measured"),
+        ([100.0], [97.0], math.nan, "in_force_steps_mm", "in force when you measured"),
     ],
 )
-def test_refusals(commanded, fed, steps, field):
+def test_refusals(commanded, fed, steps, field, says):
     with pytest.raises(InputError) as refused:
         measure_feed(commanded, fed, steps)
     assert refused.value.field == field
+    assert says in refused.value.message

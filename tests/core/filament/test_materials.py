@@ -3,6 +3,7 @@
 import pytest
 
 from core.filament.materials import FigureName, figure_words, find_material, materials, usual_density
+from tests.published import table
 
 
 def test_every_figure_names_its_source_and_lies_in_order():
@@ -30,6 +31,17 @@ def test_densities(name, density):
     found = usual_density(name)
     assert found.value == density
     assert 0 < found.u / density < 0.06
+
+
+@pytest.mark.parametrize("row", table("materials_handbook"), ids=lambda row: row["plastic"])
+def test_figures_are_those_of_the_handbook(row):
+    material = find_material(row["plastic"].partition(" ")[0]).material
+    density = material.figure(FigureName.DENSITY)
+    assert (density.typical, density.low, density.high) == tuple(
+        float(row[key]) for key in ("density", "density_low", "density_high"))
+    for name in (FigureName.SHRINKAGE, FigureName.EXPANSION):
+        figure = material.figure(name)
+        assert (figure.low, figure.high) == (float(row[f"{name}_low"]), float(row[f"{name}_high"]))
 
 
 def test_density_without_a_typical_value_is_the_middle(monkeypatch):

@@ -4,7 +4,7 @@ import math
 
 import pytest
 
-from core.filament.diameter import GaugeKind, gauge_of
+from core.filament.gauge import GaugeKind, gauge_of
 from core.filament.ways import WayName, plan_by_gauge, plan_by_mass, way_of, way_words, ways_words
 from core.quantity import Estimate
 

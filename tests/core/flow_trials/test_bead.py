@@ -14,6 +14,7 @@ from core.flow_trials.bead import (
     BeadModel,
     area_mm2,
     bead_questions,
+    bead_words,
     convert_flow_ratio,
     model_words,
     strand_area_mm2,
@@ -89,6 +90,13 @@ def test_a_factor_of_rectangles_is_too_low_for_obrounds():
     converted = convert_flow_ratio(0.95, Bead(0.45, 0.20, RECTANGLE), OBROUND)
     assert converted == printed("1.050")
     assert 1 - 0.95 / converted == printed("0.095")
+
+
+def test_a_bead_says_what_it_is():
+    """Worked by hand: 0.0814 mm2, 0.407 mm, 0.03385 mm of 1.75 mm filament; 4/0.0814 = 49 mm/s."""
+    says = bead_words(Bead(0.45, 0.20), 4.0, 1.75)
+    assert says == "Bead 0.0814 mm², spacing 0.407 mm, 0.03385 mm fed a mm, speed 49 mm/s."
+    assert "fed" not in bead_words(Bead(0.45, 0.20), 4.0)
 
 
 def test_models_have_names():

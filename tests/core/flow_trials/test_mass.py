@@ -9,7 +9,8 @@ import pytest
 from core.errors import InputError
 from core.flow_trials.bead import Bead
 from core.flow_trials.conditions import PrintConditions
-from core.flow_trials.mass import Commanded, Density, MassPerLength, commanded_by_length, measure_mass
+from core.flow_trials.mass import Commanded, commanded_by_length, measure_mass
+from core.flow_trials.plastic import Density, MassPerLength
 from tests.published import printed
 
 HERE = PrintConditions(Bead(0.45, 0.20), 0.4, 210.0, 4.0, 0.97, 240.0)
@@ -99,8 +100,13 @@ def test_questions():
     assert "One piece" in asks[1]
     kitchen = measure_mass([6.2, 6.2], HERE, PATH, PLA, u_balance_g=0.15).questions
     assert "at least 15 g" in kitchen[0]
-    (asks,) = measure_mass([6.2, 6.2], HERE, PATH, MassPerLength(2.98, 1.75)).questions
-    assert "tests the feed" in asks
+
+
+def test_by_mass_per_length_the_filament_truly_in_a_piece_is_told():
+    """6.0 g of 2.98 g/m are 2.0134 m; of 2 m commanded 100.67 %, known to hypot(0.015/6, 0.3 %) by 1.96."""
+    (asks,) = measure_mass([6.0, 6.0], HERE, commanded_by_length(2000.0, 1.75), MassPerLength(2.98, 1.75)).questions
+    assert "2.013 ± 0.015 m of filament are in a piece, 100.67 ± 0.77 % of what the path commands" in asks
+    assert "diameter set wrong stays hidden" in asks
 
 
 @pytest.mark.parametrize(
@@ -126,11 +132,6 @@ def test_refusals(mass, more, field, row, says):
 @pytest.mark.parametrize(
     ("make", "field", "says"),
     [
-        (lambda: Density(1240.0), "density_g_cm3", "Typed in kg/m³?"),
-        (lambda: Density(1.24, 0.0), "u_ratio", "not between 0 and 20 %"),
-        (lambda: MassPerLength(0.003, 1.75), "mass_per_length_g_m", "about 3 g/m"),
-        (lambda: MassPerLength(2.98, 0.0), "filament_mm", "diameter"),
-        (lambda: MassPerLength(2.98, 1.75, 0.3), "u_ratio", "30 %"),
         (lambda: Commanded(0.0), "volume_mm3", "cannot be"),
         (lambda: commanded_by_length(0.0, 1.75), "path_filament_mm", "add up the lengths"),
         (lambda: commanded_by_length(10.0, 17500.0), "filament_mm", "diameter"),

@@ -1,0 +1,1 @@
+"""Pages on motion: what speed costs in quality, ringing, and any setting tried step by step."""

@@ -1,0 +1,146 @@
+"""The page *Ladder*: a setting changed step by step, scored blind or measured; the step to use, for lot or machine."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
+
+import numpy as np
+from PySide6.QtWidgets import QWidget
+
+from app.context import Context, Level
+from app.pages.motion_trials.ladderform import LadderForm
+from app.pages.motion_trials.scoreform import at_specimen, places_in
+from app.pages.motion_trials.scorepage import ScorePage
+from app.pages.trialpage import NOTHING_YET
+from app.words import shown
+from core.errors import InputError, StoreError
+from core.records.rows import SettingInForce, Trial
+from core.words import tr
+
+if TYPE_CHECKING:
+    from core.guidance.ladderadvice import LadderJudgement, LadderReadings
+
+_FIELD_OF = {"score": "measured_mm", "value": "measured_mm"}
+_SHUFFLES_SEED = 20_041  # any number: the same readings must give the same answer
+
+
+class Typed(NamedTuple):
+    """The readings that count, and the rows of the table they stand in."""
+
+    places: list[int]
+    readings: LadderReadings
+
+
+class LadderPage(ScorePage):
+    """Plan the steps, hide them from who scores, find the plateau."""
+
+    subject: ClassVar[str] = "ladder"
+    form: LadderForm
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, parent)
+        self.title = self.tr("Ladder")
+        empty_text = self.tr(
+            "No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 "
+            "(useless) to 4 (without fault)."
+        )
+        self.lay_out_scores(LadderForm(self.picker), self.tr("Scores of the steps"), empty_text)
+        self.form.ladder.changed.connect(self._show_in_force)
+        context.machine_changed.connect(self._take_limits)
+
+    # The four methods of a page
+
+    def read(self) -> Typed:
+        """Return the readings that count."""
+        from core.guidance.ladderadvice import LadderReadings
+
+        form, rows = self.form, self.form.model.rows()
+        form.check_plan()
+        foreign = self.tr("Of another ladder: it does not count here.")
+        form.model.set_marks(
+            {place: foreign for place, row in enumerate(rows) if row["raw"] and row["axis"] != form.group}
+        )
+        places = places_in(rows, form.group)
+        if not places:
+            raise InputError(NOTHING_YET, tr("No score yet."))
+        used = [rows[place] for place in places]
+        readings = LadderReadings(
+            form.kind,
+            form.read,
+            [float(row["step"]) for row in used],
+            [float(row["measured_mm"]) for row in used],
+            [str(row.get("judge") or "") for row in used],
+            form.optional("limit"),
+        )
+        return Typed(places, readings)
+
+    def compute(self, readings: Typed) -> LadderJudgement:
+        """Judge the ladder: one call into the core."""
+        from core.guidance.ladderadvice import judge_ladder
+
+        try:
+            return judge_ladder(readings.readings, np.random.default_rng(_SHUFFLES_SEED))
+        except InputError as error:
+            raise at_specimen(error, _FIELD_OF, readings.places, self.form.model.rows()) from error
+
+    def show_result(self, result: LadderJudgement) -> None:
+        """Draw the ladder, say which step to use; nothing of it while somebody still scores blind."""
+        from app.pages.motion_trials.ladderplot import ladder_plot
+        from app.pages.trialcard import advice_card, kept_card
+
+        if self.holds_back():
+            return
+        self.plot.set_data(ladder_plot(result))
+        mind = [shown(says) for says in result.mind]
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind)
+        self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
+
+    def record(self) -> Trial:
+        """Return the trial as it stands."""
+        judged: LadderJudgement | None = self.result
+        if judged is None:
+            return self.trial_of()
+        return self.trial_of(judged.estimates(), [advice.as_json() for advice in judged.advice], judged.method)
+
+    # Hooks
+
+    def settings(self) -> tuple[SettingInForce, ...]:
+        """Put the step in force, for the lot or for the machine; the same step again verifies the one in force."""
+        machine, lot, judged = self.context.machine, self.context.lot, self.result
+        if machine is None or machine.id is None or judged is None or judged.new_value is None:
+            return ()
+        kind = judged.readings.kind
+        lot_id = lot.id if kind.holds_for_lot and lot is not None else None
+        now = self.context.store.in_force(kind.setting, machine.id, lot_id)
+        new = float(f"{judged.new_value:.4g}")
+        if now is not None and now.lot_id == lot_id and abs(now.new - new) <= 1e-9 * max(abs(new), 1.0):
+            return (now,)
+        return (SettingInForce(machine.id, lot_id, kind.setting, self.form.optional("in_force"), new, kind.unit),)
+
+    def why_not_keep(self) -> str:
+        """Say what stands against keeping the trial."""
+        if self.kept_trial is None and self.context.lot is None and self.form.kind.holds_for_lot:
+            return self.tr("Choose or add the filament lot above: this setting belongs to a lot.")
+        return super().why_not_keep()
+
+    def plan(self) -> None:
+        """Begin with the temperature ladder within the machine's limits."""
+        machine = self.context.machine
+        self.form.plan(machine.limits if machine else {})
+        self._show_in_force()
+
+    def _take_limits(self) -> None:
+        machine = self.context.machine
+        self.form.limits = machine.limits if machine else {}
+
+    def _show_in_force(self) -> None:
+        """Show what is set now, where a kept trial says it."""
+        machine, lot, kind = self.context.machine, self.context.lot, self.form.kind
+        now = None
+        if machine is not None and machine.id is not None:
+            lot_id = lot.id if kind.holds_for_lot and lot is not None else None
+            try:
+                now = self.context.store.in_force(kind.setting, machine.id, lot_id)
+            except StoreError as error:
+                self.context.say(shown(error.message), Level.ERROR)
+        self.form.settings.field("in_force").set_value(now.new if now else None)

@@ -1,0 +1,188 @@
+"""The page *Speed*, by keyboard: scores against time, a file timed, and half speed."""
+
+import pytest
+
+from app.pages.motion_trials.speed import SpeedPage
+from core.quantity import Estimate
+from core.records.rows import Machine, Trial, TrialState
+from tests.app.motion_trials.motionpages import (
+    choose,
+    hidden,
+    in_sight,
+    open_page,
+    press,
+    rows_of,
+    type_readings,
+    type_setting,
+    verdict,
+)
+
+LEVELS = (40.0, 56.6, 80.0, 113.0, 160.0)
+SCORES = dict(zip(LEVELS, (4, 4, 4, 2, 0), strict=True))
+FILE = "M83\n" + "\n".join(
+    f"G1 X{20 + 60 * (n % 2)} Y{n / 2:.1f} E2.0 F3600\nG1 Y{n / 2 + 0.4:.1f} E0.02" for n in range(300)
+)
+
+
+@pytest.fixture
+def page(qtbot, shop):
+    return open_page(qtbot, shop, SpeedPage)
+
+
+def score(page, planted=SCORES, first=0):
+    for place, row in rows_of(page)[first:]:
+        page.form.model.edit(place, "measured_mm", str(planted[row["step"]]))
+
+
+def test_scores_typed_by_keyboard_alone_give_a_speed(qtbot, page, store, shop):
+    assert hidden(page) == {"judge", "step"} and "lost step" in page.form.caution.text()
+    type_readings(qtbot, page, [str(SCORES[row["step"]]) for _, row in rows_of(page)])
+    press(page.form.more_button)
+    press(page.form.more_button)
+    score(page, first=10)
+    assert "Printing speed: Print at 80 mm/s" in verdict(page) and "3 is asked" in verdict(page)
+    assert "usual straight" in verdict(page) and "56.6 mm/s" in verdict(page)
+    assert page.plot.data.title == "Score against time" and page.plot.data.limits[0].name == "asked"
+    page.keep()
+    (kept,) = (t for t in store.trials(subject="speed") if t.state is TrialState.KEPT)
+    assert [e.name for e in kept.estimates] == ["trial_speed", "trial_score"]
+    assert store.in_force("print_speed", shop.machine.id, shop.lot.id).new == 80.0
+
+
+def test_nothing_tells_how_the_levels_stand_while_somebody_still_scores(qtbot, page):
+    assert "show expected" not in in_sight(page)
+    texts = [str(SCORES[row["step"]]) for _, row in rows_of(page)]
+    type_readings(qtbot, page, texts[:-1])
+    assert page.plot.data.point_count == 0 and page.card.card.rows == ()
+    assert "Still to be scored" in verdict(page) and "judge 2: E." in verdict(page)
+    assert "mm/s" not in verdict(page) and "Hidden until all pieces are scored" in in_sight(page)
+    choose(page.view, "time")  # the time of a level tells nothing of its score
+    assert page.plot.data.title == "Where faster buys nothing" and "Still to be scored" in verdict(page)
+    choose(page.view, "front")
+    assert page.plot.data.point_count == 0 and page.plot.heading.text() == "Score against time"
+    press(page.form.key_button)
+    assert page.plot.data.point_count > 0 and "56.6 mm/s" in verdict(page)
+    press(page.form.key_button)
+    type_readings(qtbot, page, texts[-1:])
+    assert page.plot.data.point_count > 0 and "56.6 mm/s" in verdict(page)
+
+
+def test_the_same_speed_again_verifies_it(page, store, shop):
+    for _ in range(2):
+        press(page.form.more_button)
+        press(page.form.more_button)
+        score(page)
+        page.keep()
+        page.form.new_button.click()
+    assert store.in_force("print_speed", shop.machine.id, shop.lot.id).verified_by is not None
+
+
+def test_time_by_level_needs_no_score(page):
+    choose(page.view, "rate")
+    assert page.plot.data.point_count == 0  # straights tell no rate
+    choose(page.view, "time")
+    assert page.plot.data.title == "Where faster buys nothing"
+    assert [curve.name for curve in page.plot.data.curves] == ["time of the part", "if it never had to slow down"]
+    choose(page.form.method, "acceleration")
+    assert page.plot.data.curves[1].name == "at the highest acceleration"
+    assert page.form.settings.field("high").value() == 3000.0  # what Y of this machine can do
+    score(page, dict.fromkeys({row["step"] for _, row in rows_of(page)}, 4))
+    assert page.plot.data.title == "Where faster buys nothing" and "No difference seen" in verdict(page)
+
+
+def test_faster_than_the_machine_is_refused_at_its_specimen(page):
+    type_setting(page, "high", "400")
+    place = next(place for place, row in rows_of(page) if row["step"] == 400)
+    page.form.model.edit(place, "measured_mm", "3")
+    assert "Refused" in verdict(page) and "250 mm/s" in verdict(page)
+    assert page.form.model.problem(place, "step")
+
+
+def test_a_file_is_timed_beside_the_window(qtbot, page, store, shop, tmp_path, monkeypatch):
+    store.keep(Trial("ceiling", shop.machine.id, shop.lot.id,
+                     estimates=(Estimate("flow_ceiling", 9.0, 0.2, 20.0, "mm3/s"),)))  # fmt: skip
+    path = tmp_path / "bracket.gcode"
+    path.write_text(FILE, encoding="utf-8")
+    score(page)
+    usual = page.part.times.time_s[40.0]
+    monkeypatch.setattr("PySide6.QtWidgets.QFileDialog.getOpenFileName", lambda *_: (str(path), ""))
+    press(page.form.file_button)
+    assert "Timing bracket.gcode" in verdict(page)
+    qtbot.waitUntil(lambda: "bracket.gcode: 600 moves" in verdict(page), timeout=8000)
+    assert page.part.times.time_s[40.0] != usual
+    assert "passes the flow ceiling" in verdict(page)
+    choose(page.view, "rate")
+    assert page.plot.data.title == "Rate along the path" and page.plot.data.limits[0].y[0] == 9.0
+    type_setting(page, "other", "900")
+    assert "Timing" in verdict(page)
+    qtbot.waitUntil(lambda: "moves" in verdict(page), timeout=8000)
+    draft = next(t for t in store.trials(subject="speed") if t.state is TrialState.OPEN)
+    assert draft.conditions["file"] == "bracket.gcode" and len(draft.conditions["times_s"]) == 5
+    again = open_page(qtbot, shop, SpeedPage)  # the file is not here, its times are
+    assert again.part.name == "bracket.gcode" and "3 is asked" in verdict(again)
+    type_setting(again, "asked_score", "2")
+    assert "2 is asked" in verdict(again)
+    again.form.model.edit(0, "step", "50")
+    assert "choose it again" in verdict(again)
+
+
+def test_files_that_cannot_be_timed_are_told(qtbot, page, tmp_path, context):
+    said = []
+    context.notice.connect(lambda text, level: said.append(text))
+    page.time_file(str(tmp_path / "none.gcode"))
+    assert "cannot be read" in said[-1]
+    bad = tmp_path / "bad.gcode"
+    bad.write_text("G1 X1\nG1 X1.2.3\n", encoding="utf-8")
+    score(page)
+    page.time_file(str(bad))
+    qtbot.waitUntil(lambda: any("Line 2" in text for text in said), timeout=5000)
+    assert page.part.name == "" and "usual straight" in verdict(page)
+
+
+def test_half_speed_is_guided(qtbot, page, store):
+    choose(page.form.method, "half")
+    assert "second copy" in page.form.how.text() and page.form.key_button.isHidden()
+    assert page.form.settings.field("low").isHidden()
+    answers = {"1": 1, "2": 1}
+    for place, row in rows_of(page):
+        if row["step"] in (0.0, 1.0):
+            page.form.model.edit(place, "measured_mm", str(answers[row["judge"]] + 2 * int(row["step"])))
+    assert page.plot.data.point_count > 0  # the runs are named, so there is no secret to keep
+    assert "Two more runs split" in verdict(page) and "doubles the time of a layer" in verdict(page)
+    for place, row in rows_of(page):
+        if row["step"] in (2.0, 3.0):
+            page.form.model.edit(place, "measured_mm", "3" if row["step"] == 2.0 else "1")
+    assert "It is the flow rate" in verdict(page)
+    assert "1 usual, 2 half speed, 3 half layers, 4 two copies" in page.plot.data.x_label
+    page.keep()
+    kept = next(t for t in store.trials(subject="speed") if t.state is TrialState.KEPT)
+    assert kept.method == "halfspeed 1" and kept.estimates == ()
+    assert "flow rate" in verdict(page)
+
+
+def test_half_speed_rows_and_levels_do_not_count_for_each_other(page):
+    score(page)
+    choose(page.form.method, "half")
+    assert page.card.card is None
+    press(page.form.more_button)
+    assert [row["feature"] for _, row in rows_of(page)][8:10] == ["B usual, judge 1", "B half speed, judge 1"]
+    assert page.form.model.mark(len(page.form.model.rows()) - 1)
+    choose(page.form.method, "speed")
+    assert len(rows_of(page)) == 10 and "3 is asked" in verdict(page)
+
+
+def test_impossible_levels_are_said_at_their_field(page):
+    type_setting(page, "high", "20")
+    assert "above the first one" in page.form.settings.field("high").accessibleDescription()
+    press(page.form.more_button)
+    assert "above the first one" in page.form.settings.field("high").accessibleDescription()
+    type_setting(page, "high", "")
+    assert page.form.settings.field("high").accessibleDescription()
+
+
+def test_a_machine_without_limits_is_told_so(qtbot, page, store, shop):
+    other = store.add_machine(Machine("Teasel", limits={"max_flow_mm3_s": 12.0}))
+    shop.select_machine(other.id)
+    assert page.form.settings.field("limit").value() is None
+    score(page)
+    assert "not typed yet" in verdict(page)

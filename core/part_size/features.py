@@ -1,11 +1,12 @@
 """The kinds of feature that are measured on a part, and how each error mechanism enters its length.
 
     e = measured - nominal = s*L + 2*k*w - r*B + noise
+    e + 2*f                                                     over the first layers of a wall without a stepped edge
 
 Symbols: L nominal length, s scale error, w wall outset (mm per side), B lost motion, that is the reversal error of ISO
-230-2 (mm). A closed contour reaches a wall after a move along the axis in one direction; with lost motion that wall
-stands B/2 short in that direction. Walls of the teeth and notches of one open comb are all reached on the same run, so
-there it cancels.
+230-2 (mm), f first-layer flare (mm per side). A closed contour reaches a wall after a move along the axis in one
+direction; with lost motion that wall stands B/2 short in that direction. Walls of the teeth and notches of one open
+comb are all reached on the same run, so there it cancels.
 
 Source of the table: derived from the play operator; reproduced by the path follower of
 `tests/core/part_size/test_play_operator.py`.
@@ -25,6 +26,7 @@ from core.words import Words, tr
 
 Floats = NDArray[np.float64]
 AXES = ("x", "y", "z")
+FLARE = "first_layer_flare"
 
 
 class FeatureKind(StrEnum):
@@ -41,13 +43,15 @@ class FeatureKind(StrEnum):
     BORE = "bore"
     HEIGHT = "height"
     TRAVEL = "travel"
+    FIRST_LAYER = "first_layer"
 
 
 @dataclass(frozen=True, slots=True)
 class Feature:
     """How a kind responds: `k` to the wall outset, `r` to lost motion; the share of outside and inside jaws in it.
 
-    `constant` names the one constant of a kind that has its own (round features, heights, travel), else it is empty.
+    `constant` names the one constant of a kind that has its own (round features, heights, travel), else it is empty;
+    `low` says that the first layers are read, with their flare.
     """
 
     k: int
@@ -55,6 +59,7 @@ class Feature:
     outside_jaw: float
     inside_jaw: float
     constant: str = ""
+    low: bool = False
 
 
 FEATURES: dict[FeatureKind, Feature] = {
@@ -69,6 +74,7 @@ FEATURES: dict[FeatureKind, Feature] = {
     FeatureKind.BORE: Feature(0, 0, 0.0, 1.0, "bore_constant"),
     FeatureKind.HEIGHT: Feature(0, 0, 1.0, 0.0, "squash_z"),
     FeatureKind.TRAVEL: Feature(0, 0, 0.0, 0.0, "origin"),
+    FeatureKind.FIRST_LAYER: Feature(+1, +1, 1.0, 0.0, low=True),
 }
 
 _ON_Z = (FeatureKind.HEIGHT, FeatureKind.SAME_FACING, FeatureKind.TRAVEL)
@@ -88,6 +94,7 @@ def kind_words(kind: FeatureKind) -> Words:
         FeatureKind.BORE: tr("round bore"),
         FeatureKind.HEIGHT: tr("height"),
         FeatureKind.TRAVEL: tr("travel of the axis"),
+        FeatureKind.FIRST_LAYER: tr("outside at the first layer"),
     }[kind]
 
 
@@ -158,7 +165,8 @@ def parameter_names(kinds: list[FeatureKind], axes: list[str]) -> tuple[str, ...
     walls = sorted({a for kind, a in zip(kinds, axes, strict=True) if a != "z" and not FEATURES[kind].constant})
     scales = [f"scale_{a}" for a in sorted(set(axes))]
     constants = sorted({_constant(kind, a) for kind, a in zip(kinds, axes, strict=True) if FEATURES[kind].constant})
-    return (*scales, *(["wall_outset"] if walls else []), *(f"lost_motion_{a}" for a in walls), *constants)
+    flare = [FLARE] if any(FEATURES[kind].low for kind in kinds) else []
+    return (*scales, *(["wall_outset"] if walls else []), *(f"lost_motion_{a}" for a in walls), *constants, *flare)
 
 
 def travel_centres(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> dict[str, float]:
@@ -195,6 +203,8 @@ def design_terms(
         elif axis != "z":
             X[i, column["wall_outset"]] = 2.0 * feature.k
             X[i, column[f"lost_motion_{axis}"]] = -feature.r
+        if feature.low:
+            X[i, column[FLARE]] = 2.0
     return Terms(names, X, centre)
 
 

@@ -13,7 +13,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.part_size.features import AXES, FeatureKind, axis_problem, kind_from_text
+from core.part_size.features import AXES, FEATURES, FeatureKind, axis_problem, kind_from_text
+from core.records.rows import Instrument
 from core.words import Words, tr
 
 LONGEST_MM, SHORTEST_MM = 10_000.0, 0.001
@@ -106,6 +107,27 @@ def reading_problem(kind: FeatureKind, axis: str, nominal_mm: float, measured_mm
                 limit=SHORTEST_MM,
             )
     return None
+
+
+def fixed_effects(
+    kinds: list[FeatureKind],
+    nominal_mm: Floats,
+    instrument: Instrument | None,
+    part_temperature: PartTemperature | None,
+) -> Floats:
+    """Return the columns J u (m, q) of what all readings share: jaw zeros, instrument scale, temperature.
+
+    Reference: JCGM 100:2008 F.1.2.
+    """
+    columns = []
+    if instrument is not None:
+        columns.append([instrument.u_outside_zero_mm * FEATURES[k].outside_jaw for k in kinds])
+        columns.append([instrument.u_inside_zero_mm * FEATURES[k].inside_jaw for k in kinds])
+        columns.append(list(instrument.u_scale_ratio * nominal_mm))
+    if part_temperature is not None:
+        plastic = np.array([k is not FeatureKind.TRAVEL for k in kinds])
+        columns.append(list(part_temperature.u_ratio * nominal_mm * plastic))
+    return np.array(columns, dtype=float).reshape(-1, len(kinds)).T
 
 
 def _check_conditions(part_temperature: PartTemperature | None, layers: LayerPlan | None) -> None:

@@ -112,8 +112,9 @@ def _candidates(
     """List what could be read: every kind whose parameters are in the fit, at a length far from those on its axis."""
     far = {a: _far_from(lengths_mm[[a == b for b in axes]]) for a in sorted(set(axes))}
     own = [kind for kind in dict.fromkeys(kinds) if FEATURES[kind].constant]
-    used = [kind for kind in dict.fromkeys(kinds) if not FEATURES[kind].constant]
-    order = own + used + [kind for kind in _BY_TROUBLE if kind not in used]
+    used = [kind for kind in dict.fromkeys(kinds) if not (FEATURES[kind].constant or FEATURES[kind].low)]
+    low = [kind for kind in dict.fromkeys(kinds) if FEATURES[kind].low]  # last: flare helps no other length
+    order = own + used + [kind for kind in _BY_TROUBLE if kind not in used] + low
     for kind in order:
         for axis, length in far.items():
             if _in_fit(kind, axis, names):

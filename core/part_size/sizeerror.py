@@ -1,12 +1,13 @@
 """Size error told apart: scale, wall outset and lost motion from lengths measured on one printed part.
 
     e = measured - nominal = s*L + 2*k*w - r*B + noise          along x and y, one w for both
+    e + 2*f                                                     the same over flared first layers
     e = s_z*H + z0                                              heights, H on whole layers
     e = s*P + origin                                            travel of an axis, no part and no shrinkage
 
 Symbols: L nominal length, s scale error, w wall outset per side, B lost motion (reversal error, ISO 230-2), z0 squash
-of the first layer; k and r from `features.FEATURES`. Only what the readings determine is reported; for the rest, the
-reading that would tell.
+of the first layer, f its flare per side; k and r from `features.FEATURES`. Only what the readings determine is
+reported; for the rest, the reading that would tell.
 
 Reference: JCGM 100:2008 (GUM) 4.2, 4.3, 5.1, G.4; ISO 1:2022 (20 degrees Celsius).
 """
@@ -22,6 +23,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.gum import combine, effective_dofs
+from core.measuring.linefit import LinearFit
 from core.part_size.checks import Diagnostic, run_checks
 from core.part_size.features import (
     FEATURES,
@@ -32,7 +34,7 @@ from core.part_size.features import (
     parameter_names,
     travel_centres,
 )
-from core.part_size.lengths import LayerPlan, PartTemperature, check_lengths
+from core.part_size.lengths import LayerPlan, PartTemperature, check_lengths, fixed_effects
 from core.part_size.missing import Missing, reading_list, telling_readings
 from core.part_size.scatter import (
     FEWEST_SPARE,
@@ -100,7 +102,7 @@ class SizeError:
         """Work out every parameter, or named combination, that the readings determine."""
         if math.isnan(self.scattered.variance_mm2):
             return
-        found = [self._estimate(name, c) for name, c in _reported(self.terms, self.scattered)]
+        found = [self._estimate(name, c) for name, c in reported(self.terms, self.scattered.fit)]
         told = tuple(e for e in found if not (self.line_refused and e.name.startswith("scale_")))
         object.__setattr__(self, "found", told)
 
@@ -220,7 +222,7 @@ def fit_size_error(
         nominal_mm=wanted,
         error_mm=means.error_mm,
         scattered=scattered,
-        fixed_mm=_fixed_effects(kinds, wanted, instrument, part_temperature),
+        fixed_mm=fixed_effects(kinds, wanted, instrument, part_temperature),
         not_estimable=_missing(terms, scattered, (kinds, axes, wanted), refused),
         diagnostics=(*diagnostics, *_record_checks(instrument, part_temperature, kinds)),
         flagged=flagged,
@@ -254,25 +256,10 @@ def _sd_hand(instrument: Instrument | None) -> tuple[float, int] | None:
     return instrument.sd_hand_mm, instrument.sd_hand_dof
 
 
-def _fixed_effects(
-    kinds: list[FeatureKind], nominal: Floats, instrument: Instrument | None, part_temperature: PartTemperature | None
-) -> Floats:
-    """Columns J u of what all readings share: jaw zeros, instrument scale, temperature (JCGM 100:2008 F.1.2)."""
-    columns = []
-    if instrument is not None:
-        columns.append([instrument.u_outside_zero_mm * FEATURES[k].outside_jaw for k in kinds])
-        columns.append([instrument.u_inside_zero_mm * FEATURES[k].inside_jaw for k in kinds])
-        columns.append(list(instrument.u_scale_ratio * nominal))
-    if part_temperature is not None:
-        plastic = np.array([k is not FeatureKind.TRAVEL for k in kinds])
-        columns.append(list(part_temperature.u_ratio * nominal * plastic))
-    return np.array(columns, dtype=float).reshape(-1, len(kinds)).T
-
-
-def _reported(terms: Terms, scattered: ScatteredFit) -> list[tuple[str, Floats]]:
-    """Name every parameter that is determined; where w and B are not, the combinations that are."""
+def reported(terms: Terms, fit: LinearFit) -> list[tuple[str, Floats]]:
+    """Name every parameter that a fit determines; where w and B are not, the combinations that are."""
     singly = [(name, terms.coefficients(name)) for name in terms.names]
-    found = [(name, c) for name, c in singly if scattered.fit.determines(c)]
+    found = [(name, c) for name, c in singly if fit.determines(c)]
     told = {name for name, _ in found}
     for axis in ("x", "y"):
         motion = f"lost_motion_{axis}"
@@ -280,7 +267,7 @@ def _reported(terms: Terms, scattered: ScatteredFit) -> list[tuple[str, Floats]]
             continue
         for name, (of_w, of_B) in _COMBINED.items():
             c = terms.combination(wall_outset=of_w, **{motion: of_B})
-            if c is not None and scattered.fit.determines(c):
+            if c is not None and fit.determines(c):
                 found.append((f"{name}_{axis}", c))
     return found
 

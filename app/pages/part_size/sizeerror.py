@@ -9,11 +9,14 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QLabel, QWidget
 
 from app.context import Context
+from app.pages.part_size.keptbeside import linked_pairs
+from app.pages.part_size.sizeforetold import Foretold, expected_at, foretold
 from app.pages.part_size.sizeform import SizeForm
 from app.pages.part_size.sizerows import (
     counts,
     expected_readings,
     left_out,
+    next_asked,
     readings_of,
 )
 from app.pages.trialpage import TrialPage
@@ -26,6 +29,7 @@ from core.records.rows import Trial
 if TYPE_CHECKING:
     from core.guidance.known import KeptResult
     from core.guidance.sizetrial import SizeJudgement, SizeReadings
+    from core.guidance.splitpair import SplitPair
 
 
 class Typed(NamedTuple):
@@ -52,6 +56,8 @@ class SizeErrorPage(TrialPage):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Size error")
+        self._linked: tuple[object, dict[str, SplitPair]] | None = None
+        self._foretold: Foretold = {}
         form = SizeForm(self.picker)
         self.axis = ChoiceField([("x", "X")])
         self.axis_label = QLabel(self.tr("A&xis shown"))
@@ -83,6 +89,7 @@ class SizeErrorPage(TrialPage):
                 self.context.instrument,
                 flow_checked=self._flow_trial() is not None,
                 reversal=self._kept_reversal(),
+                split=self._split(),
             )
         except InputError as error:  # it counts the readings that count; the table has others between them
             row = None if error.row is None else readings.places[error.row]
@@ -100,12 +107,15 @@ class SizeErrorPage(TrialPage):
         self.plot.set_data(size_plot(result.readings, result.judgement, str(self.axis.value()), left_out(rows)))
         instrument, check = self.context.instrument, self.instrument_check()
         known = [instrument_row(instrument, check)] if instrument else []
-        card = size_card(result.judgement, self.why_not_keep(), known)
+        known += self._flow_held()
+        following = next_asked(rows, result.judgement.fit, instrument)
+        card = size_card(result.judgement, self.why_not_keep(), known, following)
         self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
         advice = self.tr("Stands out from the others: read it again, and one ordinary gauge with it.")
         flagged = zip(result.places, result.judgement.fit.flagged.tolist(), strict=True)
         self.form.model.set_marks({place: advice for place, stands_out in flagged if stands_out})
-        self.form.model.set_expected(expected_readings(rows, result.judgement.fit))
+        now = expected_readings(rows, result.judgement.fit)
+        self.form.model.set_expected(expected_at(rows, self._foretold) | now)
 
     def record(self) -> Trial:
         """Return the trial as it stands."""
@@ -124,6 +134,29 @@ class SizeErrorPage(TrialPage):
         """Begin with the empty readings of a piece."""
         self.form.plan()
 
+    def load_draft(self, trial: Trial | None) -> None:
+        """Plan for the picked machine from now on."""
+        self._bound()
+        super().load_draft(trial)
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Show why there is no verdict; what was predicted for this print is expected all the same."""
+        super().show_problem(field, row, message)
+        self.form.model.set_expected(expected_at(self.form.model.rows(), self._foretold))
+
+    def _bound(self) -> None:
+        """Look up what was predicted, and tell the form what fits the picked machine; its travel may suit no piece."""
+        from core.guidance.pieceplan import bounds_of
+
+        try:
+            self._foretold = foretold(self.context)
+        except StoreError:
+            self._foretold = {}  # keeping will say what is wrong with the store
+        try:
+            self.form.bounds = bounds_of(self.context.machine)
+        except InputError:
+            self.form.bounds = bounds_of(None)
+
     def _flow_trial(self) -> int | None:
         """Return the trial that last found the flow factor of the picked machine and lot, if there is a valid one."""
         machine, lot = self.context.machine, self.context.lot
@@ -134,6 +167,16 @@ class SizeErrorPage(TrialPage):
         except StoreError:
             return None  # the flow is then asked for; keeping will say what is wrong with the store
         return newest[0] if newest else None
+
+    def _flow_held(self) -> list[tuple[str, str, str]]:
+        """Say what the flow trial behind this print holds for."""
+        from app.pages.part_size.keptbeside import flow_row
+
+        try:
+            number = self._flow_trial()
+            return [] if number is None else [flow_row(self.context, number)]
+        except StoreError:
+            return []  # only a row is lost; keeping will say what is wrong with the store
 
     def _kept_reversal(self) -> dict[str, KeptResult]:
         """Return the newest valid reversal error of X and Y of the picked machine."""
@@ -149,8 +192,25 @@ class SizeErrorPage(TrialPage):
             return {}  # the print speaks alone; keeping will say what is wrong with the store
         return {axis: KeptResult(*newest) for axis, newest in found.items() if newest}
 
+    def _split(self) -> dict[str, SplitPair]:
+        """Return by axis what other trials of the shop say of the picked machine and lot; read once a showing."""
+        here = self.context.machine, self.context.lot
+        if self._linked is None or self._linked[0] != here:
+            try:
+                self._linked = here, linked_pairs(self.context)
+            except (StoreError, InputError):
+                return {}  # the print speaks alone; keeping, or the page Drive, will say what is wrong
+        return self._linked[1]
+
+    def shown(self) -> None:
+        """Judge again by what was kept meanwhile."""
+        self._linked = None
+        self._bound()
+        super().shown()
+
     def _answer_kept(self, trial: Trial) -> None:
         """Judge again when a reversal trial of this machine was kept on its page."""
+        self._linked = None
         super()._answer_kept(trial)
         if trial.subject == "reversal" and self._draft_of is not None:
             self.recompute()

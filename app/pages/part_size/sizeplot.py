@@ -52,6 +52,7 @@ _FAMILIES = (
     _Family((_K.BORE,), (_K.BORE,), "■", 1),
     _Family((_K.HEIGHT,), (_K.HEIGHT,), "◆", 2),
     _Family((_K.TRAVEL,), (_K.TRAVEL,), "●", 2),
+    _Family((_K.FIRST_LAYER,), (_K.FIRST_LAYER,), "■", 2),
 )
 _RINGED = (FeatureKind.OUTSIDE, FeatureKind.CLOSED_HOLE)
 
@@ -89,8 +90,9 @@ def _points(family: _Family, readings: SizeReadings, judgement: SizeJudgement, m
     rows = np.flatnonzero(use)
     scatter = fit.scattered
     U = coverage_factor(scatter.dof) * math.sqrt(scatter.next_mm2) if math.isfinite(scatter.next_mm2) else 0.0
+    present = set(_kinds(readings, use))
     return PointSeries(
-        name=shown(kind_words(FeatureKind(family.line[0]))),
+        name=shown(kind_words(next(kind for kind in family.line if kind in present))),
         x=np.asarray(readings.nominal_mm, dtype=float)[rows],
         y=fit.reading_error_mm[rows],
         U=np.full(rows.size, U),
@@ -156,6 +158,7 @@ def _family_name(family: _Family) -> str:
         _K.BORE: shown(tr("bores")),
         _K.HEIGHT: shown(tr("heights")),
         _K.TRAVEL: shown(tr("travel")),
+        _K.FIRST_LAYER: shown(tr("first layers")),
     }[family.kinds[0]]
 
 

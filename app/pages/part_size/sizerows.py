@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from math import nan
 from typing import TYPE_CHECKING, Any
 
 from app.pages.trialpage import NOTHING_YET
@@ -11,13 +12,13 @@ from app.widgets.readings import Column, Expected
 from app.words import shown
 from core.errors import InputError
 from core.part_size.features import AXES, FeatureKind, kind_words
-from core.pieces.comb import Piece
 from core.quantity import coverage_factor
-from core.words import tr
+from core.words import Words, tr
 
 if TYPE_CHECKING:
     from core.guidance.sizetrial import SizeReadings
     from core.part_size.sizeerror import SizeError
+    from core.records.rows import Instrument
 
 Row = Mapping[str, Any]
 
@@ -43,6 +44,7 @@ def columns() -> tuple[Column, ...]:
         Column("nominal_mm", shown(tr("Nominal mm")), "length"),
         Column("measured_mm", shown(tr("Reading mm")), "length"),
         Column("error", shown(tr("Error mm")), "shown", editable=False),
+        Column("expected", shown(tr("Expected mm")), "shown", editable=False),
     )
 
 
@@ -88,18 +90,18 @@ def left_out(rows: Sequence[Row]) -> list[LeftOut]:
     ]
 
 
-def rows_of(piece: Piece) -> list[dict[str, Any]]:
-    """Return one empty row for each gauge of a piece."""
-    return [
-        {
-            "feature": gauge.name,
-            "axis": gauge.axis,
-            "kind": str(gauge.kind),
-            "nominal_mm": gauge.nominal_mm,
-            "nominal_raw": f"{gauge.nominal_mm:.2f}",
-        }
-        for gauge in piece.gauges
-    ]
+def next_asked(rows: Sequence[Row], fit: SizeError, instrument: Instrument | None) -> Words | None:
+    """Say which reading to take next, or None where none helps."""
+    from core.guidance.sizenext import GaugeRow, ask_next
+
+    asked = [
+        GaugeRow(row["feature"], row["kind"], row["axis"], nan if row["nominal_mm"] is None else row["nominal_mm"],
+                 counts(row))
+        for row in rows
+        if not row["excluded"]
+    ]  # fmt: skip
+    following = ask_next(fit, asked, instrument)
+    return following.says if following else None
 
 
 def expected_readings(rows: Sequence[Row], fit: SizeError) -> dict[int, Expected]:

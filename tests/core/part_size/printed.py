@@ -12,6 +12,8 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.pieces.piece import Piece
+
 Floats = NDArray[np.float64]
 AXES = "xy"
 
@@ -72,6 +74,31 @@ class Printer:
 def _signed_area(corners: Floats) -> float:
     after = np.roll(corners, -1, axis=0)
     return float(np.sum(corners[:, 0] * after[:, 1] - after[:, 0] * corners[:, 1])) / 2
+
+
+def gauge_sizes(printer: Printer, piece: Piece, *, clockwise: bool = False) -> list[float]:
+    """Return the printed size (mm) of every gauge of a comb, each between the walls that its jaws touch.
+
+    A comb along y is drawn along x; the mirror that lays it along y turns the travel round, so it is turned back.
+    """
+    walls = []
+    for number, outline in enumerate(piece.outlines):
+        points = np.array(outline)[:: -1 if clockwise else 1]
+        points = points if piece.axis == "x" else points[::-1, ::-1]
+        walls += [(number > 0, wall) for wall in printer.print_contour(points, material_inside=number == 0)]
+    sizes = []
+    for gauge in piece.gauges:
+        sides = (+1, -1) if gauge.inside else (-1, +1)
+        ends = [
+            min(
+                (w.position_mm for in_hole, w in walls
+                 if in_hole == (gauge.kind == "closed_hole") and (w.axis, w.side) == (piece.axis, side)),
+                key=lambda at, jaw=jaw: abs(at - jaw),
+            )
+            for jaw, side in zip(gauge.jaws_mm, sides, strict=True)
+        ]  # fmt: skip
+        sizes.append(ends[1] - ends[0])
+    return sizes
 
 
 def rectangle(x0: float, y0: float, x1: float, y1: float, *, clockwise: bool = False) -> Floats:

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from core.part_size.features import FEATURES, FeatureKind
 from core.pieces.comb import plan_comb
-from tests.core.part_size.printed import Printer, comb, rectangle
+from tests.core.part_size.printed import Printer, comb, gauge_sizes, rectangle
 
 S, W, B = (0.004, -0.003), 0.06, (0.21, 0.08)
 
@@ -116,18 +116,9 @@ def test_an_end_tooth_is_not_a_tooth_of_the_table(clockwise):
 @both_axes
 @both_ways
 def test_every_gauge_of_the_size_comb_keeps_the_table(axis, clockwise):
-    piece, machine, walls = plan_comb(axis), printer(), []
-    for i, outline in enumerate(piece.outlines):
-        points = turned(np.array(outline)[:: -1 if clockwise else 1], axis)
-        walls.append(machine.print_contour(points, material_inside=i == 0))
-    for gauge in piece.gauges:
-        outline = walls[gauge.kind == FeatureKind.CLOSED_HOLE]
-        between = gauge.kind in (FeatureKind.NOTCH, FeatureKind.CLOSED_HOLE)
-        left, right = (
-            min(positions(outline, axis, side), key=lambda at, jaw=jaw: abs(at - jaw))
-            for jaw, side in zip(gauge.jaws_mm, (+1, -1) if between else (-1, +1), strict=True)
-        )
-        check(gauge.kind, axis, right - left, gauge.nominal_mm)
+    piece = plan_comb(axis)
+    for gauge, size_mm in zip(piece.gauges, gauge_sizes(printer(), piece, clockwise=clockwise), strict=True):
+        check(gauge.kind, axis, size_mm, gauge.nominal_mm)
 
 
 @given(

@@ -1,0 +1,250 @@
+"""The page *Promise*: what the kept pieces of a machine and a lot let one promise a customer."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING, ClassVar, NamedTuple
+
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from app.context import Context, Level
+from app.pages.base import Page
+from app.theme import STEP_PX
+from app.widgets.fieldgrid import FieldGrid
+from app.widgets.fields import ChoiceField, NumberField
+from app.widgets.plaintable import PlainTable
+from app.widgets.plotpane import PlotData, PlotPane
+from app.widgets.reportbutton import ReportButton
+from app.widgets.resultcard import ResultCard
+from app.widgets.resulttext import CardData, Paragraph
+from app.words import shown
+from core.errors import InputError, StoreError
+from core.measuring.tolerance import CLASSES
+from core.records.rows import Instrument, Trial, TrialState
+
+if TYPE_CHECKING:
+    from datetime import datetime
+
+    from core.guidance.promised import PromiseJudgement
+
+_OWN = "own"
+_MOST_PIECES = 500
+_ROWS = 4  # one for each class of features
+
+
+class Asked(NamedTuple):
+    """The pieces of machine and lot, the instrument, the tolerance asked for, and when settings changed."""
+
+    trials: tuple[Trial, ...]
+    instrument: Instrument | None
+    tolerance: str | float
+    since: datetime | None
+
+
+class PromisePage(Page):
+    """Nothing is measured here: every kept size trial of the machine and lot is one piece."""
+
+    subject: ClassVar[str] = "promise"
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, parent)
+        self.title = self.tr("Promise")
+        self.grid = FieldGrid(5)
+        self.group = ChoiceField()
+        classes = [(key, shown(words)) for key, words in CLASSES.items()]
+        self.tolerance = ChoiceField([*classes, (_OWN, self.tr("own, plus-minus"))])
+        self.tolerance.set_value("m")
+        self.own_mm = NumberField(low=0.001, high=10.0)
+        self.own_mm.set_value(0.15)
+        self.peg_mm, self.share = NumberField(low=0.5, high=500.0), NumberField(low=50.0, high=99.99)
+        self.peg_mm.set_value(8.0)
+        self.share.set_value(99.0)
+        self.plot = PlotPane(self.tr("No pieces yet."))
+        headings = (
+            self.tr("Features"), self.tr("Parts"), self.tr("Mean error, mm"), self.tr("Spread, mm"),
+            self.tr("Promise, mm"), self.tr("Cp (95 %)"), self.tr("Cpk (95 %)"), self.tr("Held to, mm"),
+        )  # fmt: skip
+        self.table = PlainTable(self.tr("Promises in numbers"), headings)
+        self.card = ResultCard(self.tr("What may be promised"))
+        self.reports = ReportButton(self._report, self.tr("Repo&rts"))
+        self._lay_out()
+        self.group.changed.connect(self._show_again)
+        self.tolerance.changed.connect(self._answer_tolerance)
+        for field in (self.own_mm, self.peg_mm, self.share):
+            field.changed.connect(self.recompute)
+        self.card.keep_clicked.connect(self.keep)
+        self.plot.said.connect(context.notice)
+        self.reports.said.connect(context.notice)
+        for changed in (context.machine_changed, context.lot_changed, context.instrument_changed, context.kept):
+            changed.connect(self._answer_context)
+
+    # The four methods of a page
+
+    def read(self) -> Asked:
+        """Return the kept pieces.
+
+        Raises:
+            InputError: field `value` where machine or lot is not picked; `own_mm` for a tolerance that cannot be.
+        """
+        from core.guidance.partgroups import pieces_since
+
+        machine, lot, store = self.context.machine, self.context.lot, self.context.store
+        if machine is None or lot is None:
+            raise InputError("value", self.tr("Choose a machine and a lot above: a promise is made for the two."))
+        kept = store.trials("sizeerror", machine.id, lot.id, limit=_MOST_PIECES)
+        trials = tuple(store.trial(t.id) for t in reversed(kept) if t.state is TrialState.KEPT and t.id is not None)
+        since = pieces_since(store.settings(machine.id or 0, lot.id), lot.id, store.events(machine.id))
+        own = self.tolerance.value() == _OWN
+        self.peg_mm.value(), self.share.value()  # what cannot be is told at its field before anything is shown
+        tolerance = float(self.own_mm.value() or 0.0) if own else str(self.tolerance.value())
+        return Asked(trials, self.context.instrument, tolerance, since)
+
+    def compute(self, readings: Asked) -> PromiseJudgement:
+        """Judge them: one call into the core."""
+        from core.guidance.promised import judge_promise
+
+        return judge_promise(*readings)
+
+    def show_result(self, result: PromiseJudgement) -> None:
+        """Draw one class of features, list all, say what may be promised."""
+        from app.pages.part_size.promise_view import promise_card, promise_plot, promise_rows
+        from core.guidance.partgroups import group_words
+        from core.guidance.pegadvice import peg_advice
+
+        with QSignalBlocker(self.group):
+            self.group.set_choices([(g.parts.group, shown(group_words(g.parts.group))) for g in result.groups])
+        one = next(g for g in result.groups if g.parts.group == self.group.value())
+        self.plot.set_data(promise_plot(one, result.tolerance))
+        self.table.set_rows(promise_rows(result))
+        peg = peg_advice(result, float(self.peg_mm.value() or 0.0), float(self.share.value() or 0.0) / 100.0)
+        guarded = self.context.instrument is not None
+        self.card.show_card(promise_card(result, self._why_not_keep(), shown(peg), guarded=guarded))
+
+    def record(self) -> Trial:
+        """Return the promise of the picked machine and lot, with the pieces it rests on."""
+        machine, lot, instrument = self.context.machine, self.context.lot, self.context.instrument
+        result = self.result
+        return Trial(
+            subject=self.subject,
+            machine_id=machine.id if machine else None,
+            lot_id=lot.id if lot else None,
+            instrument_id=instrument.id if instrument else None,
+            conditions={"tolerance": result.tolerance} if result else {},
+            estimates=result.estimates() if result else (),
+            used=result.trial_ids() if result else (),
+            method=result.method if result else "",
+            note=" ".join(str(one.says) for one in result.groups) if result else "",
+        )
+
+    # Hooks
+
+    def recompute(self) -> None:
+        """Read the store anew; say where it fails."""
+        try:
+            super().recompute()
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+
+    def keep(self) -> None:
+        """Keep the promise, unless the card says why not."""
+        self.recompute()
+        if self.result is not None and (why_not := self._why_not_keep()):
+            self.context.say(why_not, Level.WARNING)
+            return
+        super().keep()
+
+    def save_draft(self) -> bool:
+        """Nothing is typed here, so nothing can be lost."""
+        return True
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
+        """Say what is missing: at its field, or in the card."""
+        self.plot.set_data(PlotData((), title=self.tr("Error against part size")))
+        self.table.set_rows([])
+        self.grid.show_problem(field, message)
+        if field == "value":
+            self.card.show_empty(message)
+        else:
+            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell yet"), message, "unknown"),), can_keep=False))
+
+    def clear_problems(self) -> None:
+        """Take sentences at fields away."""
+        self.grid.clear_problems()
+
+    def shown(self) -> None:
+        """Read what was kept meanwhile."""
+        self.reports.setEnabled(self.context.machine is not None)
+        self.recompute()
+
+    def _why_not_keep(self) -> str:
+        if self.result is not None and any(one.promise for one in self.result.groups):
+            return ""
+        return self.tr("Nothing can be promised yet, so nothing is kept.")
+
+    def _report(self, kind: str, path: Path) -> bool:
+        """Write one report; the button says whether it could."""
+        from app import reportfiles
+        from app.pages.part_size import promise_reports as reports
+
+        if kind == "label":
+            return reports.write_machine_label(self.context, self.result, path)
+        if kind == "trial":
+            trial = reports.newest_trial(self.context)
+            check = self._check(trial.instrument_id) if trial else None
+            return trial is not None and reportfiles.write_trial(self.context, trial, check, path, None)
+        check = self._check(self.context.instrument.id if self.context.instrument else None)
+        if kind == "card":
+            return reportfiles.write_one(reports.card_pages(self.context, check), path)
+        if self.result is None:
+            return False
+        plots = {"promise": self.plot.data, **reports.proof_plots(self.context)}
+        pictures = {name: drawn for name, plot in plots.items() if (drawn := reportfiles.plot_image(plot)) is not None}
+        return reportfiles.write_one(reports.promise_pages(self.context, check, self.result), path, pictures)
+
+    def _check(self, instrument_id: int | None) -> Trial | None:
+        """Return the last check of an instrument."""
+        if instrument_id is None:
+            return None
+        found = self.context.store.newest_for_instrument("sd_hand", instrument_id)
+        return self.context.store.trial(found[0]) if found else None
+
+    def _answer_context(self) -> None:
+        self.reports.setEnabled(self.context.machine is not None)
+        if self.isVisible():
+            self.recompute()
+
+    def _answer_tolerance(self) -> None:
+        self.grid.show_field("own_mm", self.tolerance.value() == _OWN)
+        self.recompute()
+
+    def _show_again(self) -> None:
+        if self.result is not None:
+            self.show_result(self.result)
+
+    def _lay_out(self) -> None:
+        heading = QLabel(self.title)
+        heading.setObjectName("heading")
+        above = QHBoxLayout()
+        above.addWidget(heading, 1)
+        above.addWidget(self.reports)
+        self.grid.add("group", self.tr("&Features"), self.group)
+        self.grid.add("tolerance", self.tr("&Tolerance asked for"), self.tolerance)
+        self.grid.add("own_mm", self.tr("&Plus-minus"), self.own_mm, self.tr("mm"))
+        self.grid.add("peg_mm", self.tr("Pe&g"), self.peg_mm, self.tr("mm"))
+        self.grid.add("share", self.tr("Go toget&her"), self.share, self.tr("%"))
+        self.grid.show_field("own_mm", False)
+        for column, share in enumerate((3, 5, 2, 2, 2)):
+            self.grid.set_share(column, share)
+        across, down = QHBoxLayout(), QVBoxLayout(self)
+        across.setSpacing(2 * STEP_PX)
+        across.addWidget(self.plot, 60)
+        across.addWidget(self.card, 40)
+        down.setContentsMargins(0, 0, 0, 0)
+        down.setSpacing(STEP_PX)
+        down.addLayout(above)
+        down.addWidget(self.grid)
+        down.addLayout(across, 1)
+        self.table.setMaximumHeight(_ROWS * (self.fontMetrics().height() + 8) + 34)
+        down.addWidget(self.table)
+        self.setFocusProxy(self.group)

@@ -1,0 +1,79 @@
+"""What the button *Reports* of the page Promise writes: PDF and CSV of promise, trial, machine card and label."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+from app.context import Context
+from app.pages.part_size.keptbeside import kept_here
+from app.pages.part_size.prediction_view import proof_plot
+from app.pdf import write_label
+from app.reportfiles import our_version
+from app.widgets.plotdata import PlotData
+from core.guidance.promised import PromiseJudgement
+from core.guidance.promisereport import machine_label, promise_report
+from core.guidance.reportblocks import Report
+from core.guidance.reports import Of, machine_card
+from core.quantity import Estimate
+from core.records.rows import SettingInForce, Trial, TrialState
+
+DUE_DAYS = 90  # until a promise is shown again (common practice, no source)
+_CARD_TRIALS = 200
+
+
+def whose(context: Context, check: Trial | None) -> Of:
+    """Return whose report is written, now."""
+    assert context.machine is not None  # the button is offered with a machine only
+    return Of(context.machine, context.lot, context.instrument, check, datetime.now(UTC), our_version())
+
+
+def promise_pages(context: Context, check: Trial | None, judged: PromiseJudgement) -> Report:
+    """Return the promise to a customer, with the newest piece decided and the newest verification."""
+    store = context.store
+    pieces = kept_here(context, "sizeerror")
+    first = store.trial(pieces[0].id or 0) if pieces else None
+    return promise_report(whose(context, check), judged, first, _newest_proof(context))
+
+
+def proof_plots(context: Context) -> dict[str, PlotData]:
+    """Return the picture of the newest kept verification by its name in the report; none where none is kept."""
+    proof = _newest_proof(context)
+    return {} if proof is None else {"proof": proof_plot(proof)}
+
+
+def _newest_proof(context: Context) -> Trial | None:
+    proofs = kept_here(context, "verification")
+    return context.store.trial(proofs[0].id or 0) if proofs else None
+
+
+def newest_trial(context: Context) -> Trial | None:
+    """Return the newest size trial of machine and lot; None where none is kept."""
+    pieces = kept_here(context, "sizeerror")
+    return context.store.trial(pieces[0].id or 0) if pieces else None
+
+
+def card_pages(context: Context, check: Trial | None) -> Report:
+    """Return the card of the picked machine: the newest estimate of each name, and what is in force."""
+    of = whose(context, check)
+    machine_id = of.machine.id if of.machine else None
+    store = context.store
+    newest: dict[tuple[str, int | None], tuple[Trial, Estimate]] = {}
+    for trial in store.trials(machine_id=machine_id, limit=_CARD_TRIALS):
+        if trial.state is TrialState.KEPT:
+            for estimate in trial.estimates:
+                newest.setdefault((estimate.name, trial.lot_id), (trial, estimate))
+    held: dict[tuple[str, int | None], SettingInForce] = {}
+    for setting in store.settings(machine_id or 0):
+        held.setdefault((setting.name, setting.lot_id), setting)
+    lots = {lot.id: lot for lot in store.lots() if lot.id is not None}
+    return machine_card(of, tuple(newest.values()), tuple(held.values()), lots)
+
+
+def write_machine_label(context: Context, judged: PromiseJudgement | None, path: Path) -> bool:
+    """Write the label of the picked machine; what proved it last is its newest promise, else its newest trial."""
+    proofs = kept_here(context, "promise") or kept_here(context, "sizeerror")
+    proof = proofs[0] if proofs else None
+    of = whose(context, None)
+    since = proof.kept_at if proof is not None and proof.kept_at is not None else of.at
+    return write_label(machine_label(of, judged, proof, since + timedelta(days=DUE_DAYS)), path)

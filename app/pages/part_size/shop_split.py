@@ -1,0 +1,181 @@
+"""The page *Shop split*: what stays with a machine, what travels with a filament lot, by all trials of the shop."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING, ClassVar
+
+from PySide6.QtCore import QSignalBlocker
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+
+from app.context import Context, Level
+from app.pages.base import Page
+from app.theme import STEP_PX
+from app.widgets.fieldgrid import FieldGrid
+from app.widgets.fields import ChoiceField
+from app.widgets.plaintable import PlainTable
+from app.widgets.resultcard import ResultCard
+from app.widgets.resulttext import CardData, Paragraph
+from app.widgets.shopview import ShopPane
+from app.words import shown
+from core.errors import StoreError
+from core.measuring.tolerance import CLASSES
+from core.records.rows import SettingInForce, Trial
+
+if TYPE_CHECKING:
+    from core.guidance.shopadvice import ShopJudgement
+    from core.guidance.splitshop import Shop
+
+
+class ShopSplitPage(Page):
+    """Nothing is typed here: every kept size trial with its machine and lot counts."""
+
+    subject: ClassVar[str] = "shop_split"
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, parent)
+        self.title = self.tr("Shop split")
+        self.grid = FieldGrid(2)
+        self.axis = ChoiceField([(axis, axis.upper()) for axis in "xyz"])
+        self.tolerance = ChoiceField([(key, shown(words)) for key, words in CLASSES.items()])
+        self.tolerance.set_value("m")
+        self.picture = ShopPane(self.tr("Machines and lots"), self.tr("Nothing to tell apart yet."))
+        headings = (self.tr("Name"), self.tr("What"), self.tr("Share, %"), self.tr("X less Y, %"), self.tr("Prints"))
+        self.table = PlainTable(self.tr("Shares in numbers"), headings, numbers_from=2)
+        self.card = ResultCard(self.tr("What the shop's prints say"))
+        self._lay_out()
+        self.axis.changed.connect(self._show_again)
+        self.tolerance.changed.connect(self.recompute)
+        self.card.keep_clicked.connect(self.keep)
+        self.picture.said.connect(context.notice)
+        for changed in (context.machine_changed, context.lot_changed, context.kept):
+            changed.connect(self._answer_context)
+
+    # The four methods of a page
+
+    def read(self) -> Shop:
+        """Return all that is kept, told apart."""
+        from core.guidance.splitshop import read_shop
+
+        store = self.context.store
+        machines = store.machines()
+        settings = [setting for machine in machines if machine.id for setting in store.settings(machine.id)]
+        return read_shop(machines, store.lots(), store.series, settings, store.events())
+
+    def compute(self, readings: Shop) -> ShopJudgement:
+        """Judge it for the picked machine and lot: one call into the core."""
+        from core.guidance.shopadvice import judge_shop
+
+        return judge_shop(readings, *self._picked(), str(self.tolerance.value()))
+
+    def show_result(self, result: ShopJudgement) -> None:
+        """Draw who printed what, fill the table, say what it means."""
+        from app.pages.part_size.shop_view import shop_card, shop_picture, shop_rows
+
+        offered = [(axis, axis.upper()) for axis in result.shop.axes]
+        with QSignalBlocker(self.axis):
+            self.axis.set_choices(offered)
+        found = result.shop.axes[str(self.axis.value())]
+        self.picture.show_shop(shop_picture(result.shop, found, self._picked()))
+        self.table.set_rows(shop_rows(result.shop, found))
+        self.card.show_card(shop_card(result, self._why_not_keep(result)))
+
+    def record(self) -> Trial:
+        """Return the shares of the picked machine and lot, with all trials that they rest on."""
+        machine_id, lot_id = self._picked()
+        trial = Trial(self.subject, machine_id, lot_id)
+        if self.result is None:
+            return trial
+        verdict = tuple(advice.as_json() for advice in self.result.advice)
+        return replace(
+            trial,
+            estimates=self.result.estimates(),
+            verdict=verdict,
+            used=self.result.trial_ids(),
+            method=self.result.method,
+            conditions={"tolerance": self.tolerance.value()},
+        )
+
+    # Hooks
+
+    def settings(self) -> tuple[SettingInForce, ...]:
+        """Return the allowances and axis scales that the verdict gives."""
+        machine_id, lot_id = self._picked()
+        if self.result is None or machine_id is None:
+            return ()
+        found = []
+        for name, new in self.result.settings():
+            of_lot = lot_id if name.startswith("shrink") else None
+            old = self.context.store.in_force(name, machine_id, lot_id)
+            found.append(SettingInForce(machine_id, of_lot, name, old.new if old else 1.0, new, "1"))
+        return tuple(found)
+
+    def recompute(self) -> None:
+        """Read the store anew; say where it fails."""
+        try:
+            super().recompute()
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+
+    def keep(self) -> None:
+        """Keep the shares, unless the card says why not."""
+        self.recompute()
+        if self.result is not None and (why_not := self._why_not_keep(self.result)):
+            self.context.say(why_not, Level.WARNING)
+            return
+        super().keep()
+
+    def save_draft(self) -> bool:
+        """Nothing is typed here, so nothing can be lost."""
+        return True
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
+        """Say what is missing."""
+        self.picture.show_nothing()
+        self.table.set_rows([])
+        if field == "value":
+            self.card.show_empty(message)
+        else:
+            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell yet"), message, "unknown"),), can_keep=False))
+
+    def shown(self) -> None:
+        """Read what was kept meanwhile."""
+        self.recompute()
+
+    def _picked(self) -> tuple[int | None, int | None]:
+        machine, lot = self.context.machine, self.context.lot
+        return (machine.id if machine else None), (lot.id if lot else None)
+
+    def _why_not_keep(self, result: ShopJudgement) -> str:
+        return "" if result.pairs else self.tr("Choose a machine and a lot above; their shares are kept.")
+
+    def _answer_context(self) -> None:
+        if self.isVisible():
+            self.recompute()
+
+    def _show_again(self) -> None:
+        if self.result is not None:
+            self.show_result(self.result)
+
+    def _lay_out(self) -> None:
+        heading = QLabel(self.title)
+        heading.setObjectName("heading")
+        self.grid.add("axis", self.tr("A&xis"), self.axis)
+        self.grid.add("tolerance", self.tr("&Tolerance"), self.tolerance)
+        for column, share in enumerate((1, 4)):
+            self.grid.set_share(column, share)
+        across, left, down = QHBoxLayout(), QVBoxLayout(), QVBoxLayout(self)
+        left.setSpacing(STEP_PX)
+        left.addWidget(self.picture, 3)
+        left.addWidget(self.table, 2)
+        across.setSpacing(2 * STEP_PX)
+        across.addLayout(left, 58)
+        across.addWidget(self.card, 42)
+        down.setContentsMargins(0, 0, 0, 0)
+        down.setSpacing(STEP_PX)
+        for widget in (heading, self.grid):
+            down.addWidget(widget)
+        down.addLayout(across, 1)
+        self.setFocusProxy(self.axis)
+
+

@@ -1,0 +1,104 @@
+"""Bars, table and card of the page *Whose error*."""
+
+from __future__ import annotations
+
+from app.widgets.barsview import Bar, BarsData
+from app.widgets.fields import local_text, number_text
+from app.widgets.resulttext import CardData, Paragraph
+from app.words import shown
+from core.guidance.ownparts import part_words
+from core.guidance.whosejudge import WhoseJudgement, cause_words
+from core.part_size.features import kind_words
+from core.quantity import coverage_factor, rounded_pair
+from core.words import tr
+
+
+def whose_bars(judged: WhoseJudgement) -> BarsData:
+    """Return one stacked bar a feature, the longest error first."""
+    shares = judged.shares
+    k = coverage_factor(judged.fit.scattered.dof)
+    causes = [shown(cause_words(name)) for name in shares.names]
+    bars = []
+    for row in range(shares.nominal_mm.size):
+        parts = shares.value_mm[row].tolist()
+        name = shown(
+            tr("{kind} {axis} {length}", kind=kind_words(shares.kinds[row]), axis=shares.axes[row].upper(),
+               length=number_text(float(shares.nominal_mm[row])))
+        )  # fmt: skip
+        told = ", ".join(
+            local_text(f"{cause} {rounded_pair(part, k * float(shares.u_mm[row, place]))[0]} ± "
+                       f"{rounded_pair(part, k * float(shares.u_mm[row, place]))[1]} mm")
+            for place, (cause, part) in enumerate(zip(causes, parts, strict=True))
+        )  # fmt: skip
+        bars.append(Bar(name, parts, sum(parts), k * float(shares.explained_u_mm[row]), f"{name}: {told}"))
+    bars.sort(key=lambda bar: -abs(bar.whole_mm))
+    return BarsData(
+        causes,
+        bars,
+        shown(tr("{count} features shared out among {causes} causes.", count=len(bars), causes=len(causes))),
+        shown(tr("Upright mark: the whole error, with U of what is explained. Empty: unexplained.")),
+    )
+
+
+def whose_rows(judged: WhoseJudgement) -> list[tuple[str, ...]]:
+    """Return part, error before and after with U, and whether it gets worse."""
+    rows = []
+    found = judged.tried.predicted
+    for row, part in enumerate(judged.tried.parts):
+        before, U = rounded_pair(float(found.as_is_mm[row]), float(found.U_mm[row]))
+        after, _ = rounded_pair(float(found.error_mm[row]), float(found.U_mm[row]))
+        note = shown(tr("gets worse")) if judged.tried.worse[row] else ""
+        cells = (shown(part_words(part)), f"{before} ± {U}", f"{after} ± {U}", note)
+        rows.append(tuple(local_text(cell) for cell in cells))
+    return rows
+
+
+def whose_card(judged: WhoseJudgement) -> CardData:
+    """Return the card: stop meter, what gets worse, wrong moves."""
+    tried = judged.tried
+    stop, why = judged.stop
+    percent = shown(
+        tr("The change improves the worst part ({part}) with a probability of {percent:.0f} %.",
+           part=part_words(tried.parts[tried.worst]), percent=100 * tried.p_better)
+    )  # fmt: skip
+    paragraphs = [
+        Paragraph(shown(tr("Stop meter")), f"{shown(why)} {percent}", "good" if stop else "plain"),
+    ]
+    if tried.worse.any():
+        names = "; ".join(
+            shown(part_words(part)) for part, worse in zip(tried.parts, tried.worse, strict=True) if worse
+        )
+        says = tr("These parts get worse by the change: {names}.", names=names)
+        paragraphs.append(Paragraph(shown(tr("Mind")), shown(says), "warning"))
+    paragraphs += _moves(judged)
+    if tried.untold:
+        names = "; ".join(shown(part_words(part)) for part in tried.untold)
+        says = tr("This trial does not tell these parts of the list: {names}.", names=names)
+        paragraphs.append(Paragraph(shown(tr("Cannot tell yet")), shown(says), "unknown"))
+    return CardData(tuple(paragraphs), can_keep=False)
+
+
+def _moves(judged: WhoseJudgement) -> list[Paragraph]:
+    """Return the advised change and the wrong moves at the largest part, one beside the other."""
+    if judged.largest is None or judged.advised is None:
+        return []
+    part = shown(part_words(judged.largest))
+    after, U = rounded_pair(float(judged.advised.error_mm[0]), float(judged.advised.U_mm[0]))
+    before, _ = rounded_pair(float(judged.advised.as_is_mm[0]), float(judged.advised.U_mm[0]))
+    says = tr("The change that this trial advises takes {part} from {before} to {after} ± {U} mm.",
+              part=part, before=before, after=after, U=U)  # fmt: skip
+    paragraphs = [Paragraph(shown(tr("Advised")), shown(says))]
+    for name, move in judged.wrong:
+        says = tr(
+            "With {name} (steps × {factor:.5f}) {part} would go from {before} to {after} ± {U} mm; of a filament that "
+            "does not shrink it would then be {other} mm off.",
+            name=name,
+            factor=move.factor,
+            part=part,
+            before=before,
+            after=rounded_pair(move.after_mm, float(judged.advised.U_mm[0]))[0],
+            U=U,
+            other=f"{(move.factor - 1.0) * move.at_length_mm:+.2f}".replace("-", "−"),
+        )
+        paragraphs.append(Paragraph(shown(tr("A wrong move")), shown(says), "warning"))
+    return paragraphs

@@ -1,0 +1,86 @@
+"""Reports written to files: what every page that reports shares."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from importlib.metadata import PackageNotFoundError, version
+from pathlib import Path
+
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtWidgets import QWidget
+
+from app.context import Context
+from app.pages import PAGES
+from app.pdf import write_report
+from app.theme import LIGHT
+from app.widgets.picturepane import PicturePane
+from app.widgets.plotdata import PlotData
+from app.widgets.plotexport import render_plot
+from app.widgets.plotpane import PlotPane
+from core.guidance.reportblocks import Report, csv_text
+from core.guidance.reports import Of, trial_report
+from core.records.rows import Trial
+
+_PLOT = QSize(800, 460)
+_SCALE = 2.0
+
+
+def our_version() -> str:
+    """Return the version of the program."""
+    try:
+        return version("slipgauge")
+    except PackageNotFoundError:
+        return "from source"
+
+
+def write_one(report: Report, path: Path, pictures: dict[str, QImage] | None = None) -> bool:
+    """Write a report as PDF, or its tables as CSV where the name ends so; pictures by name."""
+    if path.suffix.lower() == ".csv":
+        try:
+            path.write_text(csv_text(report.blocks), encoding="utf-8")
+        except OSError:
+            return False
+        return True
+    return write_report(report, path, pictures or {})
+
+
+def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path, picture: QWidget | None) -> bool:
+    """Write the report of a kept trial, with the machine, lot and instrument it was kept with.
+
+    Args:
+        context: of the window.
+        trial: the kept trial.
+        check: the last check of its instrument; None for none.
+        path: of the file.
+        picture: what the page draws of the trial; None for none.
+    """
+    store = context.store
+    machine = next((row for row in store.machines() if row.id == trial.machine_id), None)
+    lot = next((row for row in store.lots() if row.id == trial.lot_id), None)
+    instrument = next((row for row in store.instruments() if row.id == trial.instrument_id), None)
+    title = next((entry.shown_title() for entry in PAGES if entry.key == trial.subject), "")
+    report = trial_report(trial, Of(machine, lot, instrument, check, datetime.now(UTC), our_version()), title)
+    drawn = None if picture is None else picture_of(picture)
+    return write_one(report, path, {} if drawn is None else {"trial": drawn})
+
+
+def plot_image(data: PlotData) -> QImage | None:
+    """Return a plot for a page of paper; None where nothing is drawn."""
+    return render_plot(data, _PLOT, scale=_SCALE) if data.point_count else None
+
+
+def picture_of(widget: QWidget) -> QImage | None:
+    """Return what a page draws, in the colours of paper; None for an empty plot or a picture of another kind."""
+    if isinstance(widget, PlotPane):
+        return plot_image(widget.data)
+    if not isinstance(widget, PicturePane):
+        return None
+    image = QImage(_PLOT * _SCALE, QImage.Format.Format_RGB32)
+    image.setDevicePixelRatio(_SCALE)
+    image.fill(QColor(LIGHT.card))
+    painter = QPainter(image)
+    painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
+    widget.draw(painter, _PLOT, LIGHT)
+    painter.end()
+    return image

@@ -1,0 +1,151 @@
+"""The page *Shop split*: kept trials in, shares, graph and allowances out, for *Size error* too."""
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QImage, QPainter
+from PySide6.QtTest import QTest
+
+from app.pages import PAGES
+from app.pages.part_size.shop_split import ShopSplitPage
+from app.pages.part_size.sizeerror import SizeErrorPage
+from app.theme import DARK, LIGHT
+from core.errors import StoreError
+from core.records.rows import Lot, Machine, TrialState
+from tests.core.guidance.shops import BELT, keep_estimate, plant
+
+
+@pytest.fixture
+def shop(context, store):
+    machines = [store.add_machine(Machine(n, drives={"x": BELT, "y": BELT})) for n in ("Ash", "Birch", "Cedar")]
+    lots = [store.add_lot(Lot(n, "PETG")) for n in ("Slate", "Sand", "Moss")]
+    for i in range(2):
+        for j in range(2):
+            value = -0.004 - 0.001 * j + 0.0002 * i
+            keep_estimate(store, "scale_x", value, 0.0002, machines[i].id, lots[j].id, scale_y=value)
+    context.select_machine(machines[0].id)
+    context.select_lot(lots[1].id)
+    return context
+
+
+@pytest.fixture
+def opened(qtbot, context):
+    def open_page(kind=ShopSplitPage):
+        page = kind(context)
+        qtbot.addWidget(page)
+        page.resize(1080, 720)
+        page.show()
+        qtbot.waitExposed(page)
+        return page
+
+    return open_page
+
+
+def says(page):
+    return page.card.body.toPlainText()
+
+
+def test_it_is_on_the_list_with_its_help(shop):
+    (entry,) = [entry for entry in PAGES if entry.key == "shop_split"]
+    assert isinstance(entry.build(shop), ShopSplitPage)
+    from app.helppane import help_path
+
+    assert help_path(entry).exists() and help_path(entry).with_suffix(".svg").exists()
+
+
+def test_an_empty_shop_says_what_to_keep(opened):
+    page = opened()
+    assert "two machines and two lots that share a print tell most" in says(page)
+    assert page.picture.points() == [] and page.table.rows.rows() == []
+    page.picture.sheet.grab()
+    page.keep()
+
+
+def test_shares_and_allowance_are_told_drawn_and_kept(opened, qtbot, shop, store):
+    page = opened()
+    assert "Shrink allowance" in says(page) and "1.00488 ± 0.00098" in says(page)
+    assert "not on top of an allowance" in says(page)
+    assert "Next best print: Moss on" in says(page) and "axis scale" not in says(page).lower()
+    names = [text.partition(":")[0] for _, text in page.picture.points()]
+    assert names == ["Ash", "Birch", "Cedar", "Moss", "Sand", "Slate"]
+    assert "mostly what was known before" in page.picture.points()[2][1]
+    rows = page.table.rows.rows()
+    assert rows[0][:2] == ("Ash", "machine") and rows[0][4] == "2" and "±" in rows[0][3] and rows[5][0] == "Slate"
+    qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
+    (kept,) = store.trials(subject="shop_split")
+    assert kept.state is TrialState.KEPT and kept.method == "shop_split 1" and kept.used == (1, 2, 3, 4)
+    assert {e.name for e in kept.estimates} == {f"{n}_{a}" for n in ("machine_scale", "shrinkage") for a in "xy"}
+    in_force = store.in_force("shrink_allowance_x", shop.machine.id, shop.lot.id)
+    assert in_force.new == pytest.approx(1.005, abs=3e-4) and in_force.old == 1.0
+
+
+def test_islands_and_many_prints_are_drawn_in_both_themes(opened, context, store):
+    planted = plant(store, 3, 3, np.random.default_rng(1))
+    for i, j in ((0, 0), (0, 0), (1, 0), (2, 2)):
+        keep_estimate(store, "scale_x", -0.004, 0.0002, planted.machines[i].id, planted.lots[j].id)
+    context.select_machine(planted.machines[0].id)
+    context.select_lot(planted.lots[0].id)
+    page = opened()
+    assert "M02 (2)" not in says(page) and "No print links M02" in says(page)
+    assert "island 2" in page.picture.points()[2][1]
+    for theme in (LIGHT, DARK):
+        for size in (QSize(600, 300), QSize(300, 60)):
+            image = QImage(size, QImage.Format.Format_ARGB32)
+            painter = QPainter(image)
+            page.picture.draw(painter, size, theme)
+            painter.end()
+    assert "2 islands" in page.picture.accessibleDescription()
+
+
+def test_without_machine_and_lot_nothing_is_kept(opened, shop, store):
+    shop.select_lot(None)
+    page = opened()
+    assert "Choose a machine and a lot above" in page.card.why_not.text()
+    page.keep()
+    assert not store.trials(subject="shop_split") and page.settings() == ()
+
+
+def test_it_follows_what_is_picked_and_kept(opened, shop, store):
+    page = opened()
+    before = says(page)
+    shop.select_lot(1)
+    assert says(page) != before and "1.00387" in says(page)
+    trial = keep_estimate(store, "scale_x", 0.3, 0.0002, 1, 1)
+    shop.kept.emit(trial)
+    assert f"Not counted: trial № {trial.id}" in says(page)
+    page.axis.setFocus()
+    QTest.keyClick(page.axis, Qt.Key.Key_Down)
+    assert page.axis.value() == "y" and "along Y" in page.picture.accessibleDescription()
+    QTest.keyClick(page.tolerance, Qt.Key.Key_Up)
+    assert page.tolerance.value() == "f" and page.save_draft()
+
+
+def test_a_store_that_fails_and_a_drive_that_cannot_be_are_told(opened, shop, store, monkeypatch):
+    page = opened()
+    said = []
+    shop.notice.connect(lambda text, level: said.append(text))
+
+    def fail():
+        raise StoreError("The disk is full.")
+
+    monkeypatch.setattr(store, "machines", fail)
+    page.recompute()
+    assert said == ["The disk is full."]
+    monkeypatch.setattr(store, "machines", lambda: (Machine("Ash", drives={"x": {"kind": "belt"}}, id=1),))
+    page.recompute()
+    assert "Cannot tell yet" in says(page) and "missing" in says(page)
+
+
+def test_size_error_shares_its_scale_by_the_other_trials(opened, context, store):
+    rng = np.random.default_rng(3)
+    planted = plant(store, 2, 2, rng)
+    for i, j in ((0, 0), (1, 0), (1, 1)):
+        planted.keep(i, j, rng)
+    context.select_machine(planted.machines[0].id)
+    context.select_lot(planted.lots[0].id)
+    page = opened(SizeErrorPage)
+    for row, values in enumerate(page.form.model.rows()):
+        page.form.model.edit(row, "measured_mm", f"{values['nominal_mm'] * 0.994:.2f}")
+    assert "By all trials of the shop" in says(page) and "this lot: 2 machines" in says(page)
+    context.select_lot(planted.lots[1].id)
+    context.select_lot(None)

@@ -1,0 +1,72 @@
+"""Reports and labels as PDF: pages, texts that can be searched, pictures, the code read back."""
+
+import shutil
+import subprocess
+
+import numpy as np
+import pytest
+from PySide6.QtCore import QRectF
+from PySide6.QtGui import QColor, QImage, QPainter
+
+from app.pdf import _draw_code, write_label, write_report
+from core.guidance.reportblocks import Heading, Label, Picture, Report, Says, Signature, Table
+
+
+def text_of(path):
+    if shutil.which("pdftotext") is None:
+        pytest.skip("pdftotext is not installed")
+    return subprocess.run(["pdftotext", "-layout", str(path), "-"], check=True, capture_output=True, text=True).stdout
+
+
+def a_report(rows):
+    table = Table("t", ("Feature", "Size"), tuple((f"gauge {n} <b>", f"{n}.00") for n in range(rows)))
+    blocks = (Heading("Ash & Birch"), Says("Measured."), table, Picture("plot"), Picture("none"), Heading("End"),
+              Says("Mind this.", mind=True), Signature("Checked by"))  # fmt: skip
+    return Report("Ash", blocks, "foot with hash")
+
+
+def test_a_report_flows_over_pages_with_head_foot_and_picture(qapp, tmp_path):
+    image = QImage(300, 150, QImage.Format.Format_RGB32)
+    image.fill(QColor("#0072b2"))
+    path = tmp_path / "new folder" / "report.pdf"
+    assert write_report(a_report(120), path, {"plot": image})
+    assert path.read_bytes().startswith(b"%PDF") and b"/Image" in path.read_bytes()
+    text = text_of(path)
+    assert text.count("foot with hash") == text.count("page ") >= 3 and "page 1 of" in text
+    assert "gauge 119 <b>" in text and "Ash & Birch" in text and "Checked by: ____" in text
+    assert text.count("Feature") >= 3  # the head of the table stands on each page
+
+
+def test_a_file_that_cannot_be_written_is_told(qapp, tmp_path):
+    (tmp_path / "file").write_text("in the way")
+    for path in (tmp_path / "file" / "report.pdf", tmp_path):
+        assert not write_report(a_report(1), path)
+        assert not write_label(Label(("Ash", "Void"), "code"), path)
+
+
+def test_a_label_is_one_small_page(qapp, tmp_path):
+    path = tmp_path / "label.pdf"
+    lines = (
+        "Ash",
+        "nozzle 0.4 mm",
+        "outside ±0.10 to 140 mm",
+        "a long line that has to break over to the next one",
+        "Void",
+    )
+    assert write_label(Label(lines, "slipgauge machine 3 trial 44"), path)
+    text = text_of(path)
+    assert "Ash" in text and "Void" in text and "outside ±0.10" in text
+
+
+def test_the_square_code_is_the_one_the_library_makes(qapp):
+    import segno
+
+    rows = [list(row) for row in segno.make("slipgauge machine 3", error="m", micro=False).matrix_iter(border=4)]
+    image = QImage(10 * len(rows), 10 * len(rows), QImage.Format.Format_Grayscale8)
+    image.fill(QColor("white"))
+    painter = QPainter(image)
+    _draw_code(painter, "slipgauge machine 3", QRectF(0, 0, image.width(), image.height()))
+    painter.end()
+    drawn = [[image.pixelColor(10 * x + 5, 10 * y + 5).lightness() < 128 for x in range(len(rows))]
+             for y in range(len(rows))]  # fmt: skip
+    assert np.array_equal(np.array(drawn), np.array(rows) > 0)

@@ -9,13 +9,15 @@ import gc
 import os
 import signal
 import sys
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from app.options import Options, parsed
+from app.screen import display_dead, display_missing, qt_refused
+
 if TYPE_CHECKING:
-    from collections.abc import Mapping
     from types import TracebackType
 
     from PySide6.QtCore import QSettings
@@ -25,18 +27,7 @@ if TYPE_CHECKING:
     from app.mainwindow import MainWindow
 
 NO_DISPLAY_CODE = 3
-_OLD_PYTHON, _BAD_QT = (3, 12), (6, 12)
 _TRANSLATIONS = Path(__file__).resolve().parents[1] / "resources" / "translations"
-
-
-@dataclass(frozen=True, slots=True)
-class Options:
-    """What may be said on the command line; None leaves it to the settings of last time."""
-
-    database: str | None = None
-    theme: str | None = None
-    page: str | None = None
-    machine: str | None = None
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -46,76 +37,14 @@ def main(arguments: list[str] | None = None) -> int:
         from app import analyse
 
         return analyse.main(arguments[1:])
-    options = _parsed(arguments) if arguments else Options()
+    options = parsed(arguments) if arguments else Options()
     if sentence := display_missing(sys.platform, os.environ) or display_dead(sys.platform, os.environ):
         sys.stderr.write(f"{sentence}\n")
         return NO_DISPLAY_CODE
-    if sentence := _qt_refused():
+    if sentence := qt_refused():
         sys.stderr.write(f"{sentence}\n")
         return 1
     return _run(options)
-
-
-def display_missing(platform: str, environ: Mapping[str, str]) -> str:
-    """Return a sentence if there is no screen to open a window on, else an empty text."""
-    names = ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")
-    if not platform.startswith("linux") or any(environ.get(name) for name in names):
-        return ""
-    return (
-        "There is no display here, so no window can open (neither DISPLAY nor WAYLAND_DISPLAY is set). Start again on "
-        "a desktop, or evaluate a file of readings without a window (python -m app analyse), here:\n"
-        f"    {sys.executable or 'python'} -m app analyse readings.csv"
-    )
-
-
-def display_dead(platform: str, environ: Mapping[str, str]) -> str:
-    """Return a sentence if DISPLAY names a screen that does not answer: Qt would abort; else an empty text."""
-    others = environ.get("WAYLAND_DISPLAY") or environ.get("QT_QPA_PLATFORM", "xcb") != "xcb"
-    if not platform.startswith("linux") or others:
-        return ""
-    import ctypes
-
-    try:
-        x11 = ctypes.CDLL("libX11.so.6")
-    except OSError:
-        return ""  # Qt says what is missing
-    x11.XOpenDisplay.restype, x11.XCloseDisplay.argtypes = ctypes.c_void_p, (ctypes.c_void_p,)
-    screen = x11.XOpenDisplay(environ["DISPLAY"].encode())
-    if screen:
-        x11.XCloseDisplay(screen)
-        return ""
-    return (
-        f"No display answers at {environ['DISPLAY']} (DISPLAY), so no window can open. Start again on a running "
-        "desktop, or evaluate a file of readings without a window:\n"
-        f"    {sys.executable or 'python'} -m app analyse readings.csv"
-    )
-
-
-def _parsed(arguments: list[str]) -> Options:
-    import argparse
-
-    parser = argparse.ArgumentParser(
-        prog="python -m app",
-        description="Slipgauge: tells a constant error of printed parts from a proportional one.",
-        epilog="Without a window: python -m app analyse readings.csv (see python -m app analyse --help).",
-    )
-    parser.add_argument("--database", metavar="PATH|URL", help="file or SQLAlchemy URL; default: in your data folder")
-    parser.add_argument("--theme", choices=("light", "dark"), help="for this run")
-    parser.add_argument("--page", metavar="KEY", help="the page to show first: drive, sizeerror, …")
-    parser.add_argument("--machine", metavar="NAME", help="the machine to pick")
-    return Options(**vars(parser.parse_args(arguments)))
-
-
-def _qt_refused() -> str:
-    """Refuse the one known bad pair: it drops references to None until the process aborts."""
-    from PySide6 import __version__, __version_info__
-
-    if sys.version_info < _OLD_PYTHON and __version_info__[:2] >= _BAD_QT:
-        return (
-            f"PySide6 {__version__} aborts on Python {sys.version_info[0]}.{sys.version_info[1]}. Install an older one "
-            f'with: {sys.executable} -m pip install "PySide6-Essentials<6.12"  or use Python 3.12 or newer.'
-        )
-    return ""
 
 
 def _run(options: Options) -> int:
@@ -123,7 +52,6 @@ def _run(options: Options) -> int:
     from PySide6.QtCore import QSettings, QStandardPaths
     from PySide6.QtWidgets import QApplication
 
-    from app.mainwindow import MainWindow
     from app.theme import apply_theme
 
     app = QApplication(sys.argv[:1])
@@ -135,18 +63,50 @@ def _run(options: Options) -> int:
     settings = QSettings(str(Path(folder) / "window.ini"), QSettings.Format.IniFormat)
     theme = options.theme or str(settings.value("theme", ""))
     apply_theme(app, None if theme not in ("light", "dark") else theme == "dark")
+    signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt's loop runs no Python handler; every finished cell is stored
+    _show_window(app, settings, options)
+    return app.exec()
+
+
+def _show_window(app: QApplication, settings: QSettings, options: Options, said: str = "") -> None:
+    """Show a window, which opens its shop once it is painted; `said` stands on its notice line then."""
+    from app.mainwindow import MainWindow
+
     window = MainWindow(settings)
     sys.excepthook = partial(report_bug, window)
-    signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt's loop runs no Python handler; every finished cell is stored
     begin = partial(_open_store, window, settings, options)
     window.painted.connect(begin)
     window.painted.connect(_collect_garbage_again)  # slots are called in this order
     window.retried.connect(begin)
     window.file_chosen.connect(partial(_open_other_store, window, settings, options))
+    window.copy_chosen.connect(partial(_restore_copy, window, settings, options))
     window.ready.connect(_load_mathematics)
+    if said:
+        window.ready.connect(partial(window.say, said, "good"))
     window.theme_asked.connect(partial(_change_theme, app, settings))
+    window.shop_asked.connect(partial(_replace_window, app, window, settings, options))
     window.show()
-    return app.exec()
+
+
+def _replace_window(
+    app: QApplication, window: MainWindow, settings: QSettings, options: Options, where: str, at_every_start: bool
+) -> None:
+    """Go on with another database, or with this one as restored: in a new window, for every page begins anew."""
+    from PySide6.QtCore import QTimer
+
+    from app.whereabouts import remember_database
+
+    def replace_it() -> None:  # later: the page that asked must not be taken away from under its own call
+        said = window.notices.label.accessibleDescription()
+        app.setQuitOnLastWindowClosed(False)
+        if window.close():  # what is typed is committed first
+            if at_every_start:
+                remember_database(settings, where)
+            _show_window(app, settings, replace(options, database=where, machine=None), said)
+            window.deleteLater()
+        app.setQuitOnLastWindowClosed(True)
+
+    QTimer.singleShot(0, replace_it)
 
 
 def _translate(app: QApplication) -> None:
@@ -171,24 +131,48 @@ def _open_store(window: MainWindow, settings: QSettings, options: Options) -> No
     """Open the database and the first page; if that cannot be done the window says why."""
     from app.context import Context, Level
     from app.pages import PAGES
+    from app.safekeeping import look_after_soon, send_waiting
+    from app.whereabouts import copies_to_offer, where_to_open
     from app.words import shown
     from core.errors import StoreError
-    from core.records.store import default_database_path, open_store
+    from core.records.store import open_store
 
     try:
-        store = open_store(options.database or default_database_path())
-        window.closed.connect(store.close)
+        store = open_store(where_to_open(settings, options.database))
         context = Context(store, window)
+        window.closed.connect(context.closing)
+        window.closed.connect(store.close)
+        said = send_waiting(store)
         found = _pick_machine(context, options.machine, str(settings.value("machine", "")))
     except StoreError as error:
-        window.refuse(shown(error.message))
+        window.refuse(shown(error.message), copies_to_offer(settings, options.database))
         return
     keys = [entry.key for entry in PAGES]
     page = options.page or settings.value("page", "")
-    window.open_shop(context, page if page in keys else keys[0])
+    window.open_shop(context, page if page in keys else keys[0] if context.machine else "drive")
+    look_after_soon(context)
+    if said:
+        context.say(said, Level.WARNING)
     if not found:
         text = window.tr("No machine is named “{name}” here; pick one above.").format(name=options.machine)
         context.say(text, Level.WARNING)
+
+
+def _restore_copy(window: MainWindow, settings: QSettings, options: Options, file: str) -> None:
+    """Put a copy in the place of the database that cannot be opened, and open it."""
+    from app.whereabouts import where_to_open
+    from app.words import shown
+    from core.errors import StoreError
+    from core.records.rescue import rescue
+
+    try:
+        aside = rescue(where_to_open(settings, options.database), file)
+    except StoreError as error:
+        window.say(shown(error.message), "error")
+        return
+    _open_store(window, settings, options)
+    text = window.tr("The copy is in place; the file that could not be opened is now {file}.")
+    window.say(text.format(file=aside), "good")
 
 
 def _load_mathematics() -> None:
@@ -214,6 +198,9 @@ def _pick_machine(context: Context, wanted: str | None, last: str) -> bool:
 
 
 def _open_other_store(window: MainWindow, settings: QSettings, options: Options, path: str) -> None:
+    from app.whereabouts import remember_database
+
+    remember_database(settings, path)
     _open_store(window, settings, replace(options, database=path))
 
 

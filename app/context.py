@@ -8,7 +8,10 @@ from typing import TYPE_CHECKING, Protocol, TypeVar
 from PySide6.QtCore import QObject, Signal
 
 if TYPE_CHECKING:
-    from core.records.rows import Instrument, Lot, Machine
+    from collections.abc import Callable
+
+    from app.waiting import WaitingRoom
+    from core.records.rows import Instrument, Lot, Machine, Trial
     from core.records.store import Store
 
 
@@ -36,8 +39,10 @@ class Context(QObject):
     """The store and the picked machine, lot and instrument.
 
     Whoever adds or changes a row in the store emits `machines_changed`, `lots_changed` or `instruments_changed`; the
-    context then reads its own row anew. `kept` carries the Trial, `page_asked` the key of the page that a page wants
-    opened for what is picked, `notice` a sentence and its level.
+    context then reads its own row anew. `kept` carries the Trial, `logged` the Event, `author_changed` the name of who
+    is at work, `page_asked` the key of the page that a page wants opened for what is picked, `shop_asked` the path or
+    URL of the database to go on with, `notice` a sentence and its level. After `closing` nothing may use the store, in
+    no thread.
     """
 
     machine_changed = Signal(object)
@@ -47,7 +52,11 @@ class Context(QObject):
     lots_changed = Signal()
     instruments_changed = Signal()
     kept = Signal(object)
+    logged = Signal(object)
+    author_changed = Signal(str)
     page_asked = Signal(str)
+    shop_asked = Signal(str, bool)
+    closing = Signal()
     notice = Signal(str, str)
 
     def __init__(self, store: Store, parent: QObject | None = None) -> None:
@@ -56,6 +65,7 @@ class Context(QObject):
         self.machine: Machine | None = None
         self.lot: Lot | None = None
         self.instrument: Instrument | None = None
+        self._waiting: WaitingRoom | None = None
         self.machines_changed.connect(self._read_machine_anew)
         self.lots_changed.connect(self._read_lot_anew)
         self.instruments_changed.connect(self._read_instrument_anew)
@@ -83,13 +93,40 @@ class Context(QObject):
 
     def resume(self, machine_id: int | None = None) -> None:
         """Pick what the newest trial used, of one machine or of all, so that an unfinished trial is found again."""
-        newest = self.store.trials(machine_id=machine_id, limit=_LOOK_BACK)
-        printed = next((trial for trial in newest if trial.machine_id is not None), None)  # a check has no machine
+        own = self.store.trials(machine_id=machine_id, limit=_LOOK_BACK)
+        printed = next((trial for trial in own if trial.machine_id is not None), None)  # a check has no machine
         self.select_machine(printed.machine_id if printed and machine_id is None else machine_id)
         if printed:
             self.select_lot(printed.lot_id)
-        if newest:
-            self.select_instrument(newest[0].instrument_id)
+        everything = own if machine_id is None else self.store.trials(limit=_LOOK_BACK)
+        here = (trial for trial in everything if trial.machine_id in (None, machine_id))  # checks among them
+        read = (trial.instrument_id for trial in (*here, *own, *everything) if trial.instrument_id is not None)
+        self.select_instrument(next(read, None))
+
+    def hold(self, trial: Trial, seen: Trial | None, send: Callable[[], bool]) -> str:
+        """Keep on this computer what the database refused, send it when it can be reached again, and say so.
+
+        Args:
+            trial: what is typed.
+            seen: the open trial as the database last gave it.
+            send: tries once more and tells whether it is stored.
+        """
+        from app.waiting import WaitingRoom
+
+        if self._waiting is None:
+            self._waiting = WaitingRoom(self)
+        return self._waiting.hold(trial, seen, send)
+
+    def release(self, trial: Trial) -> None:
+        """Forget what is stored now."""
+        if self._waiting is not None:
+            self._waiting.release(trial)
+
+    def sign(self, name: str) -> None:
+        """Say who is at work here: what is kept from now on is theirs."""
+        if name.strip() != self.store.author:
+            self.store.author = name.strip()
+            self.author_changed.emit(self.store.author)
 
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Put a sentence, already in the window's language, on the notice line."""

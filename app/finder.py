@@ -50,6 +50,7 @@ class Finder(QLineEdit):
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Read what can be found."""
         super().focusInEvent(event)
+        self.selectAll()
         if event.reason() != Qt.FocusReason.PopupFocusReason:
             self._read()
 

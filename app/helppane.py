@@ -22,7 +22,9 @@ class HelpPane(QFrame):
 
     def __init__(self, parent: QWidget) -> None:
         from PySide6.QtGui import QKeySequence, QShortcut  # the window opens before anybody asks for help
-        from PySide6.QtWidgets import QTabBar, QTextBrowser
+        from PySide6.QtWidgets import QTextBrowser
+
+        from app.widgets.tabs import Tabs
 
         super().__init__(parent)
         self.setObjectName("card")
@@ -30,10 +32,7 @@ class HelpPane(QFrame):
         self.heading.setObjectName("heading")
         self.close_button = QPushButton(self.tr("Close   Esc"))
         self.close_button.setObjectName("plain")
-        self.choice = QTabBar()
-        self.choice.setDrawBase(False)
-        self.choice.setExpanding(False)
-        self.choice.setAccessibleName(self.tr("Which help"))
+        self.choice = Tabs(self.tr("Which help"))
         for text in (self.tr("This page"), self.tr("Words"), self.tr("Keys"), self.tr("About")):
             self.choice.addTab(text)
         self.text = QTextBrowser()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -14,9 +15,12 @@ from app.notices import NoticeLine
 from app.pages import PAGES
 from app.pickers import PickerRow
 from app.rail import Rail
+from app.signature import Signature
 from app.theme import STEP_PX
 
 if TYPE_CHECKING:
+    from collections.abc import Sequence
+
     from PySide6.QtGui import QCloseEvent, QPaintEvent, QResizeEvent
 
     from app.helppane import HelpPane
@@ -32,14 +36,16 @@ _MACHINE_PAGE = "drive"
 class MainWindow(QMainWindow):
     """First shown empty; `open_shop` or `refuse` fill its body once the database has been tried.
 
-    `painted` follows the first paint, `ready` the first page. `retried`, `file_chosen` and `theme_asked` are
-    answered by whoever built the window.
+    `painted` follows the first paint, `ready` the first page. `retried`, `file_chosen`, `copy_chosen`, `shop_asked` and
+    `theme_asked` are answered by whoever built the window.
     """
 
     painted = Signal()
     ready = Signal()
     retried = Signal()
     file_chosen = Signal(str)
+    copy_chosen = Signal(str)
+    shop_asked = Signal(str, bool)
     theme_asked = Signal(bool)
     closed = Signal()
 
@@ -72,8 +78,13 @@ class MainWindow(QMainWindow):
         self.setWindowIcon(QIcon(str(_ICON)))
         context.notice.connect(self.say)
         context.page_asked.connect(self.enter_page)
+        context.shop_asked.connect(self.shop_asked)
         context.machine_changed.connect(self._show_title)
         context.machine_changed.connect(self._remember_machine)
+        if author := str(self._settings.value("author", "")):
+            context.sign(author)
+        context.author_changed.connect(partial(self._settings.setValue, "author"))
+        Signature(context, self.notices.author)
         self.pickers.serve(context)
         self.rail.finder.serve(context)
         self._show_title(context.machine)
@@ -83,18 +94,20 @@ class MainWindow(QMainWindow):
         self.enter_page(page_key)
         self.ready.emit()
 
-    def refuse(self, sentence: str) -> None:
-        """Say in the body why the database cannot be opened, with the ways out."""
+    def refuse(self, sentence: str, copies: Sequence[tuple[str, str]] = ()) -> None:
+        """Say in the body why the database cannot be opened, with the ways out; `copies` are texts and files."""
         from app.notices import Refusal
 
         if self._refusal is None:
             self._refusal = Refusal()
             self._refusal.retried.connect(self.retried)
             self._refusal.file_chosen.connect(self.file_chosen)
+            self._refusal.copy_chosen.connect(self.copy_chosen)
             self._body.addWidget(self._refusal)
         elif self._refusal.sentence.text() == sentence:
             self.say(self.tr("Tried again; it cannot be opened yet."), Level.WARNING)
         self._refusal.tell(sentence)
+        self._refusal.offer(copies)
         self._body.setCurrentWidget(self._refusal)
         self._refusal.setFocus()
 
@@ -205,9 +218,9 @@ class MainWindow(QMainWindow):
         self.enter_page(_MACHINE_PAGE)
 
     def _keep(self) -> None:
-        for page in self._pages.values():
-            if page is self._body.currentWidget():
-                page.keep()
+        in_view = next((page for page in self._pages.values() if page is self._body.currentWidget()), None)
+        if in_view is not None:
+            in_view.keep()  # which may open another page
 
     def _ask_before_loss(self) -> None:
         from PySide6.QtCore import Qt

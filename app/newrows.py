@@ -6,10 +6,11 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any, TypeVar
 
-from PySide6.QtWidgets import QCompleter, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.widgets.fields import ChoiceField, CountField, Form, LengthField, NumberField, TextField
+from app.widgets.materialfield import MaterialField
 from app.widgets.popover import Popover
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -17,7 +18,6 @@ from core.measuring.instrumentkinds import KINDS, kind_of
 from core.records.rows import Instrument, Lot
 from core.words import tr
 
-_MATERIALS = ("PLA", "PETG", "ABS", "ASA", "PA", "PC", "PP", "TPU")
 _PER_100_MM = 100.0
 _LOT: dict[str, float | str | None] = {
     "name": "",
@@ -144,9 +144,7 @@ def instrument_from_values(values: Mapping[str, Any]) -> Instrument:
 def _lot_form() -> Form:
     form = Form()
     form.add("name", shown(tr("&Name")), TextField(required=True, longest=80))
-    material = TextField(required=True, longest=40)
-    material.setCompleter(QCompleter(_MATERIALS, material))
-    form.add("material", shown(tr("&Material")), material)
+    form.add("material", shown(tr("&Material")), MaterialField())
     form.add("colour", shown(tr("&Colour")), TextField(longest=40))
     form.add("maker", shown(tr("Ma&ker")), TextField(longest=80))
     form.add("batch", shown(tr("&Batch")), TextField(longest=80))
@@ -166,7 +164,7 @@ def _instrument_form() -> Form:
     form.add("u_inside_zero_mm", shown(tr("u of zero, &inside")), _spread(required=True), "mm")
     scale = NumberField(low=0.0, high=1.0, required=True)
     form.add("u_scale_per_100_mm", shown(tr("u of &scale")), scale, shown(tr("mm per 100 mm")))
-    form.add("sd_hand_mm", shown(tr("&Hand, standard deviation")), _spread(), "mm")
+    form.add("sd_hand_mm", shown(tr("&Hand, one sd")), _spread(), "mm")
     form.add("sd_hand_dof", shown(tr("Hand, &degrees of freedom")), CountField(low=1))
     form.set_values(_CALIPER)
     form.changed.connect(lambda key: _follow_kind(form, key))

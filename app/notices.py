@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Level
 from app.theme import STEP_PX
 
+_AUTHOR_PX = 220
 # A sign beside the colour: the level must be told without it.
 _SIGNS = {Level.INFO: "", Level.GOOD: "✓ ", Level.WARNING: "? ", Level.ERROR: "! "}
 _INKS = {Level.INFO: "quiet", Level.GOOD: "good", Level.WARNING: "question", Level.ERROR: "question"}
@@ -26,7 +29,11 @@ class NoticeLine(QFrame):
         self.label.setMinimumHeight(self.label.fontMetrics().height())  # or the first sentence would move the page
         layout = QHBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX // 2, 2 * STEP_PX, STEP_PX // 2)
-        layout.addWidget(self.label)
+        layout.addWidget(self.label, 1)
+        self.author = QLineEdit()  # whoever builds the window says when it is asked for
+        self.author.setFixedWidth(_AUTHOR_PX)
+        self.author.hide()
+        layout.addWidget(self.author)
 
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Show a sentence and tell it to a screen reader."""
@@ -47,6 +54,7 @@ class Refusal(QWidget):
 
     retried = Signal()
     file_chosen = Signal(str)
+    copy_chosen = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -60,15 +68,32 @@ class Refusal(QWidget):
         self.retry = QPushButton(self.tr("&Try again"))
         self.retry.setObjectName("primary")
         self.choose = QPushButton(self.tr("Open &another file…"))
+        self.copies = QComboBox()
+        self.copies.setAccessibleName(self.tr("Copies of this database"))
+        self.restore = QPushButton(self.tr("&Restore this copy"))
+        self.restore.setToolTip(self.tr("The file itself is set aside beside its copies first."))
         self._lay_out(heading, self.sentence, promise)
+        self.offer(())
         self.setFocusProxy(self.retry)
         self.retry.clicked.connect(self.retried)
         self.choose.clicked.connect(self._ask_for_file)
+        self.restore.clicked.connect(self._choose_copy)
 
     def tell(self, sentence: str) -> None:
         """Show the sentence, and give it to a screen reader with the first way out."""
         self.sentence.setText(sentence)
         self.retry.setAccessibleDescription(sentence)
+
+    def offer(self, copies: Sequence[tuple[str, str]]) -> None:
+        """Offer copies of the database, each as its text and its file; none hides the choice."""
+        self.copies.clear()
+        for text, file in copies:
+            self.copies.addItem(text, file)
+        for widget in (self.copies, self.restore):
+            widget.setVisible(bool(copies))
+
+    def _choose_copy(self) -> None:
+        self.copy_chosen.emit(self.copies.currentData())
 
     def _lay_out(self, *lines: QLabel) -> None:
         card = QFrame()
@@ -84,6 +109,10 @@ class Refusal(QWidget):
         buttons.addStretch(1)
         inside.addSpacing(STEP_PX)
         inside.addLayout(buttons)
+        second = QHBoxLayout()
+        second.addWidget(self.copies, 1)
+        second.addWidget(self.restore)
+        inside.addLayout(second)
         card.setMaximumWidth(640)
         around = QVBoxLayout(self)
         around.setContentsMargins(0, 0, 0, 0)

@@ -1,12 +1,13 @@
-"""The top row: which machine, filament lot and instrument; each list ends with "New …"."""
+"""The top row: which machine, filament lot and instrument; each list ends with "New …". At its end: what happened."""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from functools import partial
 from typing import TYPE_CHECKING, Protocol
 
-from PySide6.QtCore import QSignalBlocker, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QWidget
+from PySide6.QtCore import QSignalBlocker, QTimer, Signal
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from app.context import Context
 from app.theme import STEP_PX
@@ -14,9 +15,11 @@ from app.theme import STEP_PX
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QWheelEvent
 
+    from app.eventform import EventForm
     from app.widgets.popover import Popover
 
 _NEW = "new"
+_WALK_PAGE = "walk"
 
 
 class _Named(Protocol):
@@ -37,7 +40,7 @@ class Picker(QComboBox):
         self._nothing, self._new = nothing, new
         self.setAccessibleName(name)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.setMinimumContentsLength(14)
+        self.setMinimumContentsLength(6)
         self.setMaximumWidth(260)
         self.addItem(nothing)
         self.setEnabled(False)
@@ -76,7 +79,7 @@ class Picker(QComboBox):
 
     def _choose(self, index: int) -> None:
         if self.itemData(index) == _NEW:
-            self.new_asked.emit()
+            QTimer.singleShot(0, self.new_asked.emit)  # later: the Enter that chose must not go into the form
         else:
             self.picked.emit(self.itemData(index))
 
@@ -105,7 +108,20 @@ class PickerRow(QWidget):
             layout.addWidget(label)
             layout.addWidget(picker, 1)
         layout.addStretch(1)
+        self.walk = QPushButton(self.tr("Walk   F9"))
+        self.walk.setAccessibleName(self.tr("Back to the walk"))
+        self.walk.setToolTip(self.tr("Back to the setup walk of this machine (F9)"))
+        self.walk.setShortcut("F9")
+        self.walk.setEnabled(False)
+        layout.addWidget(self.walk)
+        self.happened = QPushButton(self.tr("Log…   F8"))
+        self.happened.setAccessibleName(self.tr("Log what happened"))
+        self.happened.setToolTip(self.tr("Log what happened: a new belt, nozzle or spool, a crash, … (F8)"))
+        self.happened.setShortcut("F8")
+        self.happened.setEnabled(False)
+        layout.addWidget(self.happened)
         self._forms: dict[Picker, Popover] = {}
+        self._events: EventForm | None = None
 
     def serve(self, context: Context) -> None:
         """Fill the pickers and keep them in step with the context from now on."""
@@ -125,6 +141,10 @@ class PickerRow(QWidget):
         self.machine.picked.connect(context.select_machine)
         self.lot.picked.connect(context.select_lot)
         self.instrument.picked.connect(context.select_instrument)
+        self.walk.setEnabled(True)
+        self.walk.clicked.connect(partial(context.page_asked.emit, _WALK_PAGE))
+        self.happened.setEnabled(True)
+        self.happened.clicked.connect(self._ask_what_happened)
         self.machine.new_asked.connect(self._ask_for_machine)
         self.lot.new_asked.connect(self._ask_for_lot)
         self.instrument.new_asked.connect(self._ask_for_instrument)
@@ -141,6 +161,14 @@ class PickerRow(QWidget):
     def _ask_for_machine(self) -> None:
         self.machine.show_row(self._context.machine)
         self.new_machine_asked.emit()
+
+    def _ask_what_happened(self) -> None:
+        from app.eventform import EventForm
+
+        if self._events is None:
+            self._events = EventForm(self._context, self)
+            self._events.page_asked.connect(self._context.page_asked)
+        self._events.open_below(self.happened)
 
     def _ask_for_lot(self) -> None:
         from app.newrows import NewLot

@@ -119,7 +119,7 @@ def _palette(t: Tokens) -> QPalette:
 
 
 def _style_sheet(t: Tokens) -> str:
-    return _frames(t) + _texts(t) + _buttons(t) + _fields(t) + _lists(t)
+    return _frames(t) + _texts(t) + _buttons(t) + _fields(t) + _lists(t) + _bars(t)
 
 
 def _frames(t: Tokens) -> str:
@@ -202,4 +202,17 @@ QMenu {{ background: {t.card}; border: 1px solid {t.hairline}; padding: 4px; }}
 QMenu::item {{ padding: 5px 20px; }}
 QMenu::item:selected {{ background: {t.accent}; color: {t.on_accent}; }}
 QMenu::item:disabled {{ color: {t.box}; }}
+"""
+
+
+def _bars(t: Tokens) -> str:
+    return f"""
+QScrollBar:vertical {{ background: transparent; border: none; width: 12px; margin: 0; }}
+QScrollBar:horizontal {{ background: transparent; border: none; height: 12px; margin: 0; }}
+QScrollBar::handle {{ background: {t.hairline}; border-radius: 4px; margin: 2px; }}
+QScrollBar::handle:vertical {{ min-height: 28px; }}
+QScrollBar::handle:horizontal {{ min-width: 28px; }}
+QScrollBar::handle:hover {{ background: {t.box}; }}
+QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
+QScrollBar::add-page, QScrollBar::sub-page, QAbstractScrollArea::corner {{ background: transparent; border: none; }}
 """

@@ -77,6 +77,11 @@ def rounded_pair(value: float, U: float) -> tuple[str, str]:
     return f"{shown:+.{places}f}".replace("-", "−"), f"{round(U, digits):.{places}f}"
 
 
+def told_value(estimate: Estimate) -> float:
+    """Return the value as people are told it: rounded to two digits of U, to be set as it was read."""
+    return float(rounded_pair(estimate.value, estimate.U)[0].replace("−", "-"))
+
+
 def value_text(estimate: Estimate) -> str:
     """Return `+0.040 ± 0.006 mm`; a pure ratio is shown in percent."""
     factor, unit = (100.0, "%") if estimate.unit == "1" else (1.0, estimate.unit)

@@ -15,8 +15,9 @@ SOURCES = [path for room in ("core", "app") for path in sorted((ROOT / room).rgl
 CORE = [path for path in SOURCES if path.is_relative_to(ROOT / "core")]
 FORBIDDEN = {"util", "utils", "common", "helper", "helpers", "manager", "managers", "misc", "base2", "lib", "tools"}
 UNITS = (
-    "_mm", "_um", "_m", "_mm2", "_mm3", "_mm_s", "_mm_s2", "_mm3_s", "_mm_rev", "_g", "_g_cm3", "_deg", "_rad", "_c",
-    "_k", "_s", "_ms", "_v", "_a", "_mh", "_steps_mm", "_steps", "_ratio", "_per_c", "_px", "_percent", "_hz",
+    "_mm", "_um", "_m", "_mm2", "_mm3", "_mm_s", "_mm_s2", "_mm_s3", "_mm3_s", "_mm_rev", "_g", "_g_cm3", "_deg",
+    "_rad", "_c", "_k", "_s", "_ms", "_v", "_a", "_mh", "_steps_mm", "_steps", "_ratio", "_per_c", "_px", "_percent",
+    "_hz", "_n",
 )  # fmt: skip
 # Without a unit, or in the unit of what they are applied to: symbols of the standards, ratios, linear algebra.
 PURE = {

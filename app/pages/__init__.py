@@ -37,13 +37,20 @@ class PageEntry:
         return page
 
 
+_SHOP = str(QT_TRANSLATE_NOOP("pages", "Shop"))
 _MACHINE = str(QT_TRANSLATE_NOOP("pages", "Machine geometry"))
 _FILAMENT = str(QT_TRANSLATE_NOOP("pages", "Filament"))
 _FLOW = str(QT_TRANSLATE_NOOP("pages", "Flow trials"))
 _PART = str(QT_TRANSLATE_NOOP("pages", "Part size"))
+_MOTION = str(QT_TRANSLATE_NOOP("pages", "Motion trials"))
 _BENCH = str(QT_TRANSLATE_NOOP("pages", "Bench"))
 
 PAGES: tuple[PageEntry, ...] = (
+    PageEntry("board", _SHOP, str(QT_TRANSLATE_NOOP("pages", "Board")), "app.pages.shop.board", "BoardPage"),
+    PageEntry("walk", _SHOP, str(QT_TRANSLATE_NOOP("pages", "Walk")), "app.pages.shop.walk", "WalkPage"),
+    PageEntry("logbook", _SHOP, str(QT_TRANSLATE_NOOP("pages", "Logbook")), "app.pages.shop.logbook", "LogbookPage"),
+    PageEntry("storage", _SHOP, str(QT_TRANSLATE_NOOP("pages", "Storage")),
+              "app.pages.shop.storage", "StoragePage"),
     PageEntry("drive", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Drive")),
               "app.pages.machine_geometry.drive", "DrivePage"),
     PageEntry("reversal", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Reversal")),
@@ -63,7 +70,24 @@ PAGES: tuple[PageEntry, ...] = (
               "app.pages.flow_trials.ceiling", "CeilingPage"),
     PageEntry("sizeerror", _PART, str(QT_TRANSLATE_NOOP("pages", "Size error")),
               "app.pages.part_size.sizeerror", "SizeErrorPage"),
+    PageEntry("whose", _PART, str(QT_TRANSLATE_NOOP("pages", "Whose error")),
+              "app.pages.part_size.whose", "WhosePage"),
+    PageEntry("shop_split", _PART, str(QT_TRANSLATE_NOOP("pages", "Shop split")),
+              "app.pages.part_size.shop_split", "ShopSplitPage"),
+    PageEntry("promise", _PART, str(QT_TRANSLATE_NOOP("pages", "Promise")),
+              "app.pages.part_size.promise", "PromisePage"),
+    PageEntry("prediction", _PART, str(QT_TRANSLATE_NOOP("pages", "Prediction")),
+              "app.pages.part_size.prediction", "PredictionPage"),
+    PageEntry("speed", _MOTION, str(QT_TRANSLATE_NOOP("pages", "Speed")),
+              "app.pages.motion_trials.speed", "SpeedPage"),
+    PageEntry("ringing", _MOTION, str(QT_TRANSLATE_NOOP("pages", "Ringing")),
+              "app.pages.motion_trials.ringing", "RingingPage"),
+    PageEntry("ladder", _MOTION, str(QT_TRANSLATE_NOOP("pages", "Ladder")),
+              "app.pages.motion_trials.ladder", "LadderPage"),
+    PageEntry("pieces", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Pieces")), "app.pages.bench.pieces", "PiecesPage"),
     PageEntry("instruments", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Instruments")),
               "app.pages.bench.instruments", "InstrumentsPage"),
+    PageEntry("toolpaths", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Toolpaths")),
+              "app.pages.bench.toolpaths", "ToolpathsPage"),
     PageEntry("charts", _BENCH, str(QT_TRANSLATE_NOOP("pages", "Charts")), "app.pages.bench.charts", "ChartsPage"),
 )

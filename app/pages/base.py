@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING, Any, ClassVar
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
+from app.basecheck import other_bases
 from app.context import Context, Level
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -74,6 +75,14 @@ class Page(QWidget):
         """Return what keeping the trial puts in force on the machine."""
         return ()
 
+    def is_begun(self, trial: Trial) -> bool:
+        """Tell whether anything was entered that a draft is worth; a page may count more than typed readings."""
+        return any(trial.readings.get("raw", ()))
+
+    def with_doubts(self, trial: Trial) -> Trial:
+        """Return the trial that is being kept with what speaks against it on the page; here nothing does."""
+        return trial
+
     def load_draft(self, trial: Trial | None) -> None:
         """Fill the widgets from an open trial, or empty them."""
 
@@ -116,7 +125,7 @@ class Page(QWidget):
             trial = replace(self._as_draft(self.record()), estimates=(), verdict=(), used=())
             if left is not None:
                 trial = replace(trial, machine_id=left[0], lot_id=left[1] if trial.lot_id is not None else None)
-            if trial != self.draft and (self.draft is not None or any(trial.readings.get("raw", ()))):
+            if trial != self.draft and (self.draft is not None or self.is_begun(trial)):
                 self.draft = self.context.store.save_draft(trial, self.draft)
         except InputError as error:
             if error.field == "id" and self.draft is not None:  # kept or discarded in another window: begin another one
@@ -128,9 +137,11 @@ class Page(QWidget):
                 self.context.say(shown(error.message), Level.ERROR)
         except StoreError as error:
             self.unsaved = True
-            self.context.say(shown(error.message), Level.ERROR)
+            held = self.context.hold(trial, self.draft, self.save_draft)
+            self.context.say(f"{shown(error.message)} {held}", Level.ERROR)
         else:
             self.unsaved = False
+            self.context.release(trial)
         return not self.unsaved
 
     def keep(self) -> None:
@@ -139,16 +150,30 @@ class Page(QWidget):
         if self.result is None:
             return
         try:
-            kept = self.context.store.keep(self._as_draft(self.record()), self.settings())
+            kept = self.context.store.keep(self.with_doubts(self._as_draft(self.record())), self.settings())
         except InputError as error:
             self.show_problem(error.field, error.row, shown(error.message))
             return
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
             return
-        self.draft = None
-        self.context.say(self.tr("Trial {number} kept.").format(number=kept.id), Level.GOOD)
+        self.draft, self.unsaved = None, False
+        self.context.release(kept)
+        says, doubts = self.tr("Trial {number} kept.").format(number=kept.id), other_bases(self.context, kept)
+        self.context.say(f"{says} {doubts}".strip(), Level.WARNING if doubts else Level.GOOD)
         self.context.kept.emit(kept)
+
+    def take_planned(self) -> None:
+        """Show the open trial that another page planned for what is picked, unless what stands here is not stored."""
+        if self.unsaved:
+            return
+        try:
+            waiting = self.context.store.draft(self.subject, *self._here())
+        except StoreError:
+            return  # what is typed here stays; keeping will say what is wrong with the store
+        if waiting is not None and waiting != self.draft:
+            self.draft = waiting
+            self.load_draft(waiting)
 
     def take_focus(self) -> None:
         """Put the keyboard on the page: on its focus proxy, else on its first field."""

@@ -6,9 +6,11 @@ from collections.abc import Iterable, Sequence
 
 from PySide6.QtCore import QDateTime, QLocale
 
+from app.context import Context, Level
 from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import local_numbers, shown
+from core.errors import StoreError
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.doubt import conformity_of
@@ -55,33 +57,50 @@ def advice_card(
         )
         for a in advice
     ]
-    if mind:
-        paragraphs.append(Paragraph(shown(tr("Mind")), " ".join(dict.fromkeys(mind)), "warning"))
     return CardData(
-        paragraphs=tuple(paragraphs),
+        paragraphs=(*paragraphs, *_mind(mind)),
         rows=(*estimate_rows(estimates), *further_rows),
         untouched=" ".join(dict.fromkeys(shown(what) for what in (untouched or [a.do_not_touch for a in advice]))),
         can_keep=not why_not,
         why_not=why_not,
+        mind=tuple(dict.fromkeys(mind)),
     )
 
 
-def kept_card(trial: Trial) -> CardData:
+def _mind(sentences: Sequence[str]) -> tuple[Paragraph, ...]:
+    return (Paragraph(shown(tr("Mind")), " ".join(dict.fromkeys(sentences)), "warning"),) if sentences else ()
+
+
+def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
     """Return the card of a kept trial, as it was when it was kept."""
+    paragraphs = [
+        Paragraph(
+            shown(setting_words(Setting(said["setting"]))),
+            local_numbers(f"{said['action']} {said['because']}"),
+            _TONES.get(Setting(said["setting"]), "plain"),
+        )
+        for said in trial.verdict
+    ]
     return CardData(
-        paragraphs=tuple(
-            Paragraph(
-                shown(setting_words(Setting(said["setting"]))),
-                local_numbers(f"{said['action']} {said['because']}"),
-                _TONES.get(Setting(said["setting"]), "plain"),
-            )
-            for said in trial.verdict
-        ),
-        rows=estimate_rows(trial.estimates),
+        paragraphs=(*paragraphs, *_mind(trial.conditions.get("mind", ()))),
+        rows=(*estimate_rows(trial.estimates), *further_rows),
         untouched=" ".join(dict.fromkeys(str(said["do_not_touch"]) for said in trial.verdict)),
         can_keep=False,
         why_not=shown(tr("Kept trials are not changed.")),
     )
+
+
+def place_row(context: Context, trial: Trial | None = None) -> Row:
+    """Return on which machine and with which lot a result was found: those of a kept trial, else those picked."""
+    machine, lot = context.machine, context.lot
+    if trial is not None:
+        try:
+            machine = next((row for row in context.store.machines() if row.id == trial.machine_id), None)
+            lot = next((row for row in context.store.lots() if row.id == trial.lot_id), None)
+        except StoreError as error:
+            context.say(shown(error.message), Level.ERROR)
+    names = [row.name for row in (machine, lot) if row is not None]
+    return shown(tr("machine, lot")), ", ".join(names) or shown(tr("none picked")), ""
 
 
 def instrument_row(instrument: Instrument, check: Trial | None) -> Row:

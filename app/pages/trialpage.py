@@ -6,6 +6,8 @@ Such a page makes a form, a plot and a card, calls `lay_out`, and fills in `plan
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
@@ -17,6 +19,7 @@ from app.theme import STEP_PX
 from app.widgets.picturepane import Picture
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reading_rows import lists_of, rows_from
+from app.widgets.reportbutton import ReportButton
 from app.widgets.resultcard import ResultCard
 from app.widgets.resulttext import CardData, Paragraph
 from app.widgets.trialform import TrialForm
@@ -29,6 +32,7 @@ from core.records.rows import Trial
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
 _PLOT_PX = 240  # high: a long verdict scrolls rather than press the plot flat
 # Estimates that only the check of an instrument gives.
+_LINES_IN_SIGHT = 17  # of the verdict in the smallest window; the plot gives way
 _CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")
 
 
@@ -38,6 +42,7 @@ class TrialPage(Page):
     Attributes:
         picker: chooses between the readings in progress and the kept trials of the picked machine.
         kept_trial: the kept trial that is looked at; None while readings are in progress.
+        report: writes the kept trial that is looked at as PDF or CSV.
         form, plot, card: left, above right and below right; given to `lay_out`.
         picture: the plot, or what a subject draws itself instead.
     """
@@ -51,6 +56,8 @@ class TrialPage(Page):
         super().__init__(context, parent)
         self.picker = TrialPicker()
         self.kept_trial: Trial | None = None
+        self.report = ReportButton(self._write_report, self.tr("Report"), one_trial=True)
+        self.report.said.connect(context.notice)
         self.picker.changed.connect(self._choose_trial)
         context.kept.connect(self._answer_kept)
 
@@ -96,9 +103,12 @@ class TrialPage(Page):
         down.addLayout(above)
         down.addLayout(across, 1)
         down.setContentsMargins(0, 0, 0, 0)
+        card.head.addWidget(self.report)
+        self.report.hide()
         for layout in (above, right, down):
             layout.setSpacing(STEP_PX)
         across.setSpacing(2 * STEP_PX)
+        card.grow(_LINES_IN_SIGHT)
         self.setFocusProxy(form)
         self._wire(form, plot, card)
 
@@ -124,13 +134,21 @@ class TrialPage(Page):
             method=method,
         )
 
+    def with_doubts(self, trial: Trial) -> Trial:
+        """Keep the checks that are not met with the trial: whoever looks at it again is to see them."""
+        mind = list(self.card.card.mind) if self.card.card else []
+        return replace(trial, conditions={**trial.conditions, "mind": mind}) if mind else trial
+
     def instrument_check(self) -> Trial | None:
         """Return the last kept check of the picked instrument; None where it was never checked here."""
         instrument = self.context.instrument
-        if instrument is None or instrument.id is None:
+        return self._check_of(instrument.id if instrument else None)
+
+    def _check_of(self, instrument_id: int | None) -> Trial | None:
+        if instrument_id is None:
             return None
         try:
-            found = [self.context.store.newest_for_instrument(name, instrument.id) for name in _CHECKED]
+            found = [self.context.store.newest_for_instrument(name, instrument_id) for name in _CHECKED]
             numbers = [newest[0] for newest in found if newest is not None]
             return self.context.store.trial(max(numbers)) if numbers else None
         except StoreError as error:
@@ -139,25 +157,30 @@ class TrialPage(Page):
 
     def answer_change(self) -> None:
         """Judge again and commit: what the window shows as kept is in the database."""
-        self.recompute()
-        saved = self.save_draft()
-        self.form.model.unsaved = "" if saved else self.tr("Not stored yet, see the line below the page.")
+        try:
+            self.recompute()
+        finally:  # a fault of ours in the judging must not keep a reading from the database
+            saved = self.save_draft()
+            self.form.model.unsaved = "" if saved else self.tr("Not stored yet, see the line below the page.")
 
     def shown(self) -> None:
-        """Judge again: drives, instrument or other trials may have changed on another page."""
+        """Judge again: drives, instrument or other trials may have changed, or readings been planned, elsewhere."""
+        self.take_planned()
         self.recompute()
 
     # What follows from them
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show why there is no verdict: at its place, and in the card."""
-        if not self.form.settings.show_problem(field, message):
+        if self.form.settings.show_problem(field, message):
+            message = f"{self.form.settings.field(field).accessibleName()}: {shown(message)}"
+        else:
             self.form.model.show_problem(row, field, message)
         self._empty_picture()
         if field == NOTHING_YET:
             self.card.show_empty()
         else:
-            said = Paragraph(self.tr("Cannot tell yet"), message, "unknown")
+            said = Paragraph(self.tr("Cannot tell yet:"), message, "unknown")
             self.card.show_card(CardData((said,), can_keep=False))
 
     def _empty_picture(self) -> None:
@@ -174,6 +197,7 @@ class TrialPage(Page):
     def load_draft(self, trial: Trial | None) -> None:
         """Show an open trial, or plan a new one."""
         self.kept_trial = None
+        self.report.hide()
         self.form.lock(False)
         self._list_trials()
         if trial is None:
@@ -244,9 +268,19 @@ class TrialPage(Page):
     def _look_at(self, trial: Trial) -> None:
         self.picker.mark(trial)
         self.kept_trial = trial
+        self.report.show()
         self._show_trial(trial)
         self.form.lock(True)
         self.recompute()
+
+    def _write_report(self, _kind: str, path: Path) -> bool:
+        """Write the kept trial that is looked at; the button says whether it could."""
+        from app.reportfiles import write_trial
+
+        trial = self.kept_trial
+        if trial is None:
+            return False
+        return write_trial(self.context, trial, self._check_of(trial.instrument_id), path, self.picture)
 
     def _list_trials(self) -> None:
         """List the kept trials of the picked machine."""

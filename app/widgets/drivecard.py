@@ -13,6 +13,7 @@ from app.widgets.drivesketch import DriveSketch
 from app.widgets.fields import local_text, number_text
 from app.words import shown
 from core.machine_geometry.drive import Drive, DriveQuestion, DriveResult
+from core.machine_geometry.rotary import RotaryResult
 from core.quantity import Estimate, rounded_pair
 
 _FULL_LIST = 7  # more clean sizes than this are told by their spacing
@@ -23,7 +24,7 @@ class DriveView:
     """What a drive comes to. `heights_mm` is None for an axis that stacks no layers; `questions` go to the parts."""
 
     drive: Drive
-    result: DriveResult
+    result: DriveResult | RotaryResult
     questions: tuple[DriveQuestion, ...]
     lengths_mm: tuple[float, ...]
     whole_cycles: bool
@@ -74,9 +75,15 @@ class DriveCard(QFrame):
         steps, feed, full, micro, cycle = view.result.estimates()
         self.steps.setText(self._steps_text(steps))
         self.why.setText(local_text(shown(view.result.why)))
+        stepping = (self.tr("Full step, microstep"), f"{_plain(full)}, {_plain(micro)}")
+        if isinstance(view.result, RotaryResult):
+            self._fill([(self.tr("Turned per motor turn"), _plain(feed)), stepping,
+                        (self.tr("Electrical cycle"), self.tr("{cycle}; whole turns are exact").format(
+                            cycle=_plain(cycle)))])  # fmt: skip
+            return
         rows = [
             (self.tr("Travel per motor turn"), _value(feed)),
-            (self.tr("Full step, microstep"), f"{_plain(full)}, {_plain(micro)}"),
+            stepping,
             (
                 self.tr("Electrical cycle"),
                 self.tr("{cycle}; tolerance {percent} % (1 u)").format(
@@ -91,6 +98,8 @@ class DriveCard(QFrame):
         self._fill(rows)
 
     def _steps_text(self, steps: Estimate) -> str:
+        if not steps.u:
+            return local_text(f"{steps.value:.4f} {steps.unit}")
         U = rounded_pair(steps.value, steps.U)[1]
         return self.tr("{steps} ± {U} steps/mm").format(steps=local_text(f"{steps.value:.4f}"), U=local_text(U))
 
@@ -122,7 +131,7 @@ def _wrapped(name: str) -> QLabel:
 
 def _plain(estimate: Estimate) -> str:
     """A step as it follows from the parts; its tolerance is the drive's, named once."""
-    return f"{number_text(estimate.value, 6)} mm"
+    return f"{number_text(estimate.value, 6)}{'' if estimate.unit == '°' else ' '}{estimate.unit}"
 
 
 def _value(estimate: Estimate) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.fieldgrid import FieldGrid
@@ -21,11 +22,13 @@ class DriveForm(FieldGrid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(2, parent)
+        self._grid.setAlignment(Qt.AlignmentFlag.AlignTop)  # a kind of few parts keeps its rows together
         kinds = {
             DriveKind.BELT: self.tr("toothed belt"),
             DriveKind.SCREW: self.tr("screw"),
             DriveKind.RACK: self.tr("rack and pinion"),
             DriveKind.WHEEL: self.tr("smooth wheel"),
+            DriveKind.ROTARY: self.tr("rotary axis"),
         }
         self.add("kind", self.tr("&Driven by"), ChoiceField([(str(kind), text) for kind, text in kinds.items()]))
         self.add("module_mm", self.tr("Module"), LengthField(), self.tr("mm, or"))
@@ -71,7 +74,7 @@ class DriveForm(FieldGrid):
             InputError: `field` is the key of the field at fault.
         """
         values = self.values()
-        percent = values.pop("u_percent")
+        percent = values.pop("u_percent", None)
         parts: dict[str, Any] = {**values, "full_steps": int(str(values["full_steps"]))}
         parts["microsteps"] = int(str(values["microsteps"]))
         if isinstance(percent, float):
@@ -80,7 +83,7 @@ class DriveForm(FieldGrid):
 
     def untouched(self) -> bool:
         """Whether nothing that must be counted at the machine has been typed."""
-        return not any(self._line(key).text().strip() for key in (*_COUNTED, "gears"))
+        return not self._rotary() and not any(self._line(key).text().strip() for key in (*_COUNTED, "gears"))
 
     def show_problem(self, key: str, message: str) -> bool:
         """Show a problem at its field; the core's name of the tolerance is not the form's."""
@@ -106,3 +109,10 @@ class DriveForm(FieldGrid):
         for key in {key for keys in OWN_PARTS.values() for key in keys}:
             if self.field(key).isHidden() == (key in own):
                 self.show_field(key, key in own)
+        for key in ("reeving", "u_percent"):
+            if self.field(key).isHidden() is not self._rotary():
+                self.show_field(key, not self._rotary())
+
+    def _rotary(self) -> bool:
+        """Whether it turns by degrees: whole turns of counted teeth are exact, and no rope is reeved."""
+        return self.field("kind").value() == DriveKind.ROTARY

@@ -70,6 +70,8 @@ class DriveSketch(QWidget):
             labels.append(self.tr("{teeth} teeth").format(teeth=drive.teeth))
             rack = self.tr("module {size} mm") if drive.module_mm else self.tr("pitch {size} mm")
             labels.append(rack.format(size=f"{drive.module_mm or drive.pitch_mm:.6g}"))
+        elif drive.kind is DriveKind.ROTARY:
+            labels += [self.tr("rotary axis"), "360°"]
         else:
             labels.append(f"⌀ {drive.diameter_mm:.6g} mm")
             labels.append(self.tr("carriage"))
@@ -91,7 +93,13 @@ class DriveSketch(QWidget):
         painter.drawPolygon(_toothed(QPointF(x + 4, _AXLE_Y - 8), 15, 16))
 
     def _draw_mover(self, painter: QPainter, drive: Drive, x: float) -> None:
-        """The pulley, screw, pinion or wheel and, to the right of it, what it moves."""
+        """The pulley, screw, pinion or wheel and, to the right of it, what it moves; a table that turns."""
+        if drive.kind is DriveKind.ROTARY:
+            painter.setPen(QPen(QColor(tokens().accent), 2))
+            painter.drawEllipse(QPointF(x, _AXLE_Y), 26, 20)
+            painter.setPen(QPen(QColor(tokens().ink), 1.2))
+            painter.drawLine(QPointF(x, _AXLE_Y), QPointF(x + 26, _AXLE_Y))
+            return
         end = self.width() - 14.0
         middle = (x + end) / 2 + 12
         accent = QPen(QColor(tokens().accent), 2)

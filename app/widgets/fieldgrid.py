@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from app.widgets.fields import Field, Form, LineField
@@ -22,6 +22,7 @@ class FieldGrid(Form):
     def __init__(self, columns: int, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._columns = columns
+        self._wide: set[str] = set()
         self._grid.setHorizontalSpacing(12)
         self._grid.setVerticalSpacing(3)
         for column in range(columns):
@@ -43,6 +44,15 @@ class FieldGrid(Form):
         super().show_field(key, visible)
         self._arrange()
 
+    def set_wide(self, key: str) -> None:
+        """Give a field a row of its own, as wide as all columns."""
+        self._wide.add(key)
+        self._arrange()
+
+    def set_gap(self, gap_px: int) -> None:
+        """Set columns closer or wider than usual."""
+        self._grid.setHorizontalSpacing(gap_px)
+
     def set_share(self, column: int, share: int) -> None:
         """Give a column its share of the width; 0 leaves it what it needs."""
         self._grid.setColumnStretch(column, share)
@@ -60,8 +70,7 @@ class FieldGrid(Form):
             if key not in texts:
                 continue
             if isinstance(field, LineField):
-                with QSignalBlocker(field):
-                    field.setText(texts[key])
+                field.show_text(texts[key])
             else:
                 field.set_value(texts[key])
 
@@ -75,9 +84,14 @@ class FieldGrid(Form):
         for key in self._fields:
             for widget in (self._labels[key], self._fields[key], self._problems[key]):
                 self._grid.removeWidget(widget)
-        for place, key in enumerate(seen):
+        place = 0
+        for key in seen:
+            wide = key in self._wide
+            if wide:
+                place += -place % self._columns
             row, column = divmod(place, self._columns)
+            across = self._columns if wide else 1
             self._labels[key].setContentsMargins(0, _GAP_PX if row else 0, 0, 0)
-            self._grid.addWidget(self._labels[key], _LINES * row, column)
-            self._grid.addWidget(self._fields[key], _LINES * row + 1, column)
-            self._grid.addWidget(self._problems[key], _LINES * row + 2, column)
+            for line, widget in enumerate((self._labels[key], self._fields[key], self._problems[key])):
+                self._grid.addWidget(widget, _LINES * row + line, column, 1, across)
+            place += across

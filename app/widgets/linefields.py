@@ -81,6 +81,12 @@ class LineField(QLineEdit):
         self.setToolTip("")
         self.problem("")
 
+    def show_text(self, text: str) -> None:
+        """Show a text as it was typed before; no `changed`, and typing another one over it is a change."""
+        with QSignalBlocker(self):
+            self.setText(text)
+        self._finished_text = text
+
     def problem(self, message: str) -> None:
         """Show what is wrong under the field, in words; an empty message takes it away."""
         message = shown(message)

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QCompleter, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import LengthField, LineField, NumberField, TextField
-from core.filament.materials import materials
+from app.widgets.materialfield import MaterialField
+from core.errors import InputError
 from core.records.rows import Lot
 
 _TEXTS = ("name", "material", "maker", "colour", "batch", "note")
@@ -21,12 +21,8 @@ class LotForm(FieldGrid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(2, parent)
-        material = TextField(required=True, longest=40)
-        completer = QCompleter([known.name for known in materials()], material)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        material.setCompleter(completer)
         self.add("name", self.tr("&Name"), TextField(required=True, longest=80))
-        self.add("material", self.tr("&Material"), material)
+        self.add("material", self.tr("Mate&rial"), MaterialField())
         self.add("maker", self.tr("Ma&ker"), TextField(longest=80))
         self.add("colour", self.tr("&Colour"), TextField(longest=40))
         self.add("batch", self.tr("&Batch"), TextField(longest=80))
@@ -45,6 +41,16 @@ class LotForm(FieldGrid):
         texts = {key: str(values[key] or "") for key in _TEXTS}
         numbers = {key: None if values[key] is None else float(str(values[key])) for key in _NUMBERS}
         return replace(stored or Lot(name="", material=""), **texts, **numbers)  # type: ignore[arg-type]
+
+    def show_unread(self) -> None:
+        """Say at each field what in it cannot be read; a name that is still missing is asked for on saving."""
+        for key in (*_TEXTS, *_NUMBERS):
+            field = self.field(key)
+            if isinstance(field, LineField) and field.text().strip():
+                try:
+                    field.value()
+                except InputError as error:
+                    field.problem(error.message)
 
     def show_lot(self, lot: Lot | None) -> None:
         """Show a lot; None empties the form but for the usual diameter."""

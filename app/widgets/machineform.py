@@ -6,12 +6,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, QTabBar, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.driveform import DriveForm
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, LengthField, TextField
+from app.widgets.tabs import Tabs
 from app.words import shown
 from core.errors import InputError
 from core.machine_geometry.drive import Drive, DriveQuestion, motion_note
@@ -19,10 +20,6 @@ from core.records.rows import Machine, Motion
 
 _AXES = ("x", "y", "z")
 _TRAVELS = ("travel_x_mm", "travel_y_mm", "travel_z_mm")
-_TABS = (
-    "QTabBar::tab { padding: 5px 14px; border: none; border-bottom: 2px solid palette(mid); }"
-    "QTabBar::tab:selected { border-bottom-color: palette(highlight); color: palette(highlight); font-weight: 600; }"
-)
 _NEW = Machine(name="")
 # The forms that each motion needs, and the axes that share the parts of one form.
 _SHARED: dict[Motion, dict[str, tuple[str, ...]]] = {
@@ -44,11 +41,7 @@ class MachineForm(QWidget):
         self.head = self._make_head()
         self.travel = self._make_travel()
         self.drives = {axis: DriveForm() for axis in _AXES}
-        self.axes = QTabBar()
-        self.axes.setAccessibleName(self.tr("Axis"))
-        self.axes.setDrawBase(False)
-        self.axes.setExpanding(False)
-        self.axes.setStyleSheet(_TABS)
+        self.axes = Tabs(self.tr("Axis"))
         self.same = QPushButton(self.tr("&Same parts as X"))
         self.same.setObjectName("plain")
         self.stack = QStackedWidget()

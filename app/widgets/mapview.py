@@ -20,6 +20,7 @@ FIXED_MM = 0.3  # so that two days compare
 _LOW, _HIGH = "#0072b2", "#d55e00"  # Okabe-Ito blue and vermilion; the sign stands at each point too
 _MOST_INK = 0.85  # share of the pure colour at the end of the scale
 _CELLS = 48
+_RIM_PX = 14  # between the numbers and the edge, so that the screws in the corners stay in sight
 _NEAREST_POWER = 3.0  # of the distance, by which a probe counts between the probes
 
 
@@ -186,13 +187,15 @@ class MapPane(PicturePane):
 
     def _draw_numbers(self, painter: QPainter, data: MapData, theme: Tokens) -> None:
         """Write each height with its sign on a ground of its own: meaning never by colour alone."""
-        metrics = painter.fontMetrics()
+        metrics, inside = painter.fontMetrics(), self._plate().adjusted(_RIM_PX, 1, -_RIM_PX, -1).toRect()
         for place, value in enumerate(self.values_mm().tolist()):
             text = local_text(f"{value:+.2f}") if round(value, 2) else "0"
             if data.flagged[place]:
                 text = f"⚑ {text}"
             box = _box(metrics, text)
             box.moveCenter(self._at(data.x_mm[place], data.y_mm[place]).toPoint())
+            box.moveLeft(max(min(box.left(), inside.right() - box.width()), inside.left()))
+            box.moveTop(max(min(box.top(), inside.bottom() - box.height()), inside.top()))
             ground = QColor(theme.card)
             ground.setAlpha(225)
             painter.setPen(Qt.PenStyle.NoPen)

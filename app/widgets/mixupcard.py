@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from html import escape
 
@@ -43,8 +43,6 @@ class MixupCard(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        heading = QLabel(self.tr("Mix-up finder"))
-        heading.setObjectName("heading")
         caution = QLabel(
             self.tr("Caution: axes start without warning. Nothing in the travel, lowest speed, off switch at hand.")
         )
@@ -66,22 +64,17 @@ class MixupCard(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
         layout.setSpacing(4)
-        for part in (heading, caution, self.form):
+        for part in (caution, self.form):
             layout.addWidget(part)
         layout.addWidget(scroll, 1)
         self.clear()
-        self.form.changed.connect(self._show_own_fields)
+        self.form.changed.connect(self.show_own_fields)
 
     def clear(self) -> None:
         """Empty the entries, but for what is usual."""
         self.form.set_values({"found_steps_mm": None, "commanded_mm": None, "measured_mm": None, **_USUAL})
-        self._show_own_fields()
+        self.show_own_fields()
         self.show_findings(None, (), None)
-
-    def set_texts(self, texts: Mapping[str, str]) -> None:
-        """Show entries as they were typed."""
-        self.form.set_texts(texts)
-        self._show_own_fields()
 
     def entries(self) -> Entries:
         """Return the entries, or raise InputError at the first that cannot be read."""
@@ -118,6 +111,10 @@ class MixupCard(QFrame):
         """Show other words in the place of the findings."""
         self.says.setText(_LINE.format(head="", text=escape(text)))
 
+    def show_own_fields(self) -> None:
+        """Ask for the shrinkage where a printed part was measured."""
+        self.form.show_field("shrink_percent", self.form.field("measured_on").value() == PRINTED)
+
     def _make_form(self) -> FieldGrid:
         form = FieldGrid(3)
         form.add("found_steps_mm", self.tr("In controller"), NumberField(), self.tr("steps/mm"))
@@ -128,6 +125,3 @@ class MixupCard(QFrame):
         form.add("U_measured_mm", self.tr("Reading ±"), LengthField(), "mm")
         form.add("shrink_percent", self.tr("Shrinks up to"), NumberField(low=0.0), "%")
         return form
-
-    def _show_own_fields(self) -> None:
-        self.form.show_field("shrink_percent", self.form.field("measured_on").value() == PRINTED)

@@ -220,7 +220,7 @@ def home_ranges(data: PlotData) -> tuple[Range, Range]:
 
 
 def _x_range(data: PlotData) -> Range:
-    """Return the places of readings with some room, and all of the curves; from zero where that is near."""
+    """Return the places of readings with some room, and all of the curves; from zero where that is near and empty."""
     places = np.concatenate([np.empty(0), *(series.x for series in data.points)])
     ends = np.concatenate([np.empty(0), *(curve.x for curve in data.curves)])
     places, ends = places[np.isfinite(places)], ends[np.isfinite(ends)]
@@ -230,7 +230,7 @@ def _x_range(data: PlotData) -> Range:
     low, high = min(_least(places, low) - pad, low), max(_most(places, high) + pad, high)
     if any(line.name for line in data.limits):
         high += _NAME_ROOM * (high - low)
-    return (0.0 if low <= 0.25 * high and _least(every, 0.0) >= 0 else low), high
+    return (0.0 if low <= 0.25 * high and _least(every, 0.0) >= 0 and _least(places, 1.0) > 0 else low), high
 
 
 def _extent(data: PlotData) -> Range:

@@ -51,6 +51,7 @@ SYMBOLS = {
     "◆": _polygon((0, -_H * 1.1), (_H * 1.1, 0), (0, _H * 1.1), (-_H * 1.1, 0)),
     "▶": _polygon((_H, 0), (-_H * 0.8, _H), (-_H * 0.8, -_H)),
     "◀": _polygon((-_H, 0), (_H * 0.8, _H), (_H * 0.8, -_H)),
+    "❘": QPainterPath(),  # its error bar alone: an interval that does not lie evenly about its value
 }
 RING = _circle(RING_PX)
 CROSS = _cross()

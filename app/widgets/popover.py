@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.fields import Form
@@ -55,7 +55,8 @@ class Popover(QFrame):
         corner.setY(max(room.top(), min(corner.y(), room.bottom() - self.height())))
         self.move(corner)
         self.show()
-        self.focusNextChild()
+        first = next((field for field in self.findChildren(QLineEdit) if field.isVisible()), self.save)
+        first.setFocus(Qt.FocusReason.PopupFocusReason)
 
     def submit(self) -> None:
         """Check the form and hand its values over; a problem appears at its field."""

@@ -25,6 +25,10 @@ class Column:
         low: for "number": the least that is taken; None for no limit.
         high: for "number": the most that is taken; None for no limit.
         unit: for "number": its unit as people read it, which may be typed behind the number.
+        again: whether a further reading of the same thing begins with the same value here.
+        down: whether a value typed here fills the empty cells below it, and mends those it filled before whose
+            reading is still awaited.
+        word: for what a reading is held against: the word for it over the entry; "nominal" where empty.
     """
 
     key: str
@@ -35,6 +39,9 @@ class Column:
     low: float | None = None
     high: float | None = None
     unit: str = ""
+    again: bool = False
+    down: bool = False
+    word: str = ""
 
     def pairs(self) -> list[tuple[str, str]]:
         """Return the choices as (value, shown text)."""

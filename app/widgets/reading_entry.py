@@ -16,11 +16,14 @@ _DIGITS = "123"
 
 
 class ReadingEntry(QWidget):
-    """Types into the reading of the table's current row. What is expected stays hidden until the reading is in."""
+    """Types into the reading of the table's current row. What is expected stays hidden until the reading is in.
+
+    Without `foretells` nothing can ever be expected here, and the switch for it is not offered.
+    """
 
     row_changed = Signal(int)  # -1 where the table has no rows
 
-    def __init__(self, table: ReadingsTable, parent: QWidget | None = None) -> None:
+    def __init__(self, table: ReadingsTable, parent: QWidget | None = None, *, foretells: bool = True) -> None:
         super().__init__(parent)
         self._table, self._model = table, table.readings()
         self._row = -1
@@ -31,6 +34,8 @@ class ReadingEntry(QWidget):
         self._show_expected = QCheckBox(self.tr("show e&xpected"))
         self._answers = [QPushButton() for _ in range(1 + len(_DIGITS))]
         self._lay_out()
+        if not foretells:
+            self._show_expected.hide()
         self._wire()
         self._start()
 
@@ -80,6 +85,7 @@ class ReadingEntry(QWidget):
         self._line.block_pasted.connect(self._paste)
         self._line.undo_wanted.connect(self._model.undo_stack.undo)
         self._line.redo_wanted.connect(self._model.undo_stack.redo)
+        self._show_expected.toggled.connect(self._model.foretell)
         self._show_expected.toggled.connect(self._refresh)
         for button in self._answers:
             button.clicked.connect(self._answer_clicked)
@@ -264,8 +270,11 @@ class ReadingEntry(QWidget):
         name = values["feature"] or self.tr("reading {number}").format(number=row + 1)
         if not with_nominal or values["nominal_mm"] is None:
             return str(name)
-        return self.tr("{name}, nominal {nominal} {unit}").format(
-            name=name, nominal=number_text(values["nominal_mm"]), unit=self._unit()).rstrip()
+        against = next((column for column in self._model.columns if column.key == "nominal_mm"), None)
+        unit = "mm" if against is not None and against.kind == "length" else self._unit()
+        word = against.word if against is not None and against.word else self.tr("nominal")
+        return self.tr("{name}, {word} {nominal} {unit}").format(
+            name=name, word=word, nominal=number_text(values["nominal_mm"]), unit=unit).rstrip()
 
     def _unit(self) -> str:
         """Return the unit of the readings; a column of lengths is in millimetres."""

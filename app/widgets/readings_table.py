@@ -22,12 +22,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.widgets.reading_columns import Column
 from app.widgets.readingcell import PADDING_PX, ReadingCell
 from app.widgets.readings import READING, ReadingsModel
 from app.widgets.reasonbar import ReasonBar
 
 ROW_PX = 25
 _SHORT_PX = 48
+_NO_DECIMALS = 100.0
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -84,7 +86,7 @@ class ReadingsTable(QTableView):
         self.edit(self.currentIndex())
 
     def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
-        """Go on to the next empty reading after Enter in a reading; Enter elsewhere goes down."""
+        """Go on to the next empty reading after Enter in a reading; Enter elsewhere as `_go_on` says."""
         super().closeEditor(editor, hint)
         if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache:
             self._go_on()
@@ -143,7 +145,8 @@ class ReadingsTable(QTableView):
         titles, texts = QFontMetrics(bold), self.fontMetrics()
         for place, column in enumerate(self._model.columns):
             title = str(self._model.headerData(place, Qt.Orientation.Horizontal))
-            samples = [text for _, text in column.pairs()] or ["⚑ 000,00" if column.key == READING else "−0,000"]
+            numbers = {READING: "⚑ 000,00", "expected": "000,00 ± 0,00"}
+            samples = [text for _, text in column.pairs()] or [numbers.get(column.key) or _longest(column)]
             widest = max(texts.horizontalAdvance(sample) for sample in samples) + 2 * PADDING_PX + 10
             width = max(widest, max(titles.horizontalAdvance(line) for line in title.splitlines() or [""]) + 12)
             shares = column.kind == "text" or (column.kind == "choice" and width > _SHORT_PX)
@@ -204,16 +207,19 @@ class ReadingsTable(QTableView):
         return next((place for place, column in enumerate(self._model.columns) if column.key == READING), 0)
 
     def _go_on(self) -> None:
-        """Go to the next empty reading; from another column one row down."""
+        """Go to the next empty reading; from another column one row down, to the reading where that ends."""
         index = self.currentIndex()
-        if index.column() == self._reading_column():
-            row = self._model.next_empty(index.row())
-            if row is not None:
-                self.go_to(row)
+        if not index.isValid():
             return
         below = index.siblingAtRow(index.row() + 1)
-        if below.isValid():
+        in_reading = index.column() == self._reading_column()
+        if below.isValid() and not in_reading and not self._model.columns[index.column()].down:
             self.setCurrentIndex(below)
+            return
+        own = not in_reading and self._model.is_empty(index.row())
+        row = index.row() if own else self._model.next_empty(index.row())
+        if row is not None:
+            self.go_to(row)
 
     def _ask_here(self) -> None:
         self.ask_reason(self.current_row())
@@ -229,3 +235,10 @@ class ReadingsTable(QTableView):
 
     def _remove_selected(self) -> None:
         self._model.remove_rows([index.row() for index in self.selectedIndexes()])
+
+
+def _longest(column: Column) -> str:
+    """Return the longest number of a column: what is never below zero and may be large has no decimals to show."""
+    if column.low is not None and column.low >= 0 and column.high is not None and column.high >= _NO_DECIMALS:
+        return f"{column.high:.0f}" if column.high >= 10 * _NO_DECIMALS else f"{column.high:.0f},0"
+    return "−0,000"

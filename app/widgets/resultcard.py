@@ -17,10 +17,16 @@ from app.words import shown
 __all__ = ["CardData", "Paragraph", "ResultCard"]
 
 _ROOMY_PX, _TIGHT_PX = 8.0, 3.0  # gap above a paragraph
+_FEWEST_LINES = 4
 
 
 class ResultCard(QFrame):
-    """Shows one `CardData`; `keep_clicked` when the person wants the trial kept."""
+    """Shows one `CardData`; `keep_clicked` when the person wants the trial kept.
+
+    Attributes:
+        head: the row with the heading and, at its end, `copy_button` and what a page adds.
+        foot: the row with `keep_button` at its end, for a page's own buttons before it.
+    """
 
     keep_clicked = Signal()
 
@@ -63,6 +69,11 @@ class ResultCard(QFrame):
         self.keep_button.setEnabled(False)
         self._write()
 
+    def grow(self, lines: int) -> None:
+        """Take the height its text needs, up to so many lines, from whatever stands beside it."""
+        self.body.most_lines = lines
+        self.body.updateGeometry()
+
     def text(self) -> str:
         """Return the card as plain text: what "Copy text" yields."""
         if self.card is None:
@@ -87,9 +98,9 @@ class ResultCard(QFrame):
         return self.tr("Do not touch: {what}").format(what=shown(self.card.untouched))
 
     def _make_layout(self) -> None:
-        head = QHBoxLayout()
-        head.addWidget(self.heading, 1)
-        head.addWidget(self.copy_button)
+        self.head = QHBoxLayout()
+        self.head.addWidget(self.heading, 1)
+        self.head.addWidget(self.copy_button)
         self.copy_button.setObjectName("plain")
         self.keep_button.setObjectName("primary")
         self.keep_button.setAccessibleName(self.tr("Keep trial"))
@@ -103,16 +114,16 @@ class ResultCard(QFrame):
                 Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
             )
             says.addWidget(label)
-        foot = QHBoxLayout()
-        foot.setSpacing(2 * STEP_PX)
-        foot.addLayout(says, 1)
-        foot.addWidget(self.keep_button, 0, Qt.AlignmentFlag.AlignBottom)
+        self.foot = QHBoxLayout()
+        self.foot.setSpacing(2 * STEP_PX)
+        self.foot.addLayout(says, 1)
+        self.foot.addWidget(self.keep_button, 0, Qt.AlignmentFlag.AlignBottom)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.setSpacing(STEP_PX // 2)
-        column.addLayout(head)
+        column.addLayout(self.head)
         column.addWidget(self.body, 1)
-        column.addLayout(foot)
+        column.addLayout(self.foot)
 
     def _write(self) -> None:
         self.body.write(self.card, self._empty_text)
@@ -126,6 +137,7 @@ class _Body(QTextEdit):
         self._card: CardData | None = None
         self._empty_text = ""
         self._gap_px = _ROOMY_PX
+        self.most_lines = _FEWEST_LINES
         self.setReadOnly(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setTextInteractionFlags(
@@ -140,23 +152,29 @@ class _Body(QTextEdit):
         return QSize(360, min(round(self._measured(_ROOMY_PX)) + 2, 360))
 
     def minimumSizeHint(self) -> QSize:
-        """Allow four lines: below that the text scrolls."""
-        return QSize(200, self.fontMetrics().lineSpacing() * 4)
+        """Allow what the text needs with tight gaps, four lines at least: below that it scrolls."""
+        line = self.fontMetrics().lineSpacing()
+        needed = round(self._measured(_TIGHT_PX)) + 2 if self.most_lines > _FEWEST_LINES else 0
+        return QSize(200, max(min(needed, line * self.most_lines), line * _FEWEST_LINES))
 
     def write(self, card: CardData | None, empty_text: str) -> None:
         """Write the card anew."""
         self._card, self._empty_text = card, empty_text
         self._gap_px = self._fitting_gap()
         self._fill()
+        self._show_bar()
         self.updateGeometry()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Choose the gaps for the present height."""
         super().resizeEvent(event)
+        if event.size().width() != event.oldSize().width():
+            self.updateGeometry()  # the text needs another height
         gap = self._fitting_gap()
         if gap != self._gap_px:
             self._gap_px = gap
             self._fill()
+        self._show_bar()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Copy everything where nothing is selected."""
@@ -167,6 +185,12 @@ class _Body(QTextEdit):
     def _fitting_gap(self) -> float:
         """Return the roomy gap where the text fits with it; measured without the scroll bar, or the two would chase."""
         return _ROOMY_PX if self._measured(_ROOMY_PX) <= self.contentsRect().height() else _TIGHT_PX
+
+    def _show_bar(self) -> None:
+        """Take the scroll bar away where all fits: its width would wrap the words into a line too many."""
+        fits = self._measured(self._gap_px) <= self.contentsRect().height()
+        policy = Qt.ScrollBarPolicy
+        self.setVerticalScrollBarPolicy(policy.ScrollBarAlwaysOff if fits else policy.ScrollBarAsNeeded)
 
     def _measured(self, gap_px: float) -> float:
         document = QTextDocument()

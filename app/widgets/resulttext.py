@@ -45,7 +45,8 @@ class Paragraph:
 class CardData:
     """The whole card: sentences, rows (label, value ± U unit, remark), what not to touch, whether it may be kept.
 
-    `untouched` follows the words "Do not touch:"; `why_not` says why it cannot be kept.
+    `untouched` follows the words "Do not touch:"; `why_not` says why it cannot be kept; `mind` are the checks among the
+    sentences that are not met, to be kept with the trial.
     """
 
     paragraphs: tuple[Paragraph, ...]
@@ -53,6 +54,7 @@ class CardData:
     untouched: str = ""
     can_keep: bool = True
     why_not: str = ""
+    mind: tuple[str, ...] = ()
 
 
 def write_card(

@@ -38,24 +38,34 @@ class TrialForm(QWidget):
     changed = Signal()
 
     def __init__(
-        self, columns: Sequence[Column], picker: TrialPicker, *, above_entry: QWidget | None = None, across: int = 2
+        self,
+        columns: Sequence[Column],
+        picker: TrialPicker,
+        *,
+        above_entry: QWidget | None = None,
+        across: int = 2,
+        foretells: bool = True,
     ) -> None:
         super().__init__()
         self.model = ReadingsModel(columns, self)
         self.table = ReadingsTable(self.model)
-        self.entry = ReadingEntry(self.table)
+        self.entry = ReadingEntry(self.table, foretells=foretells)
         self.settings = FieldGrid(across)
         self.new_button = QPushButton(self.tr("&New readings"))
         self.foot = QHBoxLayout()
         self._own: dict[str, Field] = {}
+        self._last: QWidget = picker
         self.settings.add("trial", self.tr("Tri&al"), picker)
         self._lay_out([above_entry] if above_entry else [])
         self.setFocusProxy(self.entry)
         self.model.edited.connect(self.changed)
+        self.settings.entered.connect(self.entry.setFocus)
 
     def add_setting(self, key: str, label: str, field: Field, unit: str = "") -> None:
         """Add a field that holds for the whole trial; it is locked, stored and shown again with the readings."""
         self.settings.add(key, label, field, unit)
+        self.setTabOrder(self._last, field)  # Tab goes down the form: settings, then the readings made before them
+        self._last = field
         self._own[key] = field
         field.changed.connect(self.changed)
 

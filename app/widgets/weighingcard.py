@@ -27,7 +27,7 @@ class WeighingCard(QFrame):
         self.form = FieldGrid(3)
         self.form.add("before_g", self.tr("Be&fore drying"), NumberField(low=0.0), "g")
         self.form.add("now_g", self.tr("No&w, or dried"), NumberField(low=0.0), "g")
-        self.form.add("u_balance_g", self.tr("Ba&lance, 1 u"), NumberField(low=1e-4, high=100.0, required=True), "g")
+        self.form.add("u_balance_g", self.tr("B&alance, 1 u"), NumberField(low=1e-4, high=100.0, required=True), "g")
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, 12)
         layout.setSpacing(4)

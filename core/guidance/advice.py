@@ -16,7 +16,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from core.guidance.constants import lost_motion_advice, open_motion, outset_advice, round_advice, squash_advice
+from core.guidance.constants import (
+    flare_advice,
+    lost_motion_advice,
+    open_motion,
+    outset_advice,
+    round_advice,
+    squash_advice,
+)
 from core.guidance.findings import Size
 from core.guidance.known import Known, axis_constant, constant_finding
 from core.guidance.names import parameter_words
@@ -46,11 +53,11 @@ def advise(fit: SizeError, known: Known | None = None) -> tuple[Advice, ...]:
     for rule in (gross_advice, lost_motion_advice):
         if first := list(rule(fit, known)):
             return (*first, *open_advice(fit, known))
-    rules = (outset_advice, round_advice, squash_advice, scale_advice, travel_advice)
+    rules = (outset_advice, round_advice, squash_advice, flare_advice, scale_advice, travel_advice)
     found = [advice for rule in rules for advice in rule(fit, known)]
     acts = [advice for advice in found if advice.setting is not Setting.LEAVE]
     leave = [advice for advice in found if advice.setting is Setting.LEAVE]
-    return (*(acts or (*_together(leave, fit), *open_motion(fit, known))), *open_advice(fit, known))
+    return (*(acts or _together(leave, fit)), *open_motion(fit, known), *open_advice(fit, known))
 
 
 def _together(leave: list[Advice], fit: SizeError) -> list[Advice]:

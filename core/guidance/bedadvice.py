@@ -130,7 +130,7 @@ def _tilt_advice(plane: BedPlane, turns: Sequence[ScrewTurn]) -> Advice:
         count=plane.z_mm.size,
     )
     if fall.value <= LEVEL_MM:
-        return Advice(Setting.LEAVE, tr("Leave the screws: the bed is level."), None, "", because, _untouched())
+        return Advice(Setting.LEAVE, tr("The bed is level; the screws stay."), None, "", because, _untouched())
     if not fall.significant:
         action = tr("Probe more places, or touch one place ten times: the tilt is not told from scatter.")
         return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
@@ -176,9 +176,9 @@ def _flat_advice(plane: BedPlane) -> Advice:
     if flat < FLAT_MM:
         return Advice(Setting.LEAVE, tr("The plate is flat enough."), None, "", because, _untouched())
     if flat <= MAP_MM:
-        action = tr("Use a height map. It bends the bottom of long parts with the bed, by up to as much.")
+        action = tr("Use one. It bends the bottom of long parts with the bed, by up to as much.")
         return Advice(Setting.HEIGHT_MAP, action, flat, "mm", because, _untouched())
-    action = tr("Mend or replace the plate: with a height map parts would come off bowed by as much.")
+    action = tr("Straighten the plate or take another: with a height map parts would come off bowed by as much.")
     return Advice(Setting.MEND_MECHANICS, action, flat, "mm", because, _untouched())
 
 
@@ -193,7 +193,8 @@ def _soak_advice(soak: Soak) -> Advice:
     if soak.answer is SoakAnswer.NOT_SETTLED:
         return Advice(Setting.UNDECIDED, _read_on(soak), None, "", moved, _untouched())
     action = tr(
-        "Soak bed and chamber for {soak:.0f} min before probing or printing (95 % interval {low:.0f} to {high:.0f}).",
+        "Let bed and chamber stand for {soak:.0f} min before probing or printing (95 % interval {low:.0f} to "
+        "{high:.0f}).",
         soak=soak.soak_s / 60.0,
         low=soak.low_s / 60.0,
         high=soak.high_s / 60.0,

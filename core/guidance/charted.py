@@ -2,7 +2,8 @@
 
 A machine owns what shrinkage cannot fake: the difference X less Y of one print, squareness, reversal error, wall
 outset, the bed. A lot owns what travels with the filament: the scale of its parts, diameter, density, flow factors.
-They are charted apart, so that a new spool is no alarm of the machine.
+They are charted apart, so that a new spool is no alarm of the machine. What only the check of an instrument gives is
+the instrument's.
 
 Reference: which quantity belongs to whom: common practice, no source. JCGM 100:2008 5.1.2 (difference and mean of two).
 """
@@ -26,7 +27,7 @@ Fetch = Callable[[str], Sequence[SeriesPoint]]  # all results of a name in use, 
 
 DIFFERENCE, MEAN = "scale_difference_xy", "scale_mean_xy"
 SAME_PRINT = timedelta(days=1)  # two combs of one lot on one machine this close in time count as one print
-_INSTRUMENT = ("sd_hand", "zero_outside", "zero_inside", "scale")  # owned by neither
+_INSTRUMENT = ("zero_outside", "zero_inside", "zero_depth", "zero", "scale", "sd_hand", "operator_offset")
 
 
 class Owner(StrEnum):
@@ -34,6 +35,7 @@ class Owner(StrEnum):
 
     MACHINE = "machine"
     LOT = "lot"
+    INSTRUMENT = "instrument"
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,11 @@ _SLOP = tr("look for play: belt, grub screw, slide; page Reversal tells how much
 _FRAME = tr("look at the frame: screws, rails, what it stands on")
 _BED = tr("look at the bed: clamps, screws, dirt below, time to warm through")
 _BEAD = tr("look at the nozzle for wear, then try the flow: pages Wall and Mass")
+_CHECK = (
+    tr("wipe it and check it again"),
+    tr("check it against another reference"),
+    tr("have it looked at, and use another one until then"),
+)
 _SPOOL = tr("measure the filament: pages Diameter and Lots, dry or damp")
 
 
@@ -84,13 +91,16 @@ def _q(name: str, kept_on: Words, steps: tuple[Words, Words, Words], words: Word
 
 def owner_of(name: str) -> Owner:
     """Return whose an estimate is; a new lot changes what belongs to the lot, and nothing else."""
-    lot = ("diameter", "ovality", "area_ratio", "mass_per_length", "density", "drying_loss", "stock", "flow_", MEAN)
+    if name in _INSTRUMENT:
+        return Owner.INSTRUMENT
+    lot = ("diameter", "ovality", "area_ratio", "mass_per_length", "density", "drying_loss", "stock", "flow_", MEAN,
+           "shrinkage_", "shrink_allowance_")  # fmt: skip
     scales = name.startswith("scale_") and name != DIFFERENCE
     return Owner.LOT if scales or name.startswith(lot) else Owner.MACHINE
 
 
 def main_quantities() -> tuple[Quantity, ...]:
-    """Return what is worth a chart in every shop, those of the machine first."""
+    """Return what is worth a chart in every shop, those of the machine first, those of an instrument last."""
     printed, moved = (_AGAIN, _PRINT), (_CYCLE, _CYCLE_LATER)
     return (
         _q(DIFFERENCE, tr("Part size, Size error, one lot along X and along Y"), (*printed, _BELTS)),
@@ -107,12 +117,13 @@ def main_quantities() -> tuple[Quantity, ...]:
           for name in ("diameter", "ovality")),
         _q("mass_per_length", tr("Filament, Lots"), (_REREAD, _STRETCH, tr("measure its diameter: page Diameter"))),
         _q("flow_ratio", tr("Flow trials, Wall and Mass"), (_WEIGH, _PRINT, _SPOOL)),
+        *(_q(name, tr("Bench, Instruments"), _CHECK) for name in _INSTRUMENT),
     )  # fmt: skip
 
 
 def other_quantities(names: Iterable[str]) -> tuple[Quantity, ...]:
-    """Return the quantities of further estimates that are on record, by name; those of instruments are left out."""
-    known = {quantity.name for quantity in main_quantities()} | set(_INSTRUMENT)
+    """Return the quantities of further estimates that are on record, by name."""
+    known = {quantity.name for quantity in main_quantities()}
     steps = (_CYCLE, _CYCLE_LATER, tr("look at what the page that keeps it names"))
     return tuple(_q(name, tr("the page that keeps it"), steps) for name in sorted(set(names) - known))
 

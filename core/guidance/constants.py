@@ -1,4 +1,4 @@
-"""Rules 2 and 3: constant errors. Lost motion is mended, wall outset is offset, squash is a gap."""
+"""Rules 2 and 3: constant errors. Lost motion is mended, wall outset offset, squash and flare are the first layer."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from core.guidance.keptreversal import beside_constant, beside_print, kept_play_
 from core.guidance.known import Known, axis_constant, constant_finding, kinds_on, needs_of, printed_axes
 from core.guidance.sentences import leave_it, unclear, undecided
 from core.guidance.verdict import Advice, Setting, basis
-from core.part_size.features import FeatureKind
+from core.part_size.features import FLARE, FeatureKind
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate, value_text
 from core.words import Words, tr
@@ -43,8 +43,7 @@ def lost_motion_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
         yield Advice(
             Setting.MEND_MECHANICS,
             tr(
-                "Mend the {axis} axis first: belt tension, grub screw on the flat, slide play, coupling. Then "
-                "measure again.",
+                "{axis} axis first: belt tension, grub screw on the flat, slide play, coupling. Then measure again.",
                 axis=axis.upper(),
             ),
             motion.value,
@@ -64,15 +63,22 @@ def _lost_words(fit: SizeError, motion: Estimate, axis: str) -> Words:
 
 
 def open_motion(fit: SizeError, known: Known) -> Iterator[Advice]:
-    """Say which lost motion is neither proved small nor proved real, so that nobody takes it for absent."""
+    """Say in one sentence which lost motion is neither proved small nor proved real, lest it be taken for absent."""
+    told: list[tuple[str, Advice]] = []
     for axis in ("x", "y"):
         motion = fit.estimate(f"lost_motion_{axis}")
         found = motion and constant_finding(fit, motion, 1.0, axis, known)
         if found and found.size is Size.UNCLEAR:
-            told = unclear(tr("Lost motion {axis}", axis=axis.upper()), found)
-            yield replace(
-                told, action=tr("Read the outside lengths and closed windows of {axis} again.", axis=axis.upper())
-            )
+            told.append((axis.upper(), unclear(tr("Lost motion {axis}", axis=axis.upper()), found)))
+    if not told:
+        return
+    axes: Words | str = told[0][0]
+    because: Words = told[0][1].because
+    for axis, more in told[1:]:
+        axes = tr("{first} and {second}", first=axes, second=axis)
+        because = tr("{first} {second}", first=because, second=more.because)
+    action = tr("Read the outside lengths and closed windows of {axis} again.", axis=axes)
+    yield replace(told[0][1], action=action, because=because)
 
 
 def outset_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
@@ -102,7 +108,7 @@ def _outset_remedies(fit: SizeError, outset: Estimate, known: Known) -> Iterator
         yield Advice(Setting.CHECK_FLOW, action, None, "", because, untouched)
         return
     if not known.flow_checked:
-        action = tr("Check the flow by a wall or mass trial first.")
+        action = tr("Make a wall or mass trial first, and set the flow by it.")
         yield Advice(Setting.CHECK_FLOW, action, None, "", because, untouched)
     if not _one_outset(fit):
         yield undecided(
@@ -112,9 +118,9 @@ def _outset_remedies(fit: SizeError, outset: Estimate, known: Known) -> Iterator
         return
     offset = value_text(replace(outset, value=-outset.value))
     if known.flow_checked:
-        action = tr("Change the contour offset in force by {amount} per side.", amount=offset)
+        action = tr("Change the one in force by {amount} per side.", amount=offset)
     else:
-        action = tr("When the flow is good: change the contour offset in force by {amount} per side.", amount=offset)
+        action = tr("When the flow is good: change the one in force by {amount} per side.", amount=offset)
         because = tr("It takes back the wall outset.")
     yield Advice(Setting.CONTOUR_OFFSET, action, -outset.value, "mm per side", because, untouched)
 
@@ -189,6 +195,36 @@ def squash_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
             "mm",
             tr("Every height is off by {value}: the first layer, not the screw.", value=value_text(squash)),
             tr("Steps per millimetre of Z."),
+        )
+
+
+def flare_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
+    """First layers wider than the rest are the gap, the bed, or an edge to step in; no outset of the walls."""
+    flare = fit.estimate(FLARE)
+    if flare is None:
+        return
+    found = constant_finding(fit, flare, 2.0, None, known, FeatureKind.FIRST_LAYER)
+    if found.size is Size.UNCLEAR:
+        yield unclear(tr("First-layer flare per side"), found)
+    elif found.size is Size.SMALL:
+        yield leave_it(found, tr("First-layer flare"))
+    elif flare.value < 0:
+        yield undecided(
+            tr("Look for a lifted corner, and read the low and the high gauges again."),
+            tr("The first layers come out narrower than the rest by {value} per side.", value=value_text(flare)),
+        )
+    else:
+        yield Advice(
+            Setting.FIRST_LAYER_GAP,
+            tr("Widen the gap a little or print on a cooler bed, and read again; else step the lower edge in."),
+            None,
+            "",
+            tr(
+                "The first layers stand {value} per side proud of the walls above ({basis}).",
+                value=value_text(flare),
+                basis=basis(fit.kinds),
+            ),
+            tr("Contour offset and flow factor: only the first layers are wide."),
         )
 
 

@@ -1,7 +1,4 @@
-"""What follows from diameter, mass per length and density of a filament: the diameter to set, or what to doubt first.
-
-The way with the smallest uncertainty counts; ways that contradict one another are not averaged.
-"""
+"""A trial of diameter, mass per length and density of a filament: from typed readings to verdict and what to mind."""
 
 from __future__ import annotations
 
@@ -13,24 +10,20 @@ from core.filament.density import measure_density
 from core.filament.diameter import (
     METHOD,
     Diameter,
-    GaugeKind,
-    area_ratio,
     equal_readings,
-    gauge_of,
-    gauge_words,
     measure_diameter,
 )
+from core.filament.gauge import GaugeKind, gauge_of, gauge_words
 from core.filament.massperlength import diameter_from_mass, measure_mass_per_length
-from core.filament.ways import CHANGE_MM, Way, WayName, plan_by_gauge, plan_by_mass, way_of
-from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, rounded_pair, value_text
+from core.filament.ways import Way, WayName, plan_by_gauge, plan_by_mass, way_of
+from core.guidance.sectionadvice import SetNow, advise_section, best_way, plain_text
+from core.guidance.verdict import Advice
+from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
 
 FILAMENT_DIAMETER = "filament_diameter"  # name of the setting in force
-OVAL_MM, OVAL_RETURN_MM, SPREAD_MM = 0.05, 0.10, 0.02  # common practice, no source
 _USUAL_DENSITY = Estimate("density", 1.2, 0.1, math.inf, "g/cm3")  # of a plastic nobody named
-_SETTABLE_DIGITS = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,22 +138,24 @@ def judge_diameter(
     plastic = density or (known_density.estimate if known_density else None)
     relies = known_density is not None and density is None and mass_per_length is not None
     ways = _ways(readings, instrument, pairs, mass_per_length, plastic)
-    best = min((way for way in ways if way.measured), key=lambda way: way.diameter.U, default=None)
     mind = [*(pairs.questions if pairs else ())]
     if pairs and not gauge.on_record:
         mind.append(_usual_gauge(readings.gauge, gauge.u_zero_mm))
     if relies and known_density is not None and known_density.trial_id is None:
         mind.append(_usual_plastic(known_density.estimate))
+    if density is not None and known_density is not None and _far(density, known_density.estimate):
+        mind.append(_far_density(density, known_density))
     if mass_per_length is not None and plastic is None:
         mind.append(tr("Without the density a mass tells no diameter: weigh a sample in water."))
-    advice, new_mm = _advise(readings, pairs, ways, best)
+    asked = SetNow(readings.nominal_mm, readings.in_force_mm)
+    advice, new_mm = advise_section(asked, pairs, ways, _label_count(readings))
     return DiameterJudgement(
         readings=readings,
         pairs=pairs,
         mass_per_length=mass_per_length,
         density=density,
         ways=ways,
-        best=best,
+        best=best_way(ways),
         advice=advice,
         mind=tuple(mind),
         used=(known_density.trial_id,) if relies and known_density and known_density.trial_id is not None else (),
@@ -202,94 +197,6 @@ def _ways(
     return (*ways, plan_by_mass(density, readings.nominal_mm, readings.u_balance_g, readings.u_length_mm))
 
 
-def _advise(
-    readings: DiameterReadings, pairs: Diameter | None, ways: tuple[Way, ...], best: Way | None
-) -> tuple[tuple[Advice, ...], float | None]:
-    """Return the verdict, the diameter's part first unless the readings are in doubt, and the diameter in force."""
-    shape = _shape(pairs)
-    if best is None:
-        because = tr("Nothing here tells the cross-section yet: read pairs of diameters, or weigh a length.")
-        return (*shape, _undecided(tr("Keep {old:g} mm.", old=readings.in_force_mm), because)), None
-    if equal_readings(readings.first_mm, readings.second_mm):
-        because = tr("{count} equal readings are rather the label than the gauge.", count=_count(readings))
-        return (_undecided(tr("Read again and type what the gauge shows."), because),), None
-    used = [way for way in ways if way.measured]
-    if len(used) > 1 and _apart(used[0].diameter, used[1].diameter):
-        return (*shape, _conflict(used[0].diameter, used[1].diameter, readings)), None
-    advice, new_mm = _diameter(readings, best)
-    return (*shape, advice), new_mm
-
-
-def _diameter(readings: DiameterReadings, best: Way) -> tuple[Advice, float | None]:
-    d, old = best.diameter, readings.in_force_mm
-    off_mm = abs(d.value - old)
-    said = {"d": _plain(d), "old": old, "area": _plain(area_ratio(d, old))}
-    if off_mm <= CHANGE_MM or off_mm <= d.U:
-        because = (
-            tr("{d}, {area} of the cross-section set: within 0.02 mm; the flow factor takes up the rest.", **said)
-            if off_mm <= CHANGE_MM
-            else tr("{d}, {area} of the cross-section set: not told from it.", **said)
-        )
-        return Advice(Setting.LEAVE, tr("Leave {old:g} mm.", old=old), None, "", because, _untouched()), old
-    if not best.enough:
-        because = tr(
-            "{d}: the cross-section would be {area} of the one set, but this way cannot tell 0.02 mm from none.", **said
-        )
-        action = tr("Keep {old:g} mm; read with a micrometer, or weigh 1 m with a known density.", old=old)
-        return _undecided(action, because), None
-    from_nominal_mm = abs(d.value - readings.nominal_mm)
-    measured = from_nominal_mm > CHANGE_MM and from_nominal_mm > d.U
-    new_mm = round(d.value, _SETTABLE_DIGITS) if measured else readings.nominal_mm
-    because = tr("{d}: the cross-section is {area} of the one set.", **said)
-    action = tr("Set {new:.3f} mm instead of {old:g} mm.", new=new_mm, old=old)
-    return Advice(Setting.FILAMENT_DIAMETER, action, new_mm, "mm", because, _untouched()), new_mm
-
-
-def _shape(pairs: Diameter | None) -> tuple[Advice, ...]:
-    """Return what ovality and spread say about the lot; nothing where they are usual."""
-    if pairs is None:
-        return ()
-    oval, spread = pairs.ovality, pairs.spread
-    said = {"oval": _plain(oval), "spread": _plain(spread), "flow": f"{100.0 * (1.0 - pairs.one_way_ratio):.1f}"}
-    because = tr(
-        "Ovality {oval}, spread along the length {spread}. Set from one-way readings the flow would be up to {flow} % "
-        "low.",
-        **said,
-    )
-    if oval.value - oval.U > OVAL_RETURN_MM:
-        return (_lot(tr("Return it: more than 0.1 mm out of round jams and makes bands."), because),)
-    if oval.value > OVAL_MM or spread.value > SPREAD_MM:
-        return (_lot(tr("Not for tolerance work: above 0.05 mm ovality or 0.02 mm spread."), because),)
-    return ()
-
-
-def _apart(first: Estimate, second: Estimate) -> bool:
-    return abs(first.value - second.value) > math.hypot(first.U, second.U)
-
-
-def _conflict(by_gauge: Estimate, by_mass: Estimate, readings: DiameterReadings) -> Advice:
-    because = tr(
-        "The gauge says {gauge}, the mass says {mass}. A strand with three lobes has one width all round and fools any "
-        "jaws; or length, density or zero are off.",
-        gauge=_plain(by_gauge),
-        mass=_plain(by_mass),
-    )
-    action = tr("Keep {old:g} mm; weigh another metre and check the zero.", old=readings.in_force_mm)
-    return _undecided(action, because)
-
-
-def _lot(action: Words, because: Words) -> Advice:
-    return Advice(Setting.FILAMENT_LOT, action, None, "", because, _untouched())
-
-
-def _undecided(action: Words, because: Words) -> Advice:
-    return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
-
-
-def _untouched() -> Words:
-    return tr("Flow factor and extruder steps: they do not change the strand.")
-
-
 def _usual_gauge(kind: GaugeKind, u_mm: float) -> Words:
     return tr(
         "A usual {gauge} is taken, u {u:g} mm (common practice, no source): pick the checked one above.",
@@ -299,16 +206,23 @@ def _usual_gauge(kind: GaugeKind, u_mm: float) -> Words:
 
 
 def _usual_plastic(density: Estimate) -> Words:
-    return tr("Density as usual, {density}, unverified: weigh a sample in water.", density=_plain(density))
+    return tr("Density as usual, {density}, unverified: weigh a sample in water.", density=plain_text(density))
 
 
-def _plain(estimate: Estimate) -> str:
-    """Return the text of a size, without a plus."""
-    if estimate.unit == "1":
-        value, U = rounded_pair(100.0 * estimate.value, 100.0 * estimate.U)
-        return f"{value.removeprefix('+')} ± {U} %"
-    return value_text(estimate).removeprefix("+")
+def _far(found: Estimate, known: Estimate) -> bool:
+    return abs(found.value - known.value) > math.hypot(found.U, known.U)
 
 
-def _count(readings: DiameterReadings) -> int:
-    return sum(reading is not None for reading in (*readings.first_mm, *readings.second_mm))
+def _far_density(found: Estimate, known: KnownDensity) -> Words:
+    """Question a density that is not that of the lot's earlier trial or of its material."""
+    said = {"found": plain_text(found), "known": plain_text(known.estimate)}
+    if known.trial_id is None:
+        return tr("The density of {found} is far from the usual {known}: bubbles, a sign, or is it filled?", **said)
+    return tr("The density of {found} is far from {known} of trial {number}: bubbles, a sign, or another lot?",
+              number=known.trial_id, **said)  # fmt: skip
+
+
+def _label_count(readings: DiameterReadings) -> int:
+    """Return how many readings there are where all are equal, else 0."""
+    read = [reading for reading in (*readings.first_mm, *readings.second_mm) if reading is not None]
+    return len(read) if equal_readings(readings.first_mm, readings.second_mm) else 0

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from core.flow_trials import mass, top, wall
+from core.flow_trials.bead import convert_flow_ratio, model_words
 from core.flow_trials.combine import Flow, FlowAnswer, KnownFlow, combine_flow, conflict_words, known_here
 from core.flow_trials.conditions import PrintConditions, percent_text, use_questions
-from core.flow_trials.mass import Commanded, Density, MassFlow, MassPerLength, measure_mass
+from core.flow_trials.mass import Commanded, MassFlow, measure_mass
+from core.flow_trials.plastic import Density, MassPerLength, typed_words
 from core.flow_trials.top import TopFlow, measure_top
 from core.flow_trials.wall import WallBox, WallFlow, measure_wall
 from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, rounded_pair
+from core.quantity import Estimate, rounded_pair, told_value
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -28,11 +30,13 @@ class Beside:
         known: the newest estimate of each method.
         ceiling_mm3_s: the flow ceiling, None where it is not known.
         in_force: what the factor in force was found with, None where that is not known.
+        far: a sentence where ceilings are known at other temperatures only.
     """
 
     known: tuple[KnownFlow, ...] = ()
     ceiling_mm3_s: float | None = None
     in_force: PrintConditions | None = None
+    far: Words | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -65,8 +69,8 @@ class FlowJudgement:
 
     @property
     def new_ratio(self) -> float | None:
-        """The factor to be set, or None where none is to be changed."""
-        return self.flow.combined.value if self.flow.answer is FlowAnswer.CHANGE else None
+        """The factor to be set, as the verdict tells it; None where none is to be changed."""
+        return told_value(self.flow.combined) if self.flow.answer is FlowAnswer.CHANGE else None
 
 
 def judge_wall(
@@ -98,6 +102,8 @@ def judge_mass(
         InputError: as `mass.measure_mass` does; `rate_mm3_s` above the flow ceiling.
     """
     found = measure_mass(mass_g, conditions, commanded, plastic, u_balance_g=u_balance_g)
+    if not plastic.kept:
+        found = replace(found, questions=(*found.questions, typed_words(plastic)))
     return _judge(found, conditions, beside or Beside(), mass.METHOD)
 
 
@@ -129,7 +135,7 @@ def _judge(
         conditions=conditions,
         used=tuple(other.trial_id for other in used),
         advice=(_ADVICE[flow.answer](flow, conditions),),
-        mind=(*found.questions, *asks, *marks, *left_out),
+        mind=(*found.questions, *asks, *((beside.far,) if beside.far else ()), *marks, *left_out),
         method=method,
     )
 
@@ -138,7 +144,20 @@ def _marks(tested: PrintConditions | None, here: PrintConditions) -> list[Words]
     """Mark a factor in force that was found under other conditions."""
     if tested is None:
         return []
-    asks = use_questions(tested, here.temperature_c, here.rate_mm3_s, here.bead.model)
+    asks = list(use_questions(tested, here.temperature_c, here.rate_mm3_s, here.bead.model))
+    if tested.bead.model is not here.bead.model:
+        found_as = replace(here.bead, model=tested.bead.model)
+        asks.append(
+            tr(
+                "{old:g} by {tested} beads lays what {new:.3g} does by {used} ones of {width:g} × {height:g} mm.",
+                old=here.in_force_ratio,
+                tested=model_words(tested.bead.model),
+                new=convert_flow_ratio(here.in_force_ratio, found_as, here.bead.model),
+                used=model_words(here.bead.model),
+                width=here.bead.width_mm,
+                height=here.bead.height_mm,
+            )
+        )
     return [tr("The factor in force: {says}", says=says) for says in asks]
 
 
@@ -164,7 +183,7 @@ def _change(flow: Flow, conditions: PrintConditions) -> Advice:
         **told,
         face=f"{face:+.3f}".replace("-", "−"),
     )
-    return Advice(Setting.FLOW_FACTOR, action, flow.combined.value, "1", because, _untouched())
+    return Advice(Setting.FLOW_FACTOR, action, told_value(flow.combined), "1", because, _untouched())
 
 
 def _go_back(flow: Flow, conditions: PrintConditions) -> Advice:

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 from typing import Any
 
 from core.guidance.verdict import Advice, Setting
-from core.measuring.checkpoints import CheckReadings, Point
+from core.measuring.checkpoints import Point
+from core.measuring.checkreadings import CheckReadings
 from core.measuring.doubt import CONFORMITY_KEY
 from core.measuring.hand import HandGrade
 from core.measuring.instrument import METHOD, InstrumentCheck, check_instrument
-from core.measuring.instrumentkinds import Part
+from core.measuring.instrumentkinds import LightGap, Part
 from core.measuring.tolerance import Conformity
 from core.quantity import Estimate, rounded_pair, value_text
 from core.words import Words, tr
@@ -89,9 +90,11 @@ def _mend(check: InstrumentCheck) -> Words:
 
 
 def _undecided(check: InstrumentCheck) -> Words:
+    if check.light_gap is LightGap.SEEN:
+        return tr("Wipe the jaws and look again: where light stays, they are worn; small pieces read too small there.")
     if check.zero_return is not None and not check.zero_return.ok:
         return tr("Find out why zero moved, then check it again.")
-    if all(point.part in (Part.ZERO, Part.TIP) for point in check.points):
+    if all(point.part in (Part.ZERO, Part.TIP, Part.DEPTH) for point in check.points):
         return tr("Read a reference too, near the longest length you measure: zero alone proves nothing.")
     return tr("Nothing is proved this near to the limit: read more often, or use a reference that is better known.")
 

@@ -9,7 +9,8 @@ from collections.abc import Iterator
 
 from core.guidance.findings import Finding, Size
 from core.guidance.known import KeptResult, Known
-from core.guidance.reversaladvice import LIMIT_MM, Play, mend_words, play_of
+from core.guidance.playlimits import LIMIT_MM, Play, play_of
+from core.guidance.reversaladvice import mend_words
 from core.guidance.sentences import undecided
 from core.guidance.verdict import Advice, Setting
 from core.quantity import value_text

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 
 from core.guidance.findings import Finding, finding
-from core.machine_geometry.drive import Drive, drive_from_parts
+from core.guidance.splitpair import SplitPair
+from core.machine_geometry.drive import Drive, DriveKind, drive_from_parts
 from core.part_size.features import FEATURES, FeatureKind
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate
@@ -32,6 +33,8 @@ class Known:
         tolerance: a class of `tolerance.CLASSES`, or plus-minus in mm.
         flow_checked: whether a valid flow trial stands behind the print.
         reversal: reversal error by axis, measured on the machine itself; an axis that is missing has none on record.
+        split: by axis what the other trials of the shop say of this machine and lot; missing where none is linked.
+        travel_mm: travel of each axis of the machine; an axis that is missing is not on record.
     """
 
     drives: Mapping[str, Drive] = field(default_factory=dict)
@@ -39,6 +42,8 @@ class Known:
     tolerance: str | float = "m"
     flow_checked: bool = False
     reversal: Mapping[str, KeptResult] = field(default_factory=dict)
+    split: Mapping[str, SplitPair] = field(default_factory=dict)
+    travel_mm: Mapping[str, float] = field(default_factory=dict)
 
 
 def known_of(
@@ -46,16 +51,21 @@ def known_of(
     tolerance: str | float,
     flow_checked: bool = False,
     reversal: Mapping[str, KeptResult] | None = None,
+    split: Mapping[str, SplitPair] | None = None,
 ) -> Known:
     """Gather what is known from the record of a machine; on crossed belts one drive serves X and Y.
+
+    A rotary axis has no steps per millimetre to be judged by a length and is left out.
 
     Raises:
         InputError: for drive parts on record that cannot be.
     """
     if machine is None:
         return Known(tolerance=tolerance, flow_checked=flow_checked, reversal=reversal or {})
-    drives = {axis: drive_from_parts(parts) for axis, parts in machine.drives.items()}
-    return Known(drives, machine.motion, tolerance, flow_checked, reversal or {})
+    travel = {"x": machine.travel_x_mm, "y": machine.travel_y_mm, "z": machine.travel_z_mm}
+    every = {axis: drive_from_parts(parts) for axis, parts in machine.drives.items()}
+    drives = {axis: drive for axis, drive in every.items() if drive.kind is not DriveKind.ROTARY}
+    return Known(drives, machine.motion, tolerance, flow_checked, reversal or {}, split or {}, travel)
 
 
 def kinds_on(fit: SizeError, axis: str) -> tuple[FeatureKind, ...]:

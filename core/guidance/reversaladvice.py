@@ -1,9 +1,6 @@
 """What follows from a reversal trial: good, acceptable, or mend the mechanics; nothing else is trimmed for it.
 
-Up to 0.02 mm is good, up to 0.05 mm acceptable (common practice, no source). A limit counts as kept, or as passed, only
-where that is proved with its uncertainty; in between nothing is proved.
-
-Reference: JCGM 106:2012, ISO 14253-1:2017 (proof against a limit).
+A limit counts as kept, or as passed, only where that is proved with its uncertainty: see `playlimits`.
 """
 
 from __future__ import annotations
@@ -12,18 +9,18 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 
+from core.guidance.playlimits import GOOD_MM, LIMIT_MM, Play, play_of
+from core.guidance.pushadvice import push_advice
 from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.lostmotion import LostMotion, fit_lost_motion
 from core.machine_geometry.quickcycle import QuickReversal, reversal_from_pairs
 from core.machine_geometry.reversal import Reversal, pair_resolution_mm, reversal_from_cycle
-from core.measuring.tolerance import Conformity, decide
+from core.machine_geometry.stiffness import Push, Stiffness, stiffness_from_pushes
 from core.quantity import Estimate, value_text
 from core.records.rows import Machine, Motion
 from core.words import Words, tr
 
 METHOD = "reversal 1"
-GOOD_MM = 0.02
-LIMIT_MM = 0.05
 
 
 class Way(StrEnum):
@@ -32,15 +29,7 @@ class Way(StrEnum):
     QUICK = "quick"
     FULL = "full"
     CURVE = "curve"
-
-
-class Play(StrEnum):
-    """What is proved of a reversal error."""
-
-    GOOD = "good"
-    ACCEPTABLE = "acceptable"
-    TOO_LARGE = "too_large"
-    UNCLEAR = "unclear"
+    PUSH = "push"
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,10 +40,11 @@ class ReversalReadings:
         axis: x, y or z.
         way: how it was measured.
         resolution_mm: graduation of the dial, or last digit of the instrument.
-        place: where, for the quick cycle.
-        approach: "up" moving towards +, "down" moving towards -; empty for the curve.
-        nominal_mm: target of the full cycle, sum of the steps of the curve; nan for the quick cycle.
+        place: where, for the quick cycle; "along" or "sideways" for pushes.
+        approach: "up" moving towards +, "down" moving towards -; "rest" or "pushed"; empty for the curve.
+        nominal_mm: target of the full cycle, sum of the steps of the curve; nan for the other ways.
         reading_mm: nan for one that is missing or left out.
+        push: the force, for pushes.
     """
 
     axis: str
@@ -64,6 +54,7 @@ class ReversalReadings:
     approach: Sequence[str]
     nominal_mm: Sequence[float]
     reading_mm: Sequence[float]
+    push: Push = Push(10.0, 0.5)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -71,7 +62,7 @@ class ReversalJudgement:
     """A reversal trial, what follows, and what to mind."""
 
     readings: ReversalReadings
-    fit: QuickReversal | Reversal | LostMotion
+    fit: QuickReversal | Reversal | LostMotion | Stiffness
     advice: tuple[Advice, ...]
     minds: tuple[Words, ...]
 
@@ -93,8 +84,11 @@ def judge_reversal(readings: ReversalReadings, machine: Machine | None = None) -
         machine: how its motors move; None for none on record.
 
     Raises:
-        InputError: as `reversal_from_pairs`, `reversal_from_cycle` and `fit_lost_motion` do.
+        InputError: as `reversal_from_pairs`, `reversal_from_cycle`, `fit_lost_motion`, `stiffness_from_pushes` do.
     """
+    if readings.way is Way.PUSH:
+        pushed = _pushed(readings)
+        return ReversalJudgement(readings, pushed, push_advice(pushed), pushed.minds)
     fit = _measured(readings)
     error = fit.lost if isinstance(fit, LostMotion) else fit.estimates()[0]
     play = play_of(error)
@@ -109,16 +103,6 @@ def judge_reversal(readings: ReversalReadings, machine: Machine | None = None) -
         tr("Steps per millimetre, flow factor, contour offset: none of them mends play."),
     )
     return ReversalJudgement(readings, fit, (advice,), (*fit.minds, *_minds(readings, play, machine)))
-
-
-def play_of(reversal: Estimate) -> Play:
-    """Return what is proved of a reversal error (mm)."""
-    good, limit = (decide(reversal.value, reversal.u, most, reversal.dof).conformity for most in (GOOD_MM, LIMIT_MM))
-    if limit is Conformity.NOT_CONFORMING:
-        return Play.TOO_LARGE
-    if good is Conformity.CONFORMING:
-        return Play.GOOD
-    return Play.ACCEPTABLE if limit is Conformity.CONFORMING else Play.UNCLEAR
 
 
 def mend_words(axis: str) -> Words:
@@ -138,6 +122,12 @@ def _measured(readings: ReversalReadings) -> QuickReversal | Reversal | LostMoti
     if r.way is Way.FULL:
         return reversal_from_cycle(r.nominal_mm, r.reading_mm, r.approach, axis=r.axis, resolution_mm=digit_mm)
     return fit_lost_motion(r.nominal_mm, r.reading_mm, axis=r.axis, resolution_mm=digit_mm)
+
+
+def _pushed(r: ReversalReadings) -> Stiffness:
+    return stiffness_from_pushes(
+        r.place, r.approach, r.reading_mm, r.push, axis=r.axis, resolution_mm=r.resolution_mm
+    )
 
 
 def _action(

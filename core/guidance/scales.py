@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 import numpy as np
 
 from core.guidance.findings import Size, common_scale, finding, scale_difference
 from core.guidance.known import Known, kinds_on, longest_mm, printed_axes
 from core.guidance.sentences import correcting_factor, leave_it, unclear, undecided
+from core.guidance.splitadvice import LONG_TRAVEL_MM, split_advice
 from core.guidance.verdict import Advice, Setting, basis
 from core.machine_geometry.drive import GROSS_RATIO, Drive, DriveKind
 from core.machine_geometry.mixup import RatioInterval, mixups_within
@@ -19,7 +21,6 @@ from core.records.rows import Motion
 from core.words import Words, tr
 
 MOST_SHRINK_RATIO = 0.01  # of usual filaments; above it a gross ratio is searched for (common practice, no source)
-LONG_TRAVEL_MM = 400.0  # an axis this long may earn a measured scale (common practice, no source)
 _USUAL_BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
 _USUAL_SCREW = Drive(DriveKind.SCREW, pitch_mm=2.0, starts=4)
 
@@ -122,6 +123,8 @@ def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Know
         yield leave_it(found, named)
     elif found.size is Size.UNCLEAR:
         yield unclear(named, found)
+    elif all(axis in known.split for axis in axes):
+        yield from split_advice(fit, scale, axes, known)
     elif scale.value > 0:
         yield undecided(
             tr("Compare the steps in the controller with the calculated ones; was the part drawn larger already?"),
@@ -171,7 +174,32 @@ def _shrink(scale: Estimate, named: Words, on: Words, axes: list[str], known: Kn
 
 
 def travel_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
-    """Rule 6: a measured travel is free of filament and may become an axis scale."""
+    """Rule 6: a measured travel is free of filament and may become an axis scale; never two on crossed belts."""
+    given = list(_travel_by_axis(fit, known))
+    scaled = [advice for advice in given if advice.setting is Setting.AXIS_SCALE]
+    if known.motion is Motion.CROSSED_BELT and scaled:
+        yield _crossed_travel(fit, scaled[0])
+        given = [advice for advice in given if advice.setting is not Setting.AXIS_SCALE]
+    yield from given
+
+
+def _crossed_travel(fit: SizeError, scaled: Advice) -> Advice:
+    """Both motors move both axes: one factor for X and Y together, or none where the two differ."""
+    difference = scale_difference(fit)
+    if difference is None or not difference.significant:
+        action = tr("{action} Both motors move X and Y: give both the same steps, never two.", action=scaled.action)
+        return replace(scaled, action=action)
+    return Advice(
+        Setting.MEND_MECHANICS,
+        tr("Look at slides, frame and belt tension: crossed belts cannot make X differ from Y."),
+        difference.value,
+        "1",
+        tr("The travel of X and Y differs by {value}.", value=value_text(difference)),
+        tr("Separate steps per millimetre for X and Y: they would shear every part."),
+    )
+
+
+def _travel_by_axis(fit: SizeError, known: Known) -> Iterator[Advice]:
     for axis in sorted({a for k, a in zip(fit.kinds, fit.axes, strict=True) if k is FeatureKind.TRAVEL}):
         scale = fit.estimate(f"scale_{axis}")
         if scale is None:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from core.guidance.advice import advise
 from core.guidance.known import KeptResult, Known, known_of
+from core.guidance.splitpair import SplitPair
 from core.guidance.verdict import Advice
 from core.part_size.lengths import LayerPlan, PartTemperature
 from core.part_size.sizeerror import METHOD, SizeError, fit_size_error
@@ -55,6 +56,7 @@ def judge_size_trial(
     *,
     flow_checked: bool = False,
     reversal: Mapping[str, KeptResult] | None = None,
+    split: Mapping[str, SplitPair] | None = None,
 ) -> SizeJudgement:
     """Fit the readings and say which setting each error belongs to.
 
@@ -64,6 +66,7 @@ def judge_size_trial(
         instrument: whose uncertainties are known; None for none on record.
         flow_checked: whether a valid flow trial of this machine and lot stands behind the print.
         reversal: kept reversal errors of the machine by axis.
+        split: by axis what the shop's other trials say of this machine and lot.
 
     Raises:
         InputError: as `fit_size_error` and `advise` do.
@@ -78,5 +81,5 @@ def judge_size_trial(
         part_temperature=readings.part_temperature,
         layers=readings.layers,
     )
-    known = known_of(machine, readings.tolerance, flow_checked, reversal)
+    known = known_of(machine, readings.tolerance, flow_checked, reversal, split)
     return SizeJudgement(fit, known, advise(fit, known))

@@ -12,9 +12,19 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.errors import InputError
+from core.guidance.squareactions import (
+    frame_action,
+    needs,
+    per_hundred,
+    term_action,
+    turn_action,
+    unchanged_action,
+    untouched,
+)
 from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.squareness import (
     METHOD,
+    MOST_RAD,
     Plane,
     SignCheck,
     Squareness,
@@ -35,6 +45,11 @@ class Frame(StrEnum):
     TERMS = "terms"
 
 
+def term_name(plane: str) -> str:
+    """Return the name under which the term of a plane is in force on a machine."""
+    return f"skew_{plane}"
+
+
 @dataclass(frozen=True, slots=True)
 class SquareReadings:
     """The readings that count, column by column (n), and what held while they were taken.
@@ -46,6 +61,7 @@ class SquareReadings:
         side_b_mm: along the second axis; with a square the travel along it.
         span_mm: between the places where the frame is shifted.
         longest_mm: part that must still be square within `tolerance_mm`.
+        term_ratio: term of the plane that was in force when the piece was made, as a tangent; 0 for none.
     """
 
     plane: Plane
@@ -58,6 +74,7 @@ class SquareReadings:
     reading_mm: Sequence[float]
     diagonal: Sequence[str]
     part: Sequence[str]
+    term_ratio: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +85,16 @@ class SquareJudgement:
     fit: Squareness
     check: SignCheck | None
     advice: tuple[Advice, ...]
+
+    @property
+    def new_term_ratio(self) -> float | None:
+        """The term that keeping the trial puts in force; None where it changes none."""
+        return next((a.amount for a in self.advice if a.setting is Setting.SKEW_TERMS), None)
+
+    @property
+    def verifies_term(self) -> bool:
+        """Whether the trial found that the term in force takes the angle to zero."""
+        return self.readings.frame is Frame.TERMS and self.check is SignCheck.GONE
 
     @property
     def method(self) -> str:
@@ -98,6 +125,11 @@ def judge_squareness(
     Raises:
         InputError: as `squareness_from_diagonals` and `squareness_from_flips` do, and for the settings.
     """
+    if not abs(readings.term_ratio) < math.tan(MOST_RAD):
+        raise InputError(
+            "term_ratio",
+            tr("A term is a tangent, below {most:.3f} either way; 0 where none was set.", most=math.tan(MOST_RAD)),
+        )
     for field, value in (("span_mm", readings.span_mm), ("longest_mm", readings.longest_mm),
                          ("tolerance_mm", readings.tolerance_mm)):  # fmt: skip
         if not (math.isfinite(value) and value > 0):
@@ -109,11 +141,6 @@ def judge_squareness(
     motion = machine.motion if machine else Motion.CARTESIAN
     advice = (*_check_advice(readings, fit, check, before), *_size_advice(readings, fit, motion, check))
     return SquareJudgement(readings, fit, check, advice)
-
-
-def per_hundred(angle: Estimate) -> Estimate:
-    """Return an angle as the offset over 100 mm."""
-    return Estimate("per_100", 100.0 * angle.value, 100.0 * angle.u, angle.dof, "mm")
 
 
 def _measured(
@@ -153,14 +180,9 @@ def _check_advice(
         now=value_text(per_hundred(fit.angle)),
     )
     if check is SignCheck.UNCHANGED:
-        action = tr("Look whether the correction is in force at all: the angle is what it was.")
-        return (Advice(setting, action, None, "", now, _untouched()),)
-    action = (
-        tr("Turn the sign of the term round: the correction doubled the angle.")
-        if terms
-        else tr("Shift the same side the other way, by twice as much: the correction doubled the angle.")
-    )
-    return (Advice(setting, action, None, "", now, _untouched()),)
+        return (Advice(setting, unchanged_action(), None, "", now, untouched()),)
+    turned = -readings.term_ratio if terms and readings.term_ratio else None
+    return (Advice(setting, turn_action(turned, terms=terms), turned, "1" if turned else "", now, untouched()),)
 
 
 def _size_advice(
@@ -170,15 +192,16 @@ def _size_advice(
     because = _because(readings, fit)
     if abs(angle.value) + angle.U <= allowed:
         done = tr("The correction did what was predicted.") if check is SignCheck.GONE else tr("Change nothing.")
-        return (Advice(Setting.LEAVE, done, None, "", because, _untouched()),)
+        return (Advice(Setting.LEAVE, done, None, "", because, untouched()),)
     if not (angle.significant and abs(angle.value) > allowed):
-        return (Advice(Setting.UNDECIDED, _needs(fit), None, "", because, _untouched()),)
+        return (Advice(Setting.UNDECIDED, needs(fit), None, "", because, untouched()),)
     if check in (SignCheck.WRONG_SIGN, SignCheck.UNCHANGED):
         return ()  # what to do is said already
     if readings.frame is Frame.FOUND:
-        action = _frame_action(readings, fit, motion)
-        return (Advice(Setting.MEND_MECHANICS, action, fit.shift(readings.span_mm).value, "mm", because, _untouched()),)
-    return (Advice(Setting.SKEW_TERMS, _term_action(readings, fit), math.tan(angle.value), "1", because, _untouched()),)
+        action = frame_action(fit, readings.span_mm, motion)
+        return (Advice(Setting.MEND_MECHANICS, action, fit.shift(readings.span_mm).value, "mm", because, untouched()),)
+    action = term_action(fit, readings.term_ratio)
+    return (Advice(Setting.SKEW_TERMS, action, readings.term_ratio + math.tan(angle.value), "1", because, untouched()),)
 
 
 def _because(readings: SquareReadings, fit: Squareness) -> Words:
@@ -188,65 +211,3 @@ def _because(readings: SquareReadings, fit: Squareness) -> Words:
         count=len(readings.reading_mm),
         allowed=100.0 * readings.tolerance_mm / readings.longest_mm,
     )
-
-
-def _needs(fit: Squareness) -> Words:
-    if fit.fake_rad > 0:
-        return tr("Read the pillars on both faces: from one side only, reversal may be all of it.")
-    return tr("Read each length more often, or make the piece larger: the interval is too wide to tell.")
-
-
-def _frame_action(readings: SquareReadings, fit: Squareness, motion: Motion) -> Words:
-    shift, g = fit.shift(readings.span_mm), fit.angle.value
-    values: dict[str, str | float] = {
-        "shift": value_text(Estimate("shift", abs(shift.value), shift.u, shift.dof, "mm")).removeprefix("+"),
-        "span": readings.span_mm,
-    }
-    if fit.plane is not Plane.XY:
-        values |= {"first": str(fit.plane)[0].upper(), "second": str(fit.plane)[1].upper()}
-        if g > 0:
-            return tr(
-                "{second} leans towards +{first}: bring its far end back by {shift} over {span:g} mm. Terms only then.",
-                **values,
-            )
-        return tr(
-            "{second} leans towards −{first}: bring its far end forward by {shift} over {span:g} mm. Terms only then.",
-            **values,
-        )
-    if motion is Motion.DELTA:
-        return tr("A delta has no side to shift: measure rods and tower places, then enter what they are.")
-    if motion is Motion.CROSSED_BELT:
-        return tr("Even the tension of the two belts first, then set the beam: unequal belts lean Y like this.")
-    if g > 0:
-        return tr(
-            "The +X side of the beam stands ahead: bring it back (towards −Y) by {shift} on {span:g} mm between the "
-            "sides. Terms only then.",
-            **values,
-        )
-    return tr(
-        "The +X side of the beam lags: bring it forward (towards +Y) by {shift} on {span:g} mm between the sides. "
-        "Terms only then.",
-        **values,
-    )
-
-
-def _term_action(readings: SquareReadings, fit: Squareness) -> Words:
-    """The term adds to the one in force, which is zero where none was entered yet."""
-    return tr(
-        "Add {tangent:+.6f} to the term of {plane} in force ({formula}), then make the piece again and expect 0; "
-        "doubled means that the sign is wrong.",
-        tangent=math.tan(fit.angle.value),
-        plane=str(readings.plane).upper(),
-        formula=_FORMULAS[readings.plane],
-    )
-
-
-_FORMULAS = {
-    Plane.XY: "x − y·tan XY",
-    Plane.XZ: "x − z·(tan XZ − tan XY·tan YZ)",
-    Plane.YZ: "y − z·tan YZ",
-}
-
-
-def _untouched() -> Words:
-    return tr("Steps per millimetre, flow, contour offset: none of them turns an axis.")

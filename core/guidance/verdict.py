@@ -32,6 +32,15 @@ class Setting(StrEnum):
     SOAK_TIME = "soak_time"
     USE_INSTRUMENT = "use_instrument"
     INSTRUMENT_OUT = "instrument_out"
+    NOZZLE_TEMPERATURE = "nozzle_temperature"
+    RETRACTION = "retraction"
+    PRESSURE_LAG = "pressure_lag"
+    CORNERING = "cornering"
+    COOLING = "cooling"
+    FIRST_LAYER_GAP = "first_layer_gap"
+    ACCELERATION = "acceleration"
+    DYNAMICS = "dynamics"
+    SETUP = "setup"
     UNDECIDED = "undecided"
 
 
@@ -56,6 +65,15 @@ def setting_words(setting: Setting) -> Words:
         Setting.SOAK_TIME: tr("Soak time"),
         Setting.USE_INSTRUMENT: tr("Use this instrument"),
         Setting.INSTRUMENT_OUT: tr("Take it out of use"),
+        Setting.NOZZLE_TEMPERATURE: tr("Nozzle temperature"),
+        Setting.RETRACTION: tr("Retraction"),
+        Setting.PRESSURE_LAG: tr("Pressure lag"),
+        Setting.CORNERING: tr("Corner speed"),
+        Setting.COOLING: tr("Cooling"),
+        Setting.FIRST_LAYER_GAP: tr("First-layer gap"),
+        Setting.ACCELERATION: tr("Acceleration"),
+        Setting.DYNAMICS: tr("Motion, flow or cooling"),
+        Setting.SETUP: tr("Geometry or setup"),
         Setting.UNDECIDED: tr("Cannot tell yet"),
     }[setting]
 

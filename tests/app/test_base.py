@@ -8,7 +8,7 @@ import pytest
 
 from app.pages.base import Page
 from core.errors import StoreError
-from core.records.rows import Lot, Machine, Trial, TrialState
+from core.records.rows import Lot, Machine, SettingInForce, Trial, TrialState
 from tests.app.plainpage import PlainPage
 
 
@@ -138,7 +138,9 @@ def test_a_store_that_refuses_is_said_and_the_readings_stay(monkeypatch, qtbot, 
     page.field.setText("3")
     saved = page.save_draft()
     page.keep()
-    assert ("The disk is full; make room, then try again.", "error") in notices
+    said = [text for text, level in notices if level == "error"]
+    assert said
+    assert all(text.startswith("The disk is full; make room, then try again.") for text in said)
     assert saved is (method != "save_draft")
     assert page.field.text() == "3"
 
@@ -214,3 +216,26 @@ def test_the_four_methods_must_be_filled_in(qtbot, context):
     for method in (page.read, lambda: page.compute(None), lambda: page.show_result(None), page.record):
         with pytest.raises(NotImplementedError):
             method()
+
+
+class SettingPage(PlainPage):
+    """Puts a factor in force that was corrected from 1, whatever is in force."""
+
+    def settings(self):
+        return (SettingInForce(self.context.machine.id, None, "flow_factor", 1.0, 1.02, "1"),)
+
+
+def test_a_change_that_did_not_start_from_what_was_in_force_is_said_when_kept(qtbot, context, store, notices):
+    machine = store.add_machine(Machine("Bramble"))
+    context.select_machine(machine.id)
+    page = SettingPage(context)
+    qtbot.addWidget(page)
+    page.show()
+    page.field.setText("21")
+    page.keep()
+    assert notices[-1][1] == "good"  # nothing was set before
+    page.field.setText("22")
+    page.keep()
+    text, level = notices[-1]
+    assert level == "warning"
+    assert "flow factor: the correction started from 1, but 1.02 was in force when the trial was begun." in text

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QAccessible
+from PySide6.QtGui import QAccessible, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -115,3 +115,15 @@ def test_tab_goes_all_the_way_round(qtbot, window, page):
         if now is begun:
             break
     assert been[-1] is begun, "Tab does not come back"
+
+
+def test_no_two_things_share_an_alt_key(window, page):
+    """With a shared letter Alt only moves the keyboard between them, and does nothing."""
+    texts = {}
+    for widget in [*seen(window, QLabel), *seen(window, QAbstractButton)]:
+        if isinstance(widget, QLabel) and widget.buddy() is None:
+            continue
+        keys = QKeySequence.mnemonic(widget.text()).toString()
+        if keys:
+            texts.setdefault(keys, []).append(widget.text())
+    assert {keys: found for keys, found in texts.items() if len(found) > 1} == {}

@@ -13,7 +13,7 @@ from app.context import Context
 from app.mainwindow import MainWindow
 from app.theme import DARK, LIGHT, apply_theme, tokens
 from core.errors import StoreError
-from core.records.rows import Instrument, Lot, Machine
+from core.records.rows import Instrument, Lot, Machine, Trial
 from tests.app.plainpage import PLAIN_PAGES, OtherPage, PlainPage
 
 
@@ -60,6 +60,7 @@ def add_by_popover(qtbot, picker, *texts: str):
     qtbot.waitUntil(entries.isVisible)
     qtbot.keyClick(entries, Qt.Key.Key_End)
     qtbot.keyClick(entries, Qt.Key.Key_Return)
+    qtbot.wait(1)  # the form opens once the key is through
     popover = QApplication.activePopupWidget()
     for text in texts:
         qtbot.keyClicks(QApplication.focusWidget(), text)
@@ -223,6 +224,22 @@ def test_ctrl_s_keeps_the_page_in_view(qtbot, window, store):
     assert f"✓ Trial {trial.id} kept." in shown_text(window.notices)
 
 
+def test_keeping_may_open_another_page(qtbot, monkeypatch, window, context):
+    monkeypatch.setattr(page_in_view(window), "keep", lambda: context.page_asked.emit("other"))
+    qtbot.keyClick(window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    assert isinstance(page_in_view(window), OtherPage)
+
+
+def test_one_key_leads_back_to_the_walk(qtbot, window, context):
+    asked = []
+    context.page_asked.disconnect()
+    context.page_asked.connect(asked.append)
+    assert window.pickers.walk.accessibleName() == "Back to the walk"
+    assert window.pickers.walk.shortcut().toString() == "F9"
+    qtbot.mouseClick(window.pickers.walk, Qt.MouseButton.LeftButton)
+    assert asked == ["walk"]
+
+
 def test_closing_commits_what_is_still_being_typed(qtbot, window, store):
     qtbot.keyClicks(page_in_view(window).field, "21")
     with qtbot.waitSignal(window.closed):
@@ -306,6 +323,28 @@ def test_the_newest_trial_tells_what_to_resume(context, store):
     assert later.instrument == instrument
 
 
+def resumed(store, machine_id=None):
+    later = Context(store)
+    later.resume(machine_id)
+    return later.machine, later.instrument
+
+
+def test_the_instrument_used_last_is_resumed_whatever_was_kept_with_it(store):
+    first, second = store.add_machine(Machine("Kestrel")), store.add_machine(Machine("Otter"))
+    old, new = store.add_instrument(Instrument("C1")), store.add_instrument(Instrument("C2"))
+    store.keep(Trial("reversal", second.id, None, old.id))
+    assert resumed(store, first.id) == (first, old)  # never used on this machine, but in this shop
+    store.keep(Trial("reversal", first.id, None, new.id))
+    store.keep(Trial("feed", first.id))  # read without an instrument
+    assert resumed(store, first.id) == resumed(store) == (first, new)
+    assert resumed(store, second.id) == (second, old)
+    store.keep(Trial("instrument", instrument_id=old.id))  # a check belongs to no machine
+    assert resumed(store, first.id) == resumed(store) == (first, old)
+    for _ in range(20):
+        store.keep(Trial("feed", second.id))
+    assert resumed(store, first.id) == (first, new)
+
+
 def test_nothing_is_cut_off_at_1000_x_700(window):
     window.resize(1000, 700)
     texts = [*window.pickers.findChildren(QLabel), window.rail.theme]
@@ -355,3 +394,32 @@ def test_ctrl_k_finds_a_page_or_a_machine(qtbot, window, context, store):
     assert type(page_in_view(window)) is OtherPage
     assert QApplication.focusWidget() is page_in_view(window).field
     assert context.machine == machine
+
+
+def test_who_is_at_work_is_asked_after_the_first_unsigned_trial_and_once(qtbot, window, context, store):
+    field = window.notices.author
+    assert not field.isVisible()
+    qtbot.keyClicks(page_in_view(window).field, "21")
+    qtbot.keyClick(window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    assert field.isVisible() and not field.hasFocus()  # nothing waits for it
+    field.setFocus()
+    qtbot.keyClicks(field, "Kim")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    assert (context.store.author, field.isVisible()) == ("Kim", False)
+    (note,) = store.events(kind="note")
+    trial = next(trial for trial in store.trials() if trial.kept_at is not None)
+    assert (note.trial_id, note.note, note.author) == (trial.id, "Kept by Kim.", "Kim")
+    qtbot.keyClicks(page_in_view(window).field, "22")
+    qtbot.keyClick(window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    assert not field.isVisible() and {trial.author for trial in store.trials()} == {"", "Kim"}
+
+
+def test_a_signature_that_cannot_be_stored_is_said(qtbot, monkeypatch, window, context, store):
+    def refuse(_event):
+        raise StoreError("The disk is full.")
+
+    qtbot.keyClicks(page_in_view(window).field, "21")
+    qtbot.keyClick(window, Qt.Key.Key_S, Qt.KeyboardModifier.ControlModifier)
+    monkeypatch.setattr(store, "log_event", refuse)
+    context.sign("Kim")
+    assert "The disk is full." in shown_text(window.notices)

@@ -2,8 +2,8 @@
 
 First paint is held against an empty QMainWindow, the usable window against an empty one that has imported pyqtgraph and
 sqlalchemy.orm. The children of a round run one after another, so that a slow minute is slow for all of them. Prints a
-table, the same as JSON, and then the work of a running window. `--cold` empties the page cache before each child
-(Linux, root).
+table, the same as JSON, then the work of a running window and the writing of a long program. `--cold` empties the page
+cache before each child (Linux, root).
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ import tempfile
 import time
 from pathlib import Path
 
-from tests.benchmarks import work
+from tests.benchmarks import gcode, work
 
 ROOT = Path(__file__).resolve().parents[2]
 LIBRARIES = ("pyqtgraph", "sqlalchemy.orm")
@@ -44,6 +44,7 @@ def main() -> int:
         times = measure(children, options.rounds, options.cold)
     report(times, options.cold)
     work.report(work.measure())
+    gcode.report(gcode.measure())
     return 0
 
 

@@ -9,7 +9,7 @@ import time
 from collections.abc import Callable
 from pathlib import Path
 
-from tests.benchmarks import manytrials
+from tests.benchmarks import board, manytrials
 
 ROUNDS = 15
 FRAME_MS = 1000 / 60
@@ -64,6 +64,7 @@ def measure() -> dict[str, float]:
         store.close()
         found["existing database opened and closed"] = median_ms(lambda: open_store(path).close())
         found |= manytrials.measure(Path(folder) / "many.sqlite", median_ms)
+        found |= board.measure(Path(folder) / "board.sqlite", median_ms)
     return found
 
 

@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.errors import InputError
-from core.quantity import MM_PER_INCH, Estimate, coverage_factor, length_from_text, rounded_pair, value_text
+from core.quantity import MM_PER_INCH, Estimate, coverage_factor, length_from_text, rounded_pair, told_value, value_text
 from tests.published import printed, table
 
 LEVELS = {"p68_27": 0.6827, "p90": 0.90, "p95": 0.95, "p95_45": 0.9545, "p99": 0.99, "p99_73": 0.9973}
@@ -82,6 +82,13 @@ def test_rounding_moves_nothing_by_more_than_half_a_digit(value, U):
 )
 def test_value_text(estimate, text):
     assert value_text(estimate) == text
+
+
+def test_what_is_set_is_what_is_told():
+    """JCGM 100:2008 7.2.6: as many places as two digits of U have."""
+    assert told_value(Estimate("flow_ratio", 0.976955, 0.006, math.inf, "1")) == 0.977
+    assert told_value(Estimate("skew_xy", -0.0012345, 1e-5, math.inf, "rad")) == -0.001234
+    assert told_value(Estimate("steps", 95.384615, 0.0, math.inf, "steps/mm")) == 95.3846
 
 
 @pytest.mark.parametrize(

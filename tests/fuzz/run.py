@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import sys
 import traceback
 from collections import deque
@@ -42,6 +43,8 @@ def fuzz(folder: Path, events: int, seed: int, tell: Callable[[str], object] = l
         setattr(owner, name, value)
 
     answer_file_dialogs(patch, folder)
+    back = Path.cwd()
+    os.chdir(folder)  # whatever they write goes here
     try:
         window = _window(folder)
         hands = Hands(window, folder, seed)
@@ -57,6 +60,7 @@ def fuzz(folder: Path, events: int, seed: int, tell: Callable[[str], object] = l
         window.context.store.close()
         window.deleteLater()
     finally:
+        os.chdir(back)
         sys.excepthook = before_hook
         qInstallMessageHandler(before_handler)
         for owner, name, value in undo:

@@ -1,6 +1,6 @@
 """`python -m tests.shots [FOLDER]`: pictures of every page, made by the app itself, to look at and for the README.
 
-Each page is filled with the invented readings of resources/demo and shown in both themes, at 1280 x 800 and 1000 x 700.
+Each page is filled with invented readings and shown in both themes, at 1280 x 800 and 1000 x 700.
 """
 
 from __future__ import annotations
@@ -8,12 +8,15 @@ from __future__ import annotations
 import os
 import sys
 import tempfile
+from importlib import import_module
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
+
+from tests.shots import filled_bench, filled_filament, filled_flow, filled_machine  # noqa: E402
 
 ROOT = Path(__file__).parents[2]
 README_PICTURE = ROOT / "resources" / "pictures" / "size_error_light.png"
@@ -26,7 +29,6 @@ DEMO = ROOT / "resources" / "demo" / "comb_x.csv"
 def main(folder: Path) -> None:
     """Write the pictures."""
     from app.pages import PAGES
-    from app.pages.part_size.sizeerror import SizeErrorPage
     from app.theme import apply_theme
 
     app = QApplication(["slipgauge"])
@@ -36,12 +38,13 @@ def main(folder: Path) -> None:
         apply_theme(app, dark)
         for size_name, size in SIZES.items():
             window = _window(size)
-            for key in [entry.key for entry in PAGES]:
-                window.show_page(key)
-                if key == "sizeerror":
-                    _fill(window.findChild(SizeErrorPage))
+            for entry in PAGES:
+                window.show_page(entry.key)
                 app.processEvents()
-                name = f"{key}_{'dark' if dark else 'light'}_{size_name}.png"
+                page = window.findChild(getattr(import_module(entry.module), entry.class_name))
+                FILLS.get(entry.key, _leave_empty)(page)
+                app.processEvents()
+                name = f"{entry.key}_{'dark' if dark else 'light'}_{size_name}.png"
                 window.grab().save(str(folder / name))
                 print(folder / name)
                 if name == "sizeerror_light_large.png":
@@ -70,11 +73,20 @@ def _window(size: tuple[int, int]):
     return window
 
 
-def _fill(page) -> None:
+def _fill_size(page) -> None:
     lines = [line for line in DEMO.read_text(encoding="utf-8").splitlines() if not line.startswith("#")]
     for row, line in enumerate(lines[1:-1]):  # the window is not read yet
         page.form.model.edit(row, "measured_mm", line.split(",")[3])
     page.form.table.go_to(len(lines) - 2)
+
+
+def _leave_empty(page) -> None:
+    """Show a page without readings of its own as it is."""
+
+
+FILLS = {
+    **filled_machine.FILLS, **filled_filament.FILLS, **filled_flow.FILLS, **filled_bench.FILLS, "sizeerror": _fill_size,
+}  # fmt: skip
 
 
 if __name__ == "__main__":

@@ -70,6 +70,13 @@ def test_negative_places_are_seen():
     assert x0 < -50 and x1 > 50
 
 
+def test_a_reading_at_zero_stands_clear_of_the_axis():
+    (x0, x1), _y = home_ranges(PlotData((points([0, 4, 8], [0.1, 0.2, 0.1]),)))
+    assert x0 < -0.2 and x1 > 8
+    (x0, _x1), _y = home_ranges(PlotData((points([0.5, 4, 8], [0.1, 0.2, 0.1]),)))
+    assert x0 == 0
+
+
 def test_arrays_are_read_only_and_of_one_length():
     series = points([1, 2], [0.1, 0.2])
     assert series.U.tolist() == [0, 0] and series.ringed.tolist() == [False, False]

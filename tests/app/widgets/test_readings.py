@@ -740,3 +740,13 @@ def test_columns_can_be_exchanged_over_the_same_rows(scales):
     assert scales.model.headerData(MASS, Qt.Orientation.Horizontal) == "Warmth\n°C"
     scales.entry.go_to(0)
     assert "1 of 2: cube 1, nominal 12.5 °C" in scales.says()
+
+
+def test_where_nothing_can_be_expected_nothing_is_offered(qtbot, desk):
+    for foretells in (True, False):
+        entry = ReadingEntry(desk.table, foretells=foretells)
+        qtbot.addWidget(entry)
+        entry.show()
+        qtbot.waitExposed(entry)
+        boxes = [box.text().replace("&", "") for box in entry.findChildren(QCheckBox) if box.isVisible()]
+        assert boxes == ["show expected"] * foretells

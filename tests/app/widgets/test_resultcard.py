@@ -213,3 +213,21 @@ def test_the_card_follows_the_theme(card, dark, qtbot):
     assert inks == {DARK.ink}
     corner = card.grab().toImage().pixelColor(5, card.height() // 2)
     assert corner == QColor(DARK.card)
+
+
+def test_a_card_that_may_grow_asks_for_the_height_of_its_text(qtbot):
+    """Beside a plot that takes what is left, the whole verdict is seen, up to the lines allowed."""
+    widget = ResultCard()
+    qtbot.addWidget(widget)
+    widget.resize(560, 240)
+    widget.show()
+    before = widget.minimumSizeHint().height()
+    widget.show_card(CARD)
+    four_lines = widget.minimumSizeHint().height()
+    widget.grow(30)
+    whole = widget.minimumSizeHint().height()
+    assert whole > four_lines + 40 and four_lines >= before
+    widget.resize(560, whole)
+    assert shows_all(widget)
+    widget.grow(6)
+    assert four_lines < widget.minimumSizeHint().height() < whole

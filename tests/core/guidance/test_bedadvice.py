@@ -83,7 +83,7 @@ def soak(z, t=T):
 def test_soak_alone_is_judged():
     settled = soak(0.1 * (1 - np.exp(-T / 300)) + noise(n=16, size=0.001))
     assert settings(settled) == [Setting.SOAK_TIME]
-    assert "Soak bed and chamber for 15 min" in settled.advice[0].action
+    assert "Let bed and chamber stand for 15 min" in settled.advice[0].action
     assert [e.name for e in settled.estimates()] == ["bed_soak"]
     assert settings(soak(noise(n=16))) == [Setting.LEAVE]
 

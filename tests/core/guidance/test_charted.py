@@ -56,10 +56,10 @@ def test_every_main_quantity_says_where_it_is_kept_and_three_readings_and_no_adj
     assert len({q.name for q in quantities}) == len(quantities) == len({q.words for q in quantities})
     assert quantities[0].name == DIFFERENCE  # what every shop should look at first
     owners = [q.owner for q in quantities]
-    assert owners == sorted(owners, key=[Owner.MACHINE, Owner.LOT].index)  # not mixed in the list
+    assert owners == sorted(owners, key=list(Owner).index)  # not mixed in the list
     for q in quantities:
         assert q.kept_on and len({q.again, q.repeat, q.look}) == 3
-        assert q.again.startswith(("read", "repeat", "weigh"))
+        assert q.again.startswith(("read", "repeat", "weigh", "wipe"))
         for step in (q.again, q.repeat, q.look):
             assert not {"set", "adjust", "correct", "change", "scale", "trim"} & set(step.replace(",", " ").split())
 
@@ -68,8 +68,15 @@ def test_the_printing_machine_counts_for_scale_and_flow_of_a_lot():
     assert {q.name for q in main_quantities() if q.of_print} == {MEAN, "scale_x", "scale_y", "scale_z", "flow_ratio"}
 
 
-def test_further_results_are_found_by_name_and_those_of_instruments_left_out():
-    found = other_quantities(["probe_sd", "wall_outset", "sd_hand", "scale", "flow_ceiling_230c"])
+def test_what_a_check_finds_is_the_instruments():
+    mine = [q.name for q in main_quantities() if q.owner is Owner.INSTRUMENT]
+    assert mine == ["zero_outside", "zero_inside", "zero_depth", "zero", "scale", "sd_hand", "operator_offset"]
+    assert owner_of("scale_x") is Owner.LOT and owner_of("squareness_xy") is Owner.MACHINE
+    assert owner_of("shrinkage_x") is Owner.LOT and owner_of("machine_scale_x") is Owner.MACHINE
+
+
+def test_further_results_are_found_by_name():
+    found = other_quantities(["probe_sd", "wall_outset", "sd_hand", "scale", "zero", "flow_ceiling_230c"])
     assert [(q.name, q.owner) for q in found] == [("flow_ceiling_230c", Owner.LOT), ("probe_sd", Owner.MACHINE)]
     assert [q.is_magnitude for q in found] == [True, True]
     assert found[1].words == "repeatability of the probe"

@@ -5,7 +5,7 @@ import math
 import pytest
 
 from core.errors import InputError
-from core.filament.diameter import GaugeKind
+from core.filament.gauge import GaugeKind
 from core.guidance.diameteradvice import DiameterReadings, KnownDensity, judge_diameter
 from core.guidance.verdict import Setting
 from core.quantity import Estimate
@@ -164,3 +164,12 @@ def test_no_reading_at_all():
     with pytest.raises(InputError) as caught:
         judge_diameter(DiameterReadings(1.75, 1.75))
     assert caught.value.field == "readings"
+
+
+def test_a_density_far_from_the_known_one_is_questioned():
+    """6.2 g in air and -1.18 g in water: 0.84 g/cm3, a sign typed wrong; 1.18 is 1.233 and passes."""
+    wrong = DiameterReadings(1.75, 1.75, air_g=(6.2,), water_g=(-1.18,))
+    assert "far from the usual 1.240" in " ".join(judge_diameter(wrong, None, TYPICAL).mind)
+    assert "of trial 7: bubbles" in " ".join(judge_diameter(wrong, None, KEPT).mind)
+    right = DiameterReadings(1.75, 1.75, air_g=(6.2,), water_g=(1.18,))
+    assert judge_diameter(right, None, TYPICAL).mind == ()

@@ -7,7 +7,8 @@ import pytest
 
 from core.errors import InputError
 from core.guidance.charted import main_quantities
-from core.guidance.drift import Event, Sort, changes_of_owner, judge_drift, limit_text, numbers, sayings, shown_unit
+from core.guidance.drift import Event, changes_of_owner, judge_drift
+from core.guidance.driftwords import Sort, limit_text, numbers, sayings, shown_unit
 from core.measuring.chart import Standing
 from core.measuring.runrules import Rule
 from core.records.rows import SeriesPoint

@@ -5,10 +5,12 @@ from dataclasses import replace
 import pytest
 
 from core.errors import InputError
-from core.flow_trials.bead import Bead
+from core.flow_trials.bead import Bead, BeadModel
+from core.flow_trials.ceiling import KnownCeiling, ceiling_far
 from core.flow_trials.combine import FlowAnswer, KnownFlow
 from core.flow_trials.conditions import PrintConditions
-from core.flow_trials.mass import Commanded, Density
+from core.flow_trials.mass import Commanded, commanded_by_length
+from core.flow_trials.plastic import Density, MassPerLength
 from core.flow_trials.top import LADDER_RATIO
 from core.flow_trials.wall import WallBox
 from core.guidance.flowadvice import Beside, judge_mass, judge_top, judge_wall
@@ -17,6 +19,7 @@ from core.quantity import Estimate
 
 HERE = PrintConditions(Bead(0.45, 0.20), 0.4, 210.0, 4.0, 1.0, 240.0)
 PATH, PLA = Commanded(5000.0), Density(1.24)  # 6.2 g
+PATH_LONG = commanded_by_length(5000.0, 1.75)  # 14.9 g of 2.98 g/m
 INF = float("inf")
 
 
@@ -24,8 +27,8 @@ def known(name, value, u, number=3, **change):
     return KnownFlow(Estimate(f"flow_ratio_{name}", value, u, INF, "1"), replace(HERE, **change), number)
 
 
-def weighed(mass_g, *others, here=HERE, ceiling=None):
-    return judge_mass([mass_g, mass_g], here, PATH, PLA, beside=Beside(others, ceiling))
+def weighed(mass_g, *others, here=HERE, ceiling=None, found=None):
+    return judge_mass([mass_g, mass_g], here, PATH, PLA, beside=Beside(others, ceiling, found))
 
 
 def test_within_one_and_a_half_percent_nothing_is_changed():
@@ -43,8 +46,8 @@ def test_a_change_starts_from_the_factor_in_force_and_is_no_cure_for_a_size():
     judged = weighed(6.2 * 1.03 / 1.0, here=replace(HERE, in_force_ratio=0.98))
     (advice,) = judged.advice
     assert advice.setting is Setting.FLOW_FACTOR
-    assert advice.amount == pytest.approx(0.98 / 1.03)
-    assert judged.new_ratio == advice.amount
+    assert judged.flow.combined.value == pytest.approx(0.98 / 1.03)
+    assert judged.new_ratio == advice.amount == 0.951  # as it is told and typed; the estimate keeps all digits
     assert "from 0.98 to 0.951 ± 0.010" in advice.action
     assert "−2.9 % is asked for (mass). It moves the face of a wall by −0.006 mm: no cure for a size" in advice.because
     assert "never cures a size" in advice.do_not_touch
@@ -131,4 +134,24 @@ def test_a_factor_in_force_found_elsewhere_is_marked():
     marks = [says for says in judge_mass([6.2, 6.2], HERE, PATH, PLA, beside=beside).mind if "in force" in says]
     assert "The factor in force: Tested at 230 °C, used at 210 °C: outside ±5 K a flow factor does not hold." in marks
     assert "The factor in force: Tested up to 3 mm³/s, used at 4 mm³/s: slip grows with the rate." in marks
-    assert judge_mass([6.2, 6.2], HERE, PATH, PLA, beside=Beside(in_force=HERE)).mind == ()
+    kept = replace(PLA, kept=True)
+    assert judge_mass([6.2, 6.2], HERE, PATH, kept, beside=Beside(in_force=HERE)).mind == ()
+
+
+def test_a_density_that_nobody_measured_says_how_far_it_is_trusted():
+    assert "as typed, taken as right to ± 1 %" in judge_mass([6.2, 6.2], HERE, PATH, PLA).mind[0]
+    by_length = MassPerLength(2.98, 1.75)
+    assert "weigh a metre" in judge_mass([14.9, 14.9], HERE, PATH_LONG, by_length).mind[-1]
+
+
+def test_a_factor_of_another_bead_model_is_converted():
+    """0.95 by rectangles of 0.45 x 0.20 mm lays what 1.05 does by obrounds (10.5 % more plastic)."""
+    found = replace(HERE, bead=Bead(0.45, 0.20, BeadModel.RECTANGLE))
+    mind = weighed(6.2 / 1.0, here=replace(HERE, in_force_ratio=0.95), found=found).mind
+    assert any("convert the factor first" in says for says in mind)
+    assert any("0.95 by rectangle beads lays what 1.05 does by obround ones of 0.45 × 0.2 mm" in says for says in mind)
+
+
+def test_a_ceiling_at_another_temperature_is_said():
+    beside = Beside(far=ceiling_far([KnownCeiling(230.0, Estimate("flow_ceiling", 9.0, 0.2, 9.0, "mm3/s"), 4)], 210.0))
+    assert any("measured at 230 °C" in says for says in judge_mass([6.2, 6.2], HERE, PATH, PLA, beside=beside).mind)

@@ -1,5 +1,7 @@
 """What a person is told after the check of an instrument: planted faults name themselves."""
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -7,7 +9,7 @@ from core.guidance.instrumentadvice import judge_instrument
 from core.guidance.names import parameter_words
 from core.guidance.verdict import Setting, setting_words
 from core.measuring.hand import HandGrade
-from core.measuring.instrumentkinds import Part, Plan
+from core.measuring.instrumentkinds import LightGap, Part, Plan
 from tests.core.measuring.checks import rows, taken, with_reading
 
 
@@ -55,8 +57,14 @@ def test_zero_that_moved_is_told_before_anything_else_is_tried():
     assert judgement.check.worst() is not None
     assert "Zero moved from 0 to 0.03 mm during this check (0.01 is usual): 0 readings" in said(judgement)
     judgement = judge_instrument(with_reading(with_reading(good, again, 0.03), again - 1, 0.03))
-    assert "12 readings in between are marked doubtful. Read two of them again." in said(judgement)
+    assert "15 readings in between are marked doubtful. Read two of them again." in said(judgement)
     assert "Find out why zero moved" in said(judgement)
+
+
+def test_light_between_the_jaws_is_wiped_before_anything_is_read_again():
+    judgement = judge_instrument(replace(taken(), light_gap=LightGap.SEEN))
+    assert judgement.advice[0].setting is Setting.UNDECIDED
+    assert "Wipe the jaws and look again: where light stays, they are worn" in said(judgement)
 
 
 @pytest.mark.parametrize(

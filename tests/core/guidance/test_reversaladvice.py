@@ -5,7 +5,8 @@ import pytest
 
 from core.errors import InputError
 from core.guidance.names import is_magnitude, parameter_words
-from core.guidance.reversaladvice import LIMIT_MM, Play, ReversalReadings, Way, judge_reversal, play_of
+from core.guidance.playlimits import LIMIT_MM, Play, play_of
+from core.guidance.reversaladvice import ReversalReadings, Way, judge_reversal
 from core.guidance.verdict import Setting
 from core.quantity import Estimate
 from core.records.rows import Machine, Motion

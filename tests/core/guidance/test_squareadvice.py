@@ -5,7 +5,8 @@ import math
 import pytest
 
 from core.errors import InputError
-from core.guidance.squareadvice import Frame, SquareReadings, judge_squareness, per_hundred
+from core.guidance.squareactions import per_hundred
+from core.guidance.squareadvice import Frame, SquareReadings, judge_squareness
 from core.guidance.verdict import Setting
 from core.machine_geometry.squareness import Plane, SignCheck
 from core.quantity import Estimate
@@ -61,8 +62,27 @@ def test_a_leaning_frame_is_mended_before_any_term(g, plane, motion, words):
 def test_what_the_frame_cannot_give_is_a_term(plane, formula):
     judged = judge_squareness(trial(0.002, plane, Frame.MOVED))
     assert settings(judged) == [Setting.SKEW_TERMS]
-    assert "Add +0.002000" in judged.advice[0].action and formula in judged.advice[0].action
-    assert judged.advice[0].amount == pytest.approx(math.tan(0.002))
+    action = judged.advice[0].action
+    assert f"Set the term of {plane.upper()} to +0.00200 ± " in action and formula in action
+    assert "+0.000000 was in force, +0.002000 is added" in action
+    assert judged.new_term_ratio == judged.advice[0].amount == pytest.approx(math.tan(0.002))
+
+
+def test_a_term_adds_to_the_one_in_force_when_the_piece_was_made():
+    planted, entered = 0.002, 0.001  # with the term in force, the piece shows the rest
+    judged = judge_squareness(trial(planted - entered, frame=Frame.TERMS, term_ratio=entered))
+    assert judged.new_term_ratio == pytest.approx(planted, rel=1e-3) and not judged.verifies_term
+    assert "to +0.00200 ± " in judged.advice[0].action and "+0.001000 was in force" in judged.advice[0].action
+    too_much = judge_squareness(trial(-0.001, frame=Frame.TERMS, term_ratio=0.003))
+    assert too_much.new_term_ratio == pytest.approx(0.002, rel=1e-3)
+    assert "−0.001000 is added" in too_much.advice[0].action
+
+
+@pytest.mark.parametrize("term", [0.04, -0.04, math.nan, math.inf])
+def test_a_term_that_cannot_be_is_refused(term):
+    with pytest.raises(InputError, match="A term is a tangent, below 0.035 either way") as refused:
+        judge_squareness(trial(0.001, term_ratio=term))
+    assert refused.value.field == "term_ratio"
 
 
 def kept(value):
@@ -73,6 +93,9 @@ def test_a_correction_that_worked_is_said():
     judged = judge_squareness(trial(0.00001, frame=Frame.TERMS), before=kept(0.002))
     assert judged.check is SignCheck.GONE
     assert "did what was predicted" in judged.advice[0].action
+    assert judged.verifies_term and judged.new_term_ratio is None
+    moved = judge_squareness(trial(0.00001, frame=Frame.MOVED), before=kept(0.002))
+    assert moved.check is SignCheck.GONE and not moved.verifies_term
 
 
 @pytest.mark.parametrize(
@@ -87,6 +110,14 @@ def test_a_doubled_angle_is_a_wrong_sign(frame, setting, words):
     assert judged.check is SignCheck.WRONG_SIGN
     assert settings(judged) == [setting]
     assert words in judged.advice[0].action and "predicted was 0" in judged.advice[0].because
+    assert judged.new_term_ratio is None  # what the term was is not said
+
+
+def test_a_term_of_the_wrong_sign_is_turned_round():
+    judged = judge_squareness(trial(0.004, frame=Frame.TERMS, term_ratio=0.002), before=kept(0.002))
+    assert judged.check is SignCheck.WRONG_SIGN
+    assert judged.new_term_ratio == -0.002 and judged.advice[0].unit == "1"
+    assert "Turn the sign of the term round, to −0.002000" in judged.advice[0].action
 
 
 def test_an_unchanged_angle_is_a_correction_not_in_force():

@@ -1,0 +1,1 @@
+"""Pages about the whole shop: which machine stands where, what is to be done, what was done."""

@@ -1,0 +1,128 @@
+"""One entry of the logbook: what it says, its pictures, and what can be done with it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtGui import QIcon, QStandardItem, QStandardItemModel
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
+
+from app.pages.shop.photos import picture_of
+from app.theme import STEP_PX
+from app.widgets.fieldgrid import FieldGrid
+from app.widgets.fields import TextField
+from app.widgets.resultcard import CardData, ResultCard
+from core.guidance.logentries import Entry, EntryKind
+from core.records.rows import Attachment, Event, Trial
+
+_SMALL, _LARGE = QSize(96, 72), QSize(900, 640)
+
+
+class EntryCard(QFrame):
+    """Shows an entry; the buttons say what is wanted, the page does it."""
+
+    gone_asked = Signal()
+    note_asked = Signal()
+    picture_asked = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setObjectName("card")
+        nothing = self.tr(
+            "Choose an entry at the left. Trials are kept on their pages; what happens is logged with F8."
+        )
+        self.text = ResultCard(self.tr("Entry"), nothing)
+        self.text.setObjectName("")  # stands inside a card already
+        self.text.keep_button.hide()
+        self.pictures, self._shown = QListView(), QStandardItemModel(self)
+        self.form = FieldGrid(1)
+        self.form.add("note", self.tr("Wor&ds: the reason, or a note to add"), TextField())
+        self.form.set_share(1, 0)
+        self.gone, self.note_button = QPushButton(), QPushButton(self.tr("Add a &note"))
+        self.picture_button = QPushButton(self.tr("&Picture…"))
+        self._contents: dict[int, bytes] = {}
+        self._large = QLabel()
+        self._lay_out()
+        self.gone.clicked.connect(self.gone_asked)
+        self.note_button.clicked.connect(self.note_asked)
+        self.picture_button.clicked.connect(self.picture_asked)
+        self.pictures.activated.connect(self._show_large)
+        self.show_entry(None, None, (), {})
+
+    def show_entry(
+        self,
+        entry: Entry | None,
+        card: CardData | None,
+        attached: Sequence[Attachment],
+        contents: Mapping[int, bytes],
+        can_go: bool = False,
+    ) -> None:
+        """Show an entry with its pictures; `can_go`: it may be withdrawn, undone or taken back."""
+        if card is None:
+            self.text.show_empty()
+        else:
+            self.text.show_card(card)
+        self._contents = dict(contents)
+        self._shown.clear()
+        for attachment in attached:
+            picture = picture_of(contents.get(attachment.id or 0, b""), _SMALL)
+            item = QStandardItem(QIcon(picture), attachment.note or attachment.name)
+            item.setData(attachment.id, Qt.ItemDataRole.UserRole)
+            item.setEditable(False)
+            self._shown.appendRow(item)
+        self.pictures.setVisible(bool(attached))
+        for part in (self.form, self.gone, self.note_button, self.picture_button):
+            part.setVisible(entry is not None)
+        if entry is not None:
+            names = {
+                EntryKind.TRIAL: self.tr("&Withdraw it"),
+                EntryKind.SETTING: self.tr("Und&o it"),
+                EntryKind.EVENT: self.tr("&Take it back"),
+            }
+            self.gone.setText(names[entry.kind])
+            self.gone.setEnabled(can_go)
+
+    def pointer(self, entry: Entry) -> dict[str, int | None]:
+        """Return what a picture or note of an entry points to."""
+        if isinstance(entry.row, Trial):
+            return {"trial_id": entry.row.id, "machine_id": entry.machine_id, "lot_id": entry.lot_id}
+        if isinstance(entry.row, Event):
+            return {"event_id": entry.row.id, "machine_id": entry.machine_id, "lot_id": entry.lot_id}
+        return {"machine_id": entry.machine_id, "lot_id": entry.lot_id}
+
+    def _show_large(self) -> None:
+        """Show a picture as large as the window allows; a click or a key closes it."""
+        content = self._contents.get(self.pictures.currentIndex().data(Qt.ItemDataRole.UserRole), b"")
+        room = self.window().size() - QSize(8 * STEP_PX, 8 * STEP_PX)
+        self._large.setPixmap(picture_of(content, room.boundedTo(_LARGE)))
+        self._large.setWindowFlags(Qt.WindowType.Popup)
+        self._large.adjustSize()
+        middle = self.window().frameGeometry().center()
+        self._large.move(middle - self._large.rect().center())
+        self._large.show()
+
+    def _lay_out(self) -> None:
+        inner = self.text.layout()
+        if inner is not None:
+            inner.setContentsMargins(0, 0, 0, 0)
+        self.pictures.setModel(self._shown)
+        self.pictures.setAccessibleName(self.tr("Pictures; Enter shows one large"))
+        self.pictures.setViewMode(QListView.ViewMode.IconMode)
+        self.pictures.setIconSize(_SMALL)
+        self.pictures.setFixedHeight(_SMALL.height() + 4 * STEP_PX)
+        self.pictures.setMovement(QListView.Movement.Static)
+        self.pictures.setFrameShape(QFrame.Shape.NoFrame)
+        buttons = QHBoxLayout()
+        buttons.setSpacing(STEP_PX)
+        buttons.addWidget(self.gone)
+        buttons.addStretch(1)
+        buttons.addWidget(self.note_button)
+        buttons.addWidget(self.picture_button)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(14, STEP_PX, 14, 12)
+        column.setSpacing(STEP_PX)
+        column.addWidget(self.text, 1)
+        column.addWidget(self.pictures)
+        column.addWidget(self.form)
+        column.addLayout(buttons)

@@ -1,0 +1,161 @@
+"""The log itself: whose, which kind, what to look for, the entries, and the card of the one in sight."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
+
+from app.pages.shop.logcard import EntryCard
+from app.pages.shop.logmodel import WHAT, WHEN, WHERE, WHO, LogModel
+from app.pages.shop.logreader import MOST_TRIALS, Log
+from app.theme import STEP_PX
+from app.widgets.fields import ChoiceField
+from core.guidance.logentries import Entry, EntryKind
+from core.records.rows import Lot, Machine
+
+_ROW_PX = 26
+_WIDTHS = {WHEN: 116, WHERE: 90, WHO: 50}
+
+
+class LogPane(QWidget):
+    """`choice_changed` asks for other entries, `entry_chosen` follows a choice among those in sight."""
+
+    choice_changed = Signal()
+    entry_chosen = Signal()
+
+    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.whose, self.kind = ChoiceField(), ChoiceField()
+        self.finder, self.author, self.count = QLineEdit(), QLineEdit(), QLabel()
+        self.model, self.table, self.card = LogModel(self), QTableView(), EntryCard()
+        self._heading = QLabel(title)
+        self._lay_out()
+        self.whose.changed.connect(self.choice_changed)
+        self.kind.changed.connect(self._choose)
+        self.finder.textChanged.connect(self._choose)
+        self.finder.returnPressed.connect(self.table.setFocus)
+        self.table.selectionModel().currentRowChanged.connect(self.entry_chosen)
+
+    def follow(self, machine: Machine | None, lot: Lot | None) -> None:
+        """Offer the picked machine and lot; the machine's log first."""
+        choices = [("", self.tr("whole shop"))]
+        if lot is not None:
+            choices.insert(0, ("lot", self.tr("lot {name}").format(name=lot.name)))
+        if machine is not None and lot is not None:
+            choices.insert(0, ("both", self.tr("{machine} with {lot}").format(machine=machine.name, lot=lot.name)))
+        if machine is not None:
+            choices.insert(0, ("machine", machine.name))
+        before = self.whose.value()
+        with QSignalBlocker(self.whose):
+            self.whose.set_choices(choices)
+            self.whose.set_value(before if before in [value for value, _ in choices] and before else choices[0][0])
+
+    def show_log(self, log: Log) -> None:
+        """Show the entries, the chosen one kept in sight."""
+        chosen = self.chosen()
+        self.model.show_entries(log.entries, log.machines, log.lots)
+        self._choose()
+        if chosen is not None:
+            self._go_to(chosen)
+
+    def chosen(self) -> Entry | None:
+        """Return the entry in sight."""
+        row = self.table.currentIndex().row()
+        return self.model.entries[row] if 0 <= row < len(self.model.entries) else None
+
+    def _go_to(self, entry: Entry) -> None:
+        wanted = (entry.kind, entry.row.id)
+        row = next((row for row, found in enumerate(self.model.entries) if (found.kind, found.row.id) == wanted), None)
+        if row is not None:
+            with QSignalBlocker(self.table.selectionModel()):
+                self.table.setCurrentIndex(self.model.index(row, WHAT))
+            self.table.selectRow(row)
+
+    def _choose(self) -> None:
+        self.model.choose(self.finder.text(), self.kind.value() or "")
+        seen, every = len(self.model.entries), self.model.total()
+        if not every:
+            text = self.tr("Nothing was kept here yet.")
+        elif seen == every:
+            text = self.tr("{every} entries").format(every=every)
+        else:
+            text = self.tr("{seen} of {every} entries").format(seen=seen, every=every)
+        if every >= MOST_TRIALS:
+            text += self.tr("; the newest, choose a machine for older ones")
+        self.count.setText(text)
+        self.entry_chosen.emit()
+
+    def _lay_out(self) -> None:
+        self._heading.setObjectName("heading")
+        self.count.setObjectName("quiet")
+        self.whose.setAccessibleName(self.tr("Whose log"))
+        self.kind.setAccessibleName(self.tr("Kind of entries"))
+        self.kind.set_choices(
+            [
+                ("", self.tr("all entries")),
+                (str(EntryKind.TRIAL), self.tr("trials")),
+                (str(EntryKind.SETTING), self.tr("settings")),
+                (str(EntryKind.EVENT), self.tr("events")),
+            ]
+        )
+        for field in (self.whose, self.kind):
+            field.setMaximumWidth(180)
+        self.finder.setPlaceholderText(self.tr("find in the log"))
+        self.finder.setAccessibleName(self.tr("Find in the log"))
+        self.author.setPlaceholderText(self.tr("your name, asked once"))
+        self.author.setAccessibleName(self.tr("Who is at work here"))
+        self.author.setMaximumWidth(170)
+        at_work = QLabel(self.tr("At wor&k"))
+        at_work.setObjectName("quiet")
+        at_work.setBuddy(self.author)
+        above = QHBoxLayout()
+        above.setSpacing(STEP_PX)
+        for part in (self._heading, self.whose, self.kind, self.finder):
+            above.addWidget(part)
+        above.addWidget(self.count, 1)
+        above.addWidget(at_work)
+        above.addWidget(self.author)
+        self._dress_table()
+        frame = QFrame()
+        frame.setObjectName("card")
+        inside = QVBoxLayout(frame)
+        inside.setContentsMargins(1, 1, 1, 1)
+        inside.addWidget(self.table)
+        across = QHBoxLayout()
+        across.setSpacing(2 * STEP_PX)
+        across.addWidget(frame, 58)
+        across.addWidget(self.card, 42)
+        down = QVBoxLayout(self)
+        down.setContentsMargins(0, 0, 0, 0)
+        down.setSpacing(STEP_PX)
+        down.addLayout(above)
+        down.addLayout(across, 1)
+
+    def _dress_table(self) -> None:
+        table = self.table
+        table.setModel(self.model)
+        table.setAccessibleName(self.tr("Entries of the log"))
+        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
+        table.setTabKeyNavigation(False)
+        table.setShowGrid(False)
+        table.setAlternatingRowColors(True)
+        table.setTextElideMode(Qt.TextElideMode.ElideRight)
+        table.verticalHeader().hide()
+        table.verticalHeader().setDefaultSectionSize(_ROW_PX)
+        heads = table.horizontalHeader()
+        heads.setHighlightSections(False)
+        heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        for column, width in _WIDTHS.items():
+            heads.resizeSection(column, width)
+        heads.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)

@@ -1,0 +1,61 @@
+"""A button whose menu writes reports: it asks for the file, has it written, and says what became of it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+from pathlib import Path
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QFileDialog, QMenu, QPushButton, QWidget
+
+Write = Callable[[str, Path], bool]
+
+
+class ReportButton(QPushButton):
+    """`write` gets kind and file and returns whether it was written; `said` carries a sentence and its level.
+
+    With `one_trial` it offers the trial that is looked at, else all that the shop reports.
+    """
+
+    said = Signal(str, str)
+
+    def __init__(self, write: Write, text: str, parent: QWidget | None = None, *, one_trial: bool = False) -> None:
+        super().__init__(text, parent)
+        self._write = write
+        self.setObjectName("plain")
+        menu = QMenu(self)
+        for kind, title, suffix in self._of_trial() if one_trial else self._of_shop():
+            menu.addAction(title).triggered.connect(partial(self._ask, kind, suffix))
+        self.setMenu(menu)
+
+    def _of_trial(self) -> tuple[tuple[str, str, str], ...]:
+        return (("trial", self.tr("This trial, PDF…"), "pdf"), ("trial", self.tr("This trial, CSV…"), "csv"))
+
+    def _of_shop(self) -> tuple[tuple[str, str, str], ...]:
+        return (
+            ("promise", self.tr("Promise to a customer, PDF…"), "pdf"),
+            ("promise", self.tr("Promise to a customer, CSV…"), "csv"),
+            ("trial", self.tr("Newest size trial, PDF…"), "pdf"),
+            ("trial", self.tr("Newest size trial, CSV…"), "csv"),
+            ("card", self.tr("Machine card, PDF…"), "pdf"),
+            ("card", self.tr("Machine card, CSV…"), "csv"),
+            ("label", self.tr("Label for the machine, PDF…"), "pdf"),
+        )
+
+    def write(self, kind: str, path: Path) -> bool:
+        """Write one report and say what became of it."""
+        done = self._write(kind, path)
+        if done:
+            self.said.emit(self.tr("Report written: {path}").format(path=path), "good")
+        else:
+            text = self.tr("{path} was not written: nothing is kept to report on, or the folder takes no file.")
+            self.said.emit(text.format(path=path), "error")
+        return done
+
+    def _ask(self, kind: str, suffix: str) -> None:
+        name, _kind = QFileDialog.getSaveFileName(
+            self, self.tr("Save the report"), f"{kind}.{suffix}", f"{suffix.upper()} (*.{suffix})"
+        )
+        if name:
+            self.write(kind, Path(name if name.lower().endswith(f".{suffix}") else f"{name}.{suffix}"))

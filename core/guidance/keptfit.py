@@ -1,0 +1,53 @@
+"""A kept size trial read back: its readings that count, and the fit of them."""
+
+from __future__ import annotations
+
+from core.errors import InputError
+from core.guidance.sizetrial import SizeReadings
+from core.part_size.lengths import PartTemperature
+from core.part_size.sizeerror import SizeError, fit_size_error
+from core.records.rows import Instrument, Trial
+from core.words import tr
+
+
+def size_readings(trial: Trial) -> SizeReadings:
+    """Return the readings of a kept size trial that count.
+
+    Raises:
+        InputError: field `value` where there is none.
+    """
+    read = trial.readings
+    count = len(read.get("measured_mm", ()))
+    excluded = read.get("excluded", [False] * count)
+    used = [
+        row
+        for row in range(count)
+        if not excluded[row] and read["measured_mm"][row] is not None and read["nominal_mm"][row] is not None
+    ]
+    if not used:
+        raise InputError("value", tr("Trial № {number} holds no readings.", number=trial.id))
+    part_c = trial.conditions.get("part_temperature_c")
+    feature = read.get("feature", [""] * count)
+    return SizeReadings(
+        nominal_mm=[read["nominal_mm"][row] for row in used],
+        measured_mm=[read["measured_mm"][row] for row in used],
+        kind=[read["kind"][row] for row in used],
+        axis=[read["axis"][row] for row in used],
+        feature=[feature[row] for row in used],
+        tolerance=trial.conditions.get("tolerance", "m"),
+        part_temperature=None if part_c is None else PartTemperature(float(part_c)),
+    )
+
+
+def fit_of(trial: Trial, instrument: Instrument | None) -> SizeError:
+    """Fit a kept size trial again, with the uncertainties of an instrument."""
+    read = size_readings(trial)
+    return fit_size_error(
+        read.nominal_mm,
+        read.measured_mm,
+        read.kind,
+        axis=read.axis,
+        feature=read.feature,
+        instrument=instrument,
+        part_temperature=read.part_temperature,
+    )

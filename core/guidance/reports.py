@@ -1,0 +1,191 @@
+"""The reports of the shop: a kept trial and a machine's card; that of a promise is in `promisereport`.
+
+They say "measured" and never "certified" and claim no traceability that the instrument does not have. The moment is
+given by the caller: the core reads no clock.
+
+Reference: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+
+from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.report import remark
+from core.guidance.reportblocks import Block, Heading, Picture, Report, Says, Table
+from core.guidance.verdict import Setting, setting_words
+from core.machine_geometry.drive import drive_from_parts
+from core.machine_geometry.rotary import steps_reason
+from core.part_size.features import FeatureKind, kind_words
+from core.part_size.prediction import content_hash
+from core.quantity import Estimate, value_text
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
+from core.words import Words, tr
+
+VOID = tr("Void after a crash, a belt or nozzle change, or a move until checked again.")
+
+
+@dataclass(frozen=True, slots=True)
+class Of:
+    """Whose report it is and when and with what it was made."""
+
+    machine: Machine | None
+    lot: Lot | None
+    instrument: Instrument | None
+    check: Trial | None
+    at: datetime
+    version: str
+
+
+def foot(of: Of, content: Mapping[str, object]) -> Words:
+    """Return the line at the foot of every page, with what shows any change of the readings."""
+    return tr(
+        "Slipgauge {version} · made {day} UTC · readings {digest}",
+        version=of.version,
+        day=f"{of.at:%Y-%m-%d %H:%M}",
+        digest=content_hash(dict(content))[:16],
+    )
+
+
+def about(of: Of) -> Table:
+    """Return machine, lot and instrument."""
+    rows: list[tuple[Words | str, ...]] = []
+    if of.machine is not None:
+        rows.append((tr("machine"), of.machine.name))
+    if of.lot is not None:
+        made = ", ".join(part for part in (of.lot.material, of.lot.maker, of.lot.colour, of.lot.batch) if part)
+        rows.append((tr("filament lot"), f"{of.lot.name} ({made})" if made else of.lot.name))
+    rows.append((tr("instrument"), _instrument_words(of)))
+    return Table("about", (tr("What"), tr("Which")), tuple(rows), numbers_from=9)
+
+
+def _instrument_words(of: Of) -> Words | str:
+    """Say with what was measured and how far back its check goes; no traceability beyond that is claimed."""
+    if of.instrument is None:
+        return tr("none on record: U holds the scatter of the readings alone")
+    if of.check is None or of.check.kept_at is None:
+        return tr("{name}, never checked here: no traceability is claimed", name=of.instrument.name)
+    return tr(
+        "{name}, checked {day} (check № {number})",
+        name=of.instrument.name,
+        day=f"{of.check.kept_at:%Y-%m-%d}",
+        number=of.check.id,
+    )
+
+
+def _numbers(estimates: Sequence[Estimate]) -> Table:
+    rows = tuple((parameter_words(e.name), _value(e), remark(e)) for e in estimates)
+    return Table("results", (tr("Quantity"), tr("Value ± U (95 %)"), tr("Remark")), rows)
+
+
+def _value(estimate: Estimate) -> str:
+    text = value_text(estimate)
+    return text.removeprefix("+") if is_magnitude(estimate.name) else text
+
+
+def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
+    """Return the report of a kept trial: verdict as it was shown, results with U, readings as they were typed.
+
+    Args:
+        trial: kept.
+        of: its machine, lot and instrument.
+        title: of its subject for people.
+    """
+    blocks: list[Block] = [Heading(tr("Trial № {number}: {subject}", number=trial.id, subject=title or trial.subject))]
+    blocks += [about(of), Picture("trial")]
+    if trial.verdict:
+        blocks.append(Heading(tr("Verdict")))
+    for said in trial.verdict:
+        blocks.append(Says(f"{setting_words(Setting(said['setting']))}: {said['action']} {said['because']}"))
+    if untouched := list(dict.fromkeys(str(said["do_not_touch"]) for said in trial.verdict)):
+        blocks.append(Says(tr("Do not touch: {what}", what=" ".join(untouched)), mind=True))
+    blocks += [Heading(tr("Results")), _numbers(trial.estimates)]
+    if columns := [
+        name for name, values in trial.readings.items() if any(value not in ("", None, False) for value in values)
+    ]:
+        rows = zip(*(trial.readings[name] for name in columns), strict=True)
+        table = tuple(tuple(_cell(name, cell) for name, cell in zip(columns, row, strict=True)) for row in rows)
+        blocks += [
+            Heading(tr("Readings as typed")),
+            Table("readings", tuple(_column(name) for name in columns), table, numbers_from=9),
+        ]
+    return Report(tr("Trial № {number}", number=trial.id), tuple(blocks), foot(of, trial.readings))
+
+
+def _cell(name: str, value: object) -> Words | str:
+    """Return one reading as text: kinds by their names, a mark as a word or nothing, numbers as they were read."""
+    if value is None or value is False:
+        return ""
+    if value is True:
+        return tr("yes")
+    if name == "kind" and value in set(FeatureKind):
+        return kind_words(FeatureKind(str(value)))
+    if name.endswith("_mm") and isinstance(value, float):
+        return f"{value:.6g}"
+    return str(value)
+
+
+def _column(name: str) -> Words | str:
+    """Return the heading of a column of readings; one that has no words keeps its name, its unit set apart."""
+    known = {
+        "feature": tr("Feature"),
+        "axis": tr("Axis"),
+        "kind": tr("Kind"),
+        "nominal_mm": tr("Nominal, mm"),
+        "measured_mm": tr("Reading, mm"),
+        "raw": tr("As typed"),
+        "excluded": tr("Excluded"),
+        "reason": tr("Reason"),
+    }
+    return known.get(name, name.replace("_", " "))
+
+
+def machine_card(
+    of: Of, newest: Sequence[tuple[Trial, Estimate]], settings: Sequence[SettingInForce], lots: Mapping[int, Lot]
+) -> Report:
+    """Return the card of a machine: its drives, what was measured on it and when, what is in force by lot.
+
+    Args:
+        of: the machine.
+        newest: its newest estimates that are in use, with their trials.
+        settings: what is in force now.
+        lots: by id.
+    """
+    assert of.machine is not None, "a card is of a machine"
+    blocks: list[Block] = [Heading(of.machine.name)]
+    drives = [(axis.upper(), steps_reason(drive_from_parts(parts))) for axis, parts in of.machine.drives.items()]
+    if drives:
+        blocks.append(Table("drives", (tr("Axis"), tr("Steps")), tuple(drives), numbers_from=9))
+    rows = tuple(
+        (
+            parameter_words(e.name),
+            _value(e),
+            _lot_name(trial.lot_id, lots),
+            f"{trial.kept_at:%Y-%m-%d}",
+            f"№ {trial.id}",
+        )
+        for trial, e in newest
+        if trial.kept_at is not None
+    )
+    if rows:
+        headings = (tr("Measured"), tr("Value ± U (95 %)"), tr("Lot"), tr("Day"), tr("Trial"))
+        blocks.append(Table("measured", headings, rows))
+    else:
+        blocks.append(Says(tr("Nothing was measured on this machine yet.")))
+    held = tuple(
+        (s.name.replace("_", " "), f"{s.new:.6g} {'' if s.unit == '1' else s.unit}".strip(), _lot_name(s.lot_id, lots),
+         f"{s.since:%Y-%m-%d}" if s.since else "", tr("verified") if s.verified_by else tr("not verified"))
+        for s in settings
+    )  # fmt: skip
+    if held:
+        headings = (tr("In force"), tr("Value"), tr("Lot"), tr("Since"), tr("Standing"))
+        blocks.append(Table("settings", headings, held))
+    blocks.append(Says(VOID, mind=True))
+    return Report(of.machine.name, tuple(blocks), foot(of, {"machine": of.machine.name}))
+
+
+def _lot_name(lot_id: int | None, lots: Mapping[int, Lot]) -> str:
+    lot = None if lot_id is None else lots.get(lot_id)
+    return lot.name if lot else ""

@@ -1,0 +1,179 @@
+"""The page *Board*: all machines at a glance, read as a person reads them."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+
+from app.pages.shop.board import BoardPage
+from core.errors import StoreError
+from core.quantity import Estimate
+from core.records.rows import Event, Lot, Machine, Trial
+
+DRIVES = {axis: {"kind": "belt", "pitch_mm": 2.0, "teeth": 20} for axis in "xyz"}
+
+
+def reversal(machine_id, x_mm=0.012):
+    names = ("reversal_x", "reversal_y")
+    return Trial("reversal", machine_id, estimates=tuple(Estimate(name, x_mm, 0.004, 9.0, "mm") for name in names))
+
+
+@pytest.fixture
+def shop(context, store):
+    """Bay 1 has a crash behind it, Bay 2 a lot, Bay 10 nothing."""
+    for name in ("Bay 10", "Bay 2", "Bay 1"):
+        store.add_machine(Machine(name, drives=DRIVES))
+    store.add_lot(Lot("Slate 7", "PETG"))
+    store.keep(reversal(3))
+    store.log_event(Event("crash", 3))
+    store.keep(Trial("wall", 2, 1, estimates=(Estimate("flow_ratio_wall", 0.97, 0.006, 9.0, "1"),)))
+    return context
+
+
+@pytest.fixture
+def page(qtbot, shop):
+    page = BoardPage(shop)
+    qtbot.addWidget(page)
+    page.resize(1000, 600)
+    page.show()
+    qtbot.waitUntil(page.is_complete)
+    return page
+
+
+def lines(page):
+    """What stands in each row, from the left to the right."""
+    model = page.sight
+    return [
+        [model.index(row, column).data() or "" for column in range(model.columnCount())]
+        for row in range(model.rowCount())
+    ]
+
+
+def names(page):
+    return [line[0] for line in lines(page)]
+
+
+def test_an_empty_shop_says_how_to_begin(qtbot, context):
+    page = BoardPage(context)
+    qtbot.addWidget(page)
+    page.show()
+    assert page.count.text() == "No machine yet. Add one with the list above, or on the page Drive."
+
+
+def test_all_machines_stand_in_order_with_what_they_want(page):
+    assert page.count.text() == "Machines: 3"
+    assert lines(page) == [
+        ["Bay 1", "", "▶ Mechanical health", "Reversal error", "", "", "", ""],
+        ["Bay 2", "Slate 7", "▶ Mechanical health", "", "", "", "", ""],
+        ["Bay 10", "", "▶ Mechanical health", "", "", "", "", ""],
+    ]
+
+
+def test_it_is_found_by_a_part_of_its_name_or_lot(qtbot, page):
+    qtbot.keyClicks(page.finder, "slate")
+    assert names(page) == ["Bay 2"]
+    assert page.count.text() == "1 of 3 machines"
+    page.finder.clear()
+    assert len(names(page)) == 3
+
+
+@pytest.mark.parametrize(
+    ("wanted", "expected"),
+    [("attention", ["Bay 1"]), ("stale", ["Bay 1"]), ("doubt", []), ("setup", ["Bay 1", "Bay 2", "Bay 10"]),
+     ("verified", [])],
+)  # fmt: skip
+def test_it_shows_those_that_want_something(page, wanted, expected):
+    page.wanted.set_value(wanted)
+    page.wanted.changed.emit()
+    assert names(page) == expected
+
+
+def test_it_sorts_by_any_column(page):
+    page.table.sortByColumn(0, Qt.SortOrder.DescendingOrder)
+    assert names(page) == ["Bay 10", "Bay 2", "Bay 1"]
+    page.table.sortByColumn(3, Qt.SortOrder.AscendingOrder)
+    assert names(page)[0] == "Bay 1"
+    page.table.sortByColumn(2, Qt.SortOrder.AscendingOrder)
+    assert len(names(page)) == 3
+
+
+def test_enter_opens_the_walk_of_a_machine_with_its_lot(qtbot, page, shop):
+    asked = []
+    shop.page_asked.connect(asked.append)
+    page.table.setFocus()
+    page.table.selectRow(1)
+    page.table.activated.emit(page.sight.index(1, 0))
+    assert (asked, shop.machine.name, shop.lot.name) == (["walk"], "Bay 2", "Slate 7")
+
+
+def test_a_button_opens_the_walk_of_the_chosen_machine(qtbot, page, shop):
+    said = []
+    shop.notice.connect(lambda text, level: said.append((level, text)))
+    qtbot.mouseClick(page.open_button, Qt.MouseButton.LeftButton)
+    assert said == [("warning", "Choose a machine in the table first.")]
+    page.table.selectRow(2)
+    qtbot.mouseClick(page.open_button, Qt.MouseButton.LeftButton)
+    assert shop.machine.name == "Bay 10"
+
+
+def test_what_happens_shows_at_once(qtbot, page, shop, store):
+    kept = store.keep(reversal(3))
+    shop.kept.emit(kept)
+    qtbot.waitUntil(page.is_complete)
+    assert lines(page)[0][3] == ""
+    shop.logged.emit(store.log_event(Event("room")))
+    qtbot.waitUntil(page.is_complete)
+    assert lines(page)[0][4] == ""
+
+
+def test_a_drift_is_signalled_and_the_rest_is_quiet(qtbot, page, shop, store):
+    for step in range(24):
+        store.keep(reversal(2, 0.012 + 0.001 * (step % 3)))
+        store.keep(reversal(1, 0.012 + 0.001 * (step % 3)))
+    store.keep(reversal(1, 0.050))
+    page.recompute()
+    qtbot.waitUntil(page.is_complete)
+    drifts = {line[0]: line[7] for line in lines(page)}
+    assert drifts == {"Bay 1": "", "Bay 2": "quiet", "Bay 10": "! reversal error X moved"}
+    page.wanted.set_value("attention")
+    page.wanted.changed.emit()
+    assert "Bay 10" in names(page)
+
+
+def test_a_promise_is_shown_with_its_uncertainty(qtbot, page, shop, store):
+    names_kept = Estimate("promise_outside_100", 0.2, 0.01, 20.0, "mm")
+    store.keep(Trial("promise", 2, 1, estimates=(names_kept,)))
+    page.recompute()
+    qtbot.waitUntil(page.is_complete)
+    assert "± " in {line[0]: line[6] for line in lines(page)}["Bay 2"]
+
+
+def test_it_rests_while_nobody_looks_and_says_what_fails(qtbot, page, store, monkeypatch, shop):
+    said = []
+    shop.notice.connect(lambda text, level: said.append((level, text)))
+    page.recompute()
+    page.hide()
+    assert page.is_complete()
+
+    def fail(*_arguments, **_more):
+        raise StoreError("The server is away.")
+
+    monkeypatch.setattr(store, "newest_kept", fail)
+    page.show()
+    assert said[-1] == ("error", "The server is away.")
+    page.keep()
+    assert "nothing to keep" in said[-1][1]
+
+
+def test_a_store_that_fails_half_way_is_said(qtbot, page, store, monkeypatch, shop):
+    said = []
+    shop.notice.connect(lambda text, level: said.append((level, text)))
+    store.keep(Trial("promise", 2, 1, estimates=(Estimate("promise_x", 0.2, 0.01, 20.0, "mm"),)))
+
+    def fail(*_arguments, **_more):
+        raise StoreError("The server is away.")
+
+    monkeypatch.setattr(store, "trial", fail)
+    page.recompute()
+    qtbot.waitUntil(lambda: bool(said))
+    assert said[-1] == ("error", "The server is away.")

@@ -1,0 +1,100 @@
+"""Verdicts on speed trials and on half speed."""
+
+import numpy as np
+import pytest
+
+from core.errors import InputError
+from core.guidance.halfspeedadvice import judge_diagnosis, run_words, short_run_words
+from core.guidance.motionadvice import LevelReadings, judge_speed, level_rows, time_text
+from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.verdict import Setting
+from core.motion_trials.halfspeed import Run
+
+LEVELS = (40.0, 56.0, 78.0, 110.0, 154.0)
+TIMES = dict(zip(LEVELS, (9000.0, 7000.0, 5600.0, 5500.0, 5450.0), strict=True))
+
+
+def judged(means, of="speed", asked=3.0, limit=200.0, pieces=3):
+    n = 2 * pieces
+    level = [v for v in LEVELS for _ in range(n)]
+    score = [m for m in means for _ in range(n)]
+    readings = LevelReadings(of, level, score, ["1", "2"] * (len(level) // 2), TIMES, asked, limit)
+    return judge_speed(readings, np.random.default_rng(2))
+
+
+def test_the_knee_is_the_level_to_use_even_where_faster_is_good_enough():
+    found = judged((4, 4, 4, 4, 1))
+    (advice,) = found.advice
+    assert advice.setting is Setting.PRINT_SPEED and found.new_value == advice.amount == 78
+    assert "Print at 78 mm/s" in advice.action and "62 % of the time of 40 mm/s" in advice.because
+    assert "Beyond 78 mm/s" in found.mind[0] and found.method == "speed 1"
+    speed, score = found.estimates()
+    assert speed.value == 78 and speed.u == pytest.approx(32 / 12**0.5) and score.value > 3.5
+    assert all(is_magnitude(e.name) and parameter_words(e.name) for e in (speed, score))
+    rows = level_rows(found.trial.levels, "speed")
+    assert rows[0][0] == "40 mm/s" and rows[2][2] == "1 h 33 min" and "to" in rows[0][1]
+
+
+def test_accelerations_are_levels_too():
+    found = judged((4, 4, 4, 1, 0), of="acceleration")
+    assert found.advice[0].setting is Setting.ACCELERATION and "mm/s²" in found.advice[0].action
+    assert found.estimates()[0].name == "trial_acceleration"
+
+
+def test_all_good_asks_for_faster_levels():
+    readings = judged((3.0, 3, 3, 3, 3), asked=2.0, limit=None)
+    assert "No difference" in " ".join(readings.mind) and "not typed yet" in " ".join(readings.mind)
+    times = {level: 9000.0 * 40 / level for level in LEVELS}
+    n = len(LEVELS) * 6
+    level = [v for v in LEVELS for _ in range(6)]
+    last = judge_speed(LevelReadings("speed", level, [4] * (n - 6) + [3] * 6, ["1", "2"] * 15, times, 2.0),
+                       np.random.default_rng(0))  # fmt: skip
+    assert last.new_value == 154 and "extend the trial" in " ".join(last.mind)
+    assert last.estimates()[0].u == pytest.approx(44 / 12**0.5)
+
+
+def test_no_level_good_enough_is_not_only_speed():
+    found = judged((1, 1, 1, 0, 0))
+    assert found.advice[0].setting is Setting.UNDECIDED and "half speed" in found.advice[0].action
+    assert found.new_value is None and found.estimates() == ()
+    close = judged((3, 2, 1, 0, 0), pieces=1)
+    assert "Score more specimens of 40 mm/s" in close.advice[0].action
+
+
+def test_limits_are_refused():
+    with pytest.raises(InputError, match="lost steps") as error:
+        judged((4, 4, 4, 4, 1), limit=100.0)
+    assert (error.value.field, error.value.row) == ("level", 18)
+    with pytest.raises(InputError, match="cannot be"):
+        judge_speed(LevelReadings("speed", [0.0], [1.0], ["1"], {}, 3.0), np.random.default_rng(0))
+
+
+@pytest.mark.parametrize(("seconds", "text"), [(48, "48 s"), (125, "2 min 5 s"), (720, "12 min"), (5040, "1 h 24 min")])
+def test_times_for_people(seconds, text):
+    assert time_text(seconds) == text
+
+
+@pytest.mark.parametrize(
+    ("scores", "setting", "says"),
+    [
+        ({"usual": (4, 4), "half_speed": (4, 4)}, Setting.LEAVE, "without fault"),
+        ({"usual": (1, 1), "half_speed": (1, 1)}, Setting.SETUP, "lost motion"),
+        ({"usual": (1, 1), "half_speed": (3, 3)}, Setting.DYNAMICS, "Two more runs split"),
+        ({"usual": (1, 1), "half_speed": (3, 3), "half_rate": (3, 3), "long_layers": (1, 1)}, Setting.DYNAMICS,
+         "flow rate"),
+        ({"usual": (1, 1), "half_speed": (3, 3), "half_rate": (1, 1), "long_layers": (3, 3)}, Setting.COOLING, "layer"),
+        ({"usual": (1, 1), "half_speed": (3, 3), "half_rate": (3, 3), "long_layers": (3, 3)}, Setting.DYNAMICS, "both"),
+        ({"usual": (1, 1), "half_speed": (3, 3), "half_rate": (1, 1), "long_layers": (1, 1)}, Setting.ACCELERATION,
+         "ringing"),
+        ({"usual": (1, 1), "half_speed": (3, 1)}, Setting.UNDECIDED, "do not agree"),
+    ],
+)  # fmt: skip
+def test_half_speed_names_the_cause(scores, setting, says):
+    rows = [(run, value, judge) for run, pair in scores.items() for value, judge in zip(pair, "12", strict=True)]
+    found = judge_diagnosis(*(list(column) for column in zip(*rows, strict=True)))
+    (advice,) = found.advice
+    assert advice.setting is setting and says in advice.action and "Mean scores of 2 judges: usual" in advice.because
+    caveat = "doubles the time of a layer" in " ".join(found.mind)
+    assert caveat == ("Two more runs" in advice.action)
+    assert found.estimates() == () and found.method == "halfspeed 1"
+    assert run_words(Run.LONG_LAYERS) and short_run_words(Run.HALF_RATE)

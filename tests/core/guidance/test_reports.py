@@ -1,0 +1,178 @@
+"""Reports: what they say, what they do not claim, and the same numbers as CSV."""
+
+import csv
+import io
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+
+import numpy as np
+import pytest
+
+from core.guidance.predicted import locked_trial, predict_from, verification_columns, verify_locked
+from core.guidance.promised import judge_promise
+from core.guidance.promisereport import conformity_words, machine_label, promise_report
+from core.guidance.reportblocks import Heading, Picture, Report, Says, Signature, Table, csv_text
+from core.guidance.reports import Of, machine_card, trial_report
+from core.measuring.tolerance import Conformity
+from core.part_size.prediction import Changes
+from core.quantity import Estimate
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
+from tests.core.guidance.shops import BELT
+from tests.core.guidance.test_predicted import NOON, size_trial
+from tests.core.guidance.test_promised import pieces
+from tests.core.part_size.printouts import Faults
+
+AT = datetime(2026, 5, 4, 9, 30, tzinfo=UTC)
+CALIPER = Instrument("Caliper 2", u_outside_zero_mm=0.006, u_inside_zero_mm=0.008, sd_hand_mm=0.01)
+CHECK = Trial("instrument", id=8, kept_at=AT - timedelta(days=12))
+ASH = Machine("Ash", drives={"x": BELT}, limits={"nozzle_mm": 0.4}, id=3)
+SLATE = Lot("Slate", "PETG", maker="invented", id=5)
+OF = Of(ASH, SLATE, CALIPER, CHECK, AT, "0.1")
+
+
+def texts(report):
+    found = []
+    for block in report.blocks:
+        if isinstance(block, Table):
+            found += [cell for row in (block.headings, *block.rows) for cell in row]
+        elif not isinstance(block, Picture):
+            found.append(block.text)
+    return "\n".join(map(str, found))
+
+
+def table(report, name):
+    return next(block for block in report.blocks if isinstance(block, Table) and block.name == name)
+
+
+def test_a_trial_is_reported_as_it_was_kept():
+    said = {
+        "setting": "contour_offset",
+        "action": "Change it.",
+        "because": "It stands proud.",
+        "do_not_touch": "Steps.",
+    }
+    trial = replace(
+        size_trial(7, Faults(), np.random.default_rng(1)),
+        verdict=(said,),
+        estimates=(Estimate("wall_outset", 0.04, 0.002, 8, "mm"), Estimate("spread_outside", 0.02, 0.001, 8, "mm")),
+    )
+    report = trial_report(trial, OF)
+    assert report.blocks[0] == Heading(report.blocks[0].text) and "Trial № 7" in report.blocks[0].text
+    told = texts(report)
+    assert "Contour offset: Change it. It stands proud." in told and "Do not touch: Steps." in told
+    assert "+0.0400 ± 0.0046 mm" in told and "0.0200 ± 0.0023 mm" in told and "k 2.31" in told
+    assert "Slate (PETG, invented)" in told and "Caliper 2, checked 2026-04-22 (check № 8)" in told
+    assert len(table(report, "readings").rows) == len(trial.readings["axis"])
+    assert "0.1 · made 2026-05-04 09:30 UTC · readings " in report.foot
+    other = trial_report(replace(trial, readings=trial.readings | {"axis": ["y"] * 11}), OF)
+    assert other.foot != report.foot  # one reading changed: another hash
+    bare = trial_report(Trial("walk", id=1, readings={"lag_s": [1.0, None]}), replace(OF, lot=Lot("Bare", "")))
+    assert "lag s" in texts(bare) and "Verdict" not in texts(bare) and "Bare" in texts(bare)
+    assert "Readings as typed" not in texts(trial_report(Trial("walk", id=1), OF))
+
+
+@pytest.mark.parametrize(
+    ("instrument", "check", "words"),
+    [
+        (CALIPER, None, "never checked here: no traceability is claimed"),
+        (CALIPER, Trial("instrument", id=8), "no traceability is claimed"),
+        (None, None, "none on record: U holds the scatter of the readings alone"),
+    ],
+)
+def test_no_traceability_is_claimed_that_is_not_there(instrument, check, words):
+    told = texts(trial_report(Trial("sizeerror", id=1), replace(OF, instrument=instrument, check=check, lot=None)))
+    assert words in told and "certified" not in told
+
+
+def test_a_machines_card_has_drives_results_with_days_and_what_is_in_force():
+    kept = Trial("reversal", 3, 5, id=4, kept_at=AT)
+    found = (kept, Estimate("reversal_x", 0.02, 0.004, 9, "mm"))
+    settings = [
+        SettingInForce(3, 5, "shrink_allowance_x", 1.0, 1.0024, "1", AT, verified_by=9),
+        SettingInForce(3, None, "extruder_steps", 90.0, 93.1, "steps/mm"),
+    ]
+    told = texts(machine_card(OF, [found, (replace(kept, kept_at=None), found[1])], settings, {5: SLATE}))
+    assert "200 × 16 ÷ (2 mm × 20 teeth) = 80.0000 steps/mm" in told and "reversal error X" in told
+    assert "2026-05-04" in told and "№ 4" in told and "Slate" in told
+    assert "shrink allowance x\n1.0024\nSlate\n2026-05-04\nverified" in told
+    assert "93.1 steps/mm" in told and "not verified" in told and "Void after a crash" in told
+    turning = Machine("Teasel", drives={"y": {"kind": "rotary", "gears": [[90, 10]]}})
+    assert "200 × 16 × 90/10 ÷ 360° = 80.0000 steps/°" in texts(machine_card(replace(OF, machine=turning), [], [], {}))
+    empty = texts(machine_card(replace(OF, machine=Machine("Bare")), [], [], {}))
+    assert "Nothing was measured on this machine yet." in empty
+
+
+def verification():
+    rng = np.random.default_rng(1)
+    source = size_trial(1, Faults(), rng)
+    locked = replace(locked_trial(source, predict_from(source, CALIPER, Changes()), Changes()), id=2, kept_at=NOON)
+    read = size_trial(3, Faults(), rng, begun=NOON + timedelta(hours=1))
+    return Trial("verification", readings=verification_columns(verify_locked(locked, read, CALIPER)))
+
+
+def test_a_promise_to_a_customer_names_rule_proof_and_what_it_is_not():
+    report = promise_report(OF, judge_promise(pieces(12), CALIPER), pieces(1)[0], verification())
+    told = texts(report)
+    summary = report.blocks[1].text
+    assert summary.count(".") >= 3 and "Of 100 parts at least 95 keep to outside lengths ±0." in summary
+    assert "Decision rule" in told and "JCGM 106" in told and "accepted" in told
+    assert "Predicted beforehand, then measured" in told and "E_n" in told and "Not claimed" in told
+    assert any(isinstance(block, Signature) for block in report.blocks) and Picture("promise") in report.blocks
+    assert "certified" not in told and "trials № 1, 2, 3" in told
+    (row, *_) = table(report, "promise").rows
+    assert row[1] == "12" and " ± " in row[4] and row[6].startswith("±") and float(row[7]) > 1
+
+
+def test_what_cannot_be_promised_is_said_and_nothing_is_decided_without_an_uncertainty():
+    bare = replace(OF, instrument=None, check=None, lot=None)
+    told = texts(promise_report(bare, judge_promise(pieces(1), None, 0.15), pieces(1)[0], None))
+    assert "Nothing can be promised yet" in told and "± 0.15 mm" in told and "not proved" in told and "± ?" in told
+    few = texts(promise_report(replace(OF, lot=None), judge_promise(pieces(4), CALIPER), None, None))
+    assert "none" in few and "First article" not in few
+    twelve = texts(promise_report(replace(OF, lot=None), judge_promise(pieces(12), CALIPER), None, None))
+    assert "Parts of ? printed on Ash" in twelve
+
+
+def test_decisions_have_words():
+    assert [conformity_words(c) for c in Conformity] == ["accepted", "refused", "not proved"]
+    wrong = pieces(1, bias=1.0)[0]
+    assert "refused" in texts(promise_report(OF, judge_promise(pieces(12), CALIPER), wrong, None))
+
+
+def test_a_trial_of_an_instrument_has_no_machine_and_a_mark_is_a_word():
+    trial = Trial("instrument", id=4, readings={"nominal_mm": [10.0, 20.5], "kind": ["tooth", "other"],
+                                                "excluded": [False, True], "reason": ["", None]})  # fmt: skip
+    report = trial_report(trial, replace(OF, machine=None, lot=None), "Instruments")
+    assert report.blocks[0] == Heading("Trial № 4: Instruments")
+    assert [row[0] for row in table(report, "about").rows] == ["instrument"]
+    rows = [tuple(map(str, row)) for row in table(report, "readings").rows]
+    assert rows == [("10", "comb tooth", ""), ("20.5", "other", "yes")]
+
+
+def test_a_label_without_a_promise_claims_none():
+    lines = machine_label(OF, None, Trial("sizeerror", id=44, kept_at=AT), AT).lines
+    assert "no tolerance promised" in lines and "measured 2026-05-04" in lines
+    assert not any("shown" in line for line in lines)
+
+
+def test_a_label_has_name_promise_material_days_and_the_code_of_its_record():
+    proof = Trial("promise", id=44, kept_at=AT)
+    label = machine_label(OF, judge_promise(pieces(12), CALIPER), proof, AT + timedelta(days=90))
+    assert label.lines[:2] == ("Ash", "nozzle 0.4 mm") and "outside lengths ±0." in label.lines[2]
+    assert "shown for PETG" in label.lines and "shown 2026-05-04, due 2026-08-02" in label.lines
+    assert label.code == "slipgauge machine 3 trial 44" and "Void after a crash" in label.lines[-1]
+    empty = machine_label(replace(OF, machine=Machine("Bare", id=1), lot=None), None, None, AT)
+    assert empty.lines[:2] == ("Bare", "no tolerance promised") and empty.code == "slipgauge machine 1"
+    unknown = machine_label(replace(OF, lot=None), judge_promise(pieces(12), CALIPER), None, AT)
+    assert "shown for ?" in unknown.lines
+    nameless = machine_label(replace(OF, lot=Lot("Spool", "")), judge_promise(pieces(12), CALIPER), None, AT)
+    assert "shown for Spool" in nameless.lines
+
+
+def test_the_tables_are_the_same_as_csv():
+    blocks = (Heading("Title"), Table("a", ("x", "y"), (("1, 2", "3"),)), Says("no"), Table("b", ("z",), (("4",),)))
+    text = csv_text(Report("Title", blocks, "").blocks)
+    assert text == 'table,x,y\na,"1, 2",3\n\ntable,z\nb,4\n'
+    report = promise_report(OF, judge_promise(pieces(12), CALIPER), pieces(1)[0], None)
+    rows = [row for row in csv.reader(io.StringIO(csv_text(report.blocks))) if row]
+    assert ["promise", *table(report, "promise").rows[0]] in rows

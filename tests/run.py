@@ -25,7 +25,8 @@ EXTRAS = "postgres,test"
 def main(arguments: list[str]) -> int:
     """Run everything in the environment; return the worst exit code."""
     python = str(start.prepare(EXTRAS, (*start.SYSTEM_PACKAGES, *TEST_PACKAGES)))
-    whole = ["--cov=core", "--cov-report=term-missing", "--numprocesses=auto", "--dist=loadscope"]
+    whole = ["--cov=core", "--cov-report=term-missing", "--numprocesses=auto", "--dist=loadscope",
+             "--max-worker-restart=0"]
     results = [
         _run("ruff", [python, "-m", "ruff", "check", "app", "core", "resources", "tests"]),
         _run("mypy", [python, "-m", "mypy"]),

@@ -91,9 +91,9 @@ class PickerRow(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.machine = Picker(self.tr("Machine"), self.tr("no machine"), self.tr("New machine…"))
-        self.lot = Picker(self.tr("Filament lot"), self.tr("no lot"), self.tr("New lot…"))
-        self.instrument = Picker(self.tr("Instrument"), self.tr("no instrument"), self.tr("New instrument…"))
+        self.machine = Picker(self.tr("Machine"), self.tr("none"), self.tr("New machine…"))
+        self.lot = Picker(self.tr("Filament lot"), self.tr("none"), self.tr("New lot…"))
+        self.instrument = Picker(self.tr("Instrument"), self.tr("none"), self.tr("New instrument…"))
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(STEP_PX)

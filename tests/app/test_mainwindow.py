@@ -124,7 +124,7 @@ def test_new_machine_goes_to_its_page_with_nothing_picked(qtbot, window, context
     window.show_page("other")
     add_by_popover(qtbot, window.pickers.machine)
     assert context.machine is None
-    assert window.pickers.machine.currentText() == "no machine"
+    assert window.pickers.machine.currentText() == "none"
     assert type(page_in_view(window)) is PlainPage
 
 

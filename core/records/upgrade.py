@@ -6,6 +6,8 @@ that is to be changed is first copied into the folder of its backups through SQL
 
 from __future__ import annotations
 
+from threading import Lock
+
 from sqlalchemy import Connection, inspect, text
 
 from core.errors import StoreError
@@ -18,6 +20,7 @@ from core.words import tr
 
 KNOWN = ("0001", "0002", "0003")  # versions of the tables, oldest first
 SCRIPTS = "core.records:migrations"
+_one_at_a_time = Lock()  # alembic keeps the upgrade it is at in a global: two databases begun at once would mix
 QUICK_CHECK_LIMIT_PAGES = 1024  # 4 MiB, some 10 ms; in a larger file damage is found where it is read
 
 
@@ -105,4 +108,5 @@ def _run_migrations(connection: Connection) -> None:
     settings.set_main_option("script_location", SCRIPTS)
     settings.set_main_option("path_separator", "os")
     settings.attributes["connection"] = connection
-    command.upgrade(settings, KNOWN[-1])
+    with _one_at_a_time:
+        command.upgrade(settings, KNOWN[-1])

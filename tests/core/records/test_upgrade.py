@@ -2,6 +2,7 @@ import shutil
 import sqlite3
 import subprocess
 import sys
+from concurrent.futures import ThreadPoolExecutor
 from importlib.resources import files
 from pathlib import Path
 
@@ -190,6 +191,15 @@ def run(code: str, *arguments: str, cwd: Path | None = None) -> str:
     )  # fmt: skip
     assert result.returncode == 0, result.stderr
     return result.stdout
+
+
+def test_two_databases_begun_at_once_do_not_mix(tmp_path):
+    """One is opened in the window while another is begun beside it, to move there."""
+    places = [tmp_path / f"{number}.sqlite" for number in range(6)]
+    with ThreadPoolExecutor(len(places)) as pool:
+        for store in pool.map(open_store, places):
+            store.close()
+    assert all(content(place) == content(places[0]) for place in places)
 
 
 def test_tables_are_made_from_any_folder(tmp_path):

@@ -17,8 +17,8 @@ sys.path.insert(0, str(ROOT))
 
 from app import start  # noqa: E402
 
-# Debian packages that the tests need beside those of the window: a shop's database on a server of their own.
-TEST_PACKAGES: tuple[str, ...] = ("postgresql",)
+# Debian packages that the tests need beside those of the window: a database server of their own, and a reader of PDF.
+TEST_PACKAGES: tuple[str, ...] = ("postgresql", "poppler-utils")
 EXTRAS = "postgres,test"
 
 

@@ -1,10 +1,8 @@
 """Reports and labels as PDF: pages, texts that can be searched, pictures, the code read back."""
 
-import shutil
 import subprocess
 
 import numpy as np
-import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
@@ -13,8 +11,6 @@ from core.guidance.reportblocks import Heading, Label, Picture, Report, Says, Si
 
 
 def text_of(path):
-    if shutil.which("pdftotext") is None:
-        pytest.skip("pdftotext is not installed")
     return subprocess.run(["pdftotext", "-layout", str(path), "-"], check=True, capture_output=True, text=True).stdout
 
 

@@ -8,25 +8,23 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.base import Page
 from app.pages.part_size.keptbeside import begun_since, choices, day_of, earlier_errors, kept_here, verified_settings
 from app.pages.part_size.predictionasked import Asked, Told
 from app.pages.part_size.predictionchanges import ChangeFields
+from app.pages.part_size.storedpage import StoredPage
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
-from app.widgets.resulttext import CardData, Paragraph
-from app.words import shown
-from core.errors import InputError, StoreError
+from core.errors import InputError
 from core.records.rows import SettingInForce, Trial
 
 _NEW = ""  # the choice of a prediction that is not locked yet
 
 
-class PredictionPage(Page):
+class PredictionPage(StoredPage):
     """Predictions are locked here; the readings are typed on the page Size error."""
 
     subject: ClassVar[str] = "prediction"
@@ -133,13 +131,6 @@ class PredictionPage(Page):
             return ()
         return verified_settings(self.context, read)
 
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-
     def keep(self) -> None:
         """Lock the prediction, or keep the verification."""
         self.recompute()
@@ -157,27 +148,13 @@ class PredictionPage(Page):
             self.locked.set_value(str(newest[0].id))
             self.recompute()
 
-    def save_draft(self) -> bool:
-        """Nothing is measured here, so nothing can be lost."""
-        return True
-
-    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
-        """Say what is missing: at its field, or in the card."""
+    def show_no_picture(self) -> None:
+        """Empty the picture."""
         self.plot.set_data(PlotData((), title=self.tr("Predicted")))
-        self.table.set_rows([])
-        self.grid.show_problem(field, message)
-        if field == "value":
-            self.card.show_empty(message)
-        else:
-            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell"), message, "unknown"),), can_keep=False))
 
-    def clear_problems(self) -> None:
-        """Take sentences at fields away."""
-        self.grid.clear_problems()
-
-    def shown(self) -> None:
-        """Read what was kept meanwhile."""
-        self.recompute()
+    def problem_head(self) -> str:
+        """Return the words before the sentence that says what is missing."""
+        return self.tr("Cannot tell")
 
     def _chosen(self, choice: ChoiceField) -> Trial | None:
         value = choice.value()
@@ -199,10 +176,6 @@ class PredictionPage(Page):
         for key in ("source", "offset_mm", "factor_x", "factor_y"):
             self.grid.show_field(key, chosen is None)
         self.grid.show_field("read_by", chosen is not None)
-
-    def _answer_context(self) -> None:
-        if self.isVisible():
-            self.recompute()
 
     def _lay_out(self) -> None:
         heading = QLabel(self.title)

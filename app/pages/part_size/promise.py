@@ -9,7 +9,7 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.base import Page
+from app.pages.part_size.storedpage import StoredPage
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, NumberField
@@ -17,9 +17,8 @@ from app.widgets.plaintable import PlainTable
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reportbutton import ReportButton
 from app.widgets.resultcard import ResultCard
-from app.widgets.resulttext import CardData, Paragraph
 from app.words import shown
-from core.errors import InputError, StoreError
+from core.errors import InputError
 from core.measuring.tolerance import CLASSES
 from core.records.rows import Instrument, Trial, TrialState
 
@@ -42,7 +41,7 @@ class Asked(NamedTuple):
     since: datetime | None
 
 
-class PromisePage(Page):
+class PromisePage(StoredPage):
     """Nothing is measured here: every kept size trial of the machine and lot is one piece."""
 
     subject: ClassVar[str] = "promise"
@@ -139,13 +138,6 @@ class PromisePage(Page):
 
     # Hooks
 
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-
     def keep(self) -> None:
         """Keep the promise, unless the card says why not."""
         self.recompute()
@@ -154,28 +146,14 @@ class PromisePage(Page):
             return
         super().keep()
 
-    def save_draft(self) -> bool:
-        """Nothing is typed here, so nothing can be lost."""
-        return True
-
-    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
-        """Say what is missing: at its field, or in the card."""
+    def show_no_picture(self) -> None:
+        """Empty the picture."""
         self.plot.set_data(PlotData((), title=self.tr("Error against part size")))
-        self.table.set_rows([])
-        self.grid.show_problem(field, message)
-        if field == "value":
-            self.card.show_empty(message)
-        else:
-            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell yet"), message, "unknown"),), can_keep=False))
-
-    def clear_problems(self) -> None:
-        """Take sentences at fields away."""
-        self.grid.clear_problems()
 
     def shown(self) -> None:
         """Read what was kept meanwhile."""
         self.reports.setEnabled(self.context.machine is not None)
-        self.recompute()
+        super().shown()
 
     def _why_not_keep(self) -> str:
         if self.result is not None and any(one.promise for one in self.result.groups):
@@ -211,8 +189,7 @@ class PromisePage(Page):
 
     def _answer_context(self) -> None:
         self.reports.setEnabled(self.context.machine is not None)
-        if self.isVisible():
-            self.recompute()
+        super()._answer_context()
 
     def _answer_tolerance(self) -> None:
         self.grid.show_field("own_mm", self.tolerance.value() == _OWN)

@@ -9,16 +9,14 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.base import Page
+from app.pages.part_size.storedpage import StoredPage
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
 from app.widgets.resultcard import ResultCard
-from app.widgets.resulttext import CardData, Paragraph
 from app.widgets.shopview import ShopPane
 from app.words import shown
-from core.errors import StoreError
 from core.measuring.tolerance import CLASSES
 from core.records.rows import SettingInForce, Trial
 
@@ -27,7 +25,7 @@ if TYPE_CHECKING:
     from core.guidance.splitshop import Shop
 
 
-class ShopSplitPage(Page):
+class ShopSplitPage(StoredPage):
     """Nothing is typed here: every kept size trial with its machine and lot counts."""
 
     subject: ClassVar[str] = "shop_split"
@@ -110,13 +108,6 @@ class ShopSplitPage(Page):
             found.append(SettingInForce(machine_id, of_lot, name, old.new if old else 1.0, new, "1"))
         return tuple(found)
 
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-
     def keep(self) -> None:
         """Keep the shares, unless the card says why not."""
         self.recompute()
@@ -125,22 +116,9 @@ class ShopSplitPage(Page):
             return
         super().keep()
 
-    def save_draft(self) -> bool:
-        """Nothing is typed here, so nothing can be lost."""
-        return True
-
-    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
-        """Say what is missing."""
+    def show_no_picture(self) -> None:
+        """Empty the picture."""
         self.picture.show_nothing()
-        self.table.set_rows([])
-        if field == "value":
-            self.card.show_empty(message)
-        else:
-            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell yet"), message, "unknown"),), can_keep=False))
-
-    def shown(self) -> None:
-        """Read what was kept meanwhile."""
-        self.recompute()
 
     def _picked(self) -> tuple[int | None, int | None]:
         machine, lot = self.context.machine, self.context.lot
@@ -148,10 +126,6 @@ class ShopSplitPage(Page):
 
     def _why_not_keep(self, result: ShopJudgement) -> str:
         return "" if result.pairs else self.tr("Choose a machine and a lot above; their shares are kept.")
-
-    def _answer_context(self) -> None:
-        if self.isVisible():
-            self.recompute()
 
     def _show_again(self) -> None:
         if self.result is not None:

@@ -9,15 +9,14 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.base import Page
 from app.pages.part_size.keptbeside import choices, kept_here, linked_pairs
+from app.pages.part_size.storedpage import StoredPage
 from app.theme import STEP_PX
 from app.widgets.barsview import BarsPane
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, NumberField, TextField, local_text
 from app.widgets.plaintable import PlainTable
 from app.widgets.resultcard import ResultCard
-from app.widgets.resulttext import CardData, Paragraph
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.records.rows import Instrument, ShopValue, Trial
@@ -43,7 +42,7 @@ class Asked(NamedTuple):
     split: Mapping[str, SplitPair]
 
 
-class WhosePage(Page):
+class WhosePage(StoredPage):
     """Nothing is kept here: a change is tried before it is made anywhere."""
 
     subject: ClassVar[str] = "whose"
@@ -120,39 +119,14 @@ class WhosePage(Page):
 
     # Hooks
 
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-
     def keep(self) -> None:
         """Say that there is nothing to keep here."""
         text = self.tr("Nothing is kept here; lock a prediction on the page Prediction, then make the change.")
         self.context.say(text, Level.INFO)
 
-    def save_draft(self) -> bool:
-        """Nothing is measured here, so nothing can be lost."""
-        return True
-
-    def show_problem(self, field: str, row: int | None, message: str) -> None:  # noqa: ARG002
-        """Say what is missing: at its field, or in the card."""
+    def show_no_picture(self) -> None:
+        """Empty the picture."""
         self.picture.show_nothing()
-        self.table.set_rows([])
-        self.grid.show_problem(field, message)
-        if field == "value":
-            self.card.show_empty(message)
-        else:
-            self.card.show_card(CardData((Paragraph(self.tr("Cannot tell yet"), message, "unknown"),), can_keep=False))
-
-    def clear_problems(self) -> None:
-        """Take sentences at fields away."""
-        self.grid.clear_problems()
-
-    def shown(self) -> None:
-        """Read what was kept meanwhile."""
-        self.recompute()
 
     def _advise(self, trial: Trial) -> None:
         """Type in the change that this trial advises."""
@@ -186,10 +160,6 @@ class WhosePage(Page):
             return
         self._show_parts(parts)
         self.recompute()
-
-    def _answer_context(self) -> None:
-        if self.isVisible():
-            self.recompute()
 
     def _lay_out(self) -> None:
         heading = QLabel(self.title)

@@ -7,11 +7,10 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QBrush, QColor, QFontInfo, QFontMetrics, QPainter, QPen
-from PySide6.QtWidgets import QWidget
 
 from app.theme import Tokens
+from app.widgets.datapicture import DataPicture
 from app.widgets.fields import local_text
-from app.widgets.picturepane import PicturePane
 
 _FOOT_PX, _KEY_PX, _MOST_ROW_PX, _LEAST_NAMED_PX = 22, 22, 26.0, 9.0
 _KEY_LINE_PX = 18.0  # of a further line of the key
@@ -42,30 +41,10 @@ class BarsData:
     note: str
 
 
-class BarsPane(PicturePane):
+class BarsPane(DataPicture):
     """Shows one `BarsData`."""
 
-    def __init__(self, title: str, empty_text: str, parent: QWidget | None = None) -> None:
-        super().__init__(title, parent)
-        self.data: BarsData | None = None
-        self._empty_text = empty_text
-        self.show_nothing()
-
-    def show_bars(self, data: BarsData) -> None:
-        """Show bars."""
-        self.data = data
-        self.refresh()
-        self.describe(data.summary)
-
-    def show_nothing(self) -> None:
-        """Say what is missing."""
-        self.data = None
-        self.refresh()
-        self.describe(self._empty_text)
-
-    def hint(self) -> str:
-        """Say what the marks mean."""
-        return self.data.note if self.data else ""
+    data: BarsData | None
 
     def points(self) -> list[tuple[QPoint, str]]:
         """Return the rows with their sentences."""
@@ -77,13 +56,9 @@ class BarsPane(PicturePane):
             for bar, y in zip(self.data.bars, frame.rows(), strict=True)
         ]
 
-    def draw(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
+    def draw_data(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         """Draw key, axis and bars."""
-        if self.data is None:
-            painter.setPen(QColor(theme.quiet))
-            wrap = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(QRectF(20, 0, size.width() - 40, size.height()), int(wrap), self._empty_text)
-            return
+        assert self.data is not None
         frame = _Frame(self.data, size, QFontMetrics(painter.font()))
         self._draw_key(painter, theme, frame)
         frame.draw_axis(painter, theme)

@@ -10,11 +10,10 @@ from dataclasses import dataclass
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
-from PySide6.QtWidgets import QWidget
 
 from app.theme import Tokens
+from app.widgets.datapicture import DataPicture
 from app.widgets.fields import local_text
-from app.widgets.picturepane import PicturePane
 
 _TOP_PX, _FOOT_PX = 22, 22
 _MOST_ROW_PX, _LEAST_NAMED_PX = 30.0, 11.0
@@ -59,30 +58,10 @@ class ShopData:
     note: str
 
 
-class ShopPane(PicturePane):
+class ShopPane(DataPicture):
     """Shows one `ShopData`."""
 
-    def __init__(self, title: str, empty_text: str, parent: QWidget | None = None) -> None:
-        super().__init__(title, parent)
-        self.data: ShopData | None = None
-        self._empty_text = empty_text
-        self.show_nothing()
-
-    def show_shop(self, data: ShopData) -> None:
-        """Show a shop."""
-        self.data = data
-        self.refresh()
-        self.describe(data.summary)
-
-    def show_nothing(self) -> None:
-        """Say what is missing."""
-        self.data = None
-        self.refresh()
-        self.describe(self._empty_text)
-
-    def hint(self) -> str:
-        """Say what the marks mean."""
-        return self.data.note if self.data else ""
+    data: ShopData | None
 
     def points(self) -> list[tuple[QPoint, str]]:
         """Return machines, then lots, with their sentences."""
@@ -95,13 +74,9 @@ class ShopPane(PicturePane):
             for share, y in zip(side.shares, side.rows(), strict=True)
         ]
 
-    def draw(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
+    def draw_data(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         """Draw links first, then both sides."""
-        if self.data is None:
-            painter.setPen(QColor(theme.quiet))
-            wrap = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(QRectF(20, 0, size.width() - 40, size.height()), int(wrap), self._empty_text)
-            return
+        assert self.data is not None
         machines, lots = (_Side(self.data.machines, size, left=True), _Side(self.data.lots, size, left=False))
         self._draw_links(painter, machines, lots, theme)
         for side, label in ((machines, self.data.machine_label), (lots, self.data.lot_label)):

@@ -62,7 +62,7 @@ def test_the_picture_of_the_page_is_on_the_paper(qtbot, context, kept, tmp_path)
 def test_a_picture_that_a_subject_draws_is_drawn_in_the_colours_of_paper(qtbot):
     pane = BarsPane("Error by cause", "Nothing.")
     qtbot.addWidget(pane)
-    pane.show_bars(BarsData(["scale"], [Bar("outside", [-0.2], -0.2, 0.01, "outside")], "", ""))
+    pane.show_data(BarsData(["scale"], [Bar("outside", [-0.2], -0.2, 0.01, "outside")], "", ""))
     image = picture_of(pane)
     assert image.size() == QSize(1600, 920) and image.pixelColor(2, 2) == QColor("#ffffff")
     assert any(image.pixelColor(x, y) != QColor("#ffffff") for x in range(0, 1600, 7) for y in range(0, 920, 7))

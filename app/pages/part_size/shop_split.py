@@ -74,7 +74,7 @@ class ShopSplitPage(StoredPage):
         with QSignalBlocker(self.axis):
             self.axis.set_choices(offered)
         found = result.shop.axes[str(self.axis.value())]
-        self.picture.show_shop(shop_picture(result.shop, found, self._picked()))
+        self.picture.show_data(shop_picture(result.shop, found, self._picked()))
         self.table.set_rows(shop_rows(result.shop, found))
         self.card.show_card(shop_card(result, self._why_not_keep(result)))
 

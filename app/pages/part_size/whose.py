@@ -109,7 +109,7 @@ class WhosePage(StoredPage):
         """Draw bars, list the parts, say whether it is worth it."""
         from app.pages.part_size.whose_view import whose_bars, whose_card, whose_rows
 
-        self.picture.show_bars(whose_bars(result))
+        self.picture.show_data(whose_bars(result))
         self.table.set_rows(whose_rows(result))
         self.card.show_card(whose_card(result))
 

@@ -14,7 +14,7 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from app.options import Options, parsed
+from app.options import OPEN, Options, parsed
 from app.screen import display_dead, display_missing, qt_refused
 
 if TYPE_CHECKING:
@@ -27,7 +27,6 @@ if TYPE_CHECKING:
     from app.mainwindow import MainWindow
 
 NO_DISPLAY_CODE = 3
-_TRANSLATIONS = Path(__file__).resolve().parents[1] / "resources" / "translations"
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -52,31 +51,37 @@ def _run(options: Options) -> int:
     from PySide6.QtCore import QSettings, QStandardPaths
     from PySide6.QtWidgets import QApplication
 
+    from app.language import apply_view, chosen_view
     from app.theme import apply_theme
 
     app = QApplication(sys.argv[:1])
     app.setApplicationName("slipgauge")
     if app.style().name() != "fusion":  # making the same style once more is slow
         app.setStyle("Fusion")
-    _translate(app)
     folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppConfigLocation)
     settings = QSettings(str(Path(folder) / "window.ini"), QSettings.Format.IniFormat)
+    apply_view(app, chosen_view(settings, options.language, options.lengths))
     theme = options.theme or str(settings.value("theme", ""))
     apply_theme(app, None if theme not in ("light", "dark") else theme == "dark")
+    if not options.theme:
+        app.styleHints().colorSchemeChanged.connect(partial(_follow_desktop, app, settings))
     signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt's loop runs no Python handler; every finished cell is stored
     _show_window(app, settings, options)
     return app.exec()
 
 
-def _show_window(app: QApplication, settings: QSettings, options: Options, said: str = "") -> None:
+def _show_window(app: QApplication, settings: QSettings, options: Options, said: str = "") -> MainWindow:
     """Show a window, which opens its shop once it is painted; `said` stands on its notice line then."""
     from app.mainwindow import MainWindow
+    from app.windows import Shown, change_view, replace_window, visit_demo
 
     window = MainWindow(settings)
+    calm = replace(options, demo=options.demo and OPEN)  # what is begun anew now is not begun anew once more
+    here = Shown(app, window, settings, calm, _show_window)
     sys.excepthook = partial(report_bug, window)
     begin = partial(_open_store, window, settings, options)
     window.painted.connect(begin)
-    window.painted.connect(_collect_garbage_again)  # slots are called in this order
+    window.painted.connect(partial(_collect_garbage_again, window))  # slots are called in this order
     window.retried.connect(begin)
     window.file_chosen.connect(partial(_open_other_store, window, settings, options))
     window.copy_chosen.connect(partial(_restore_copy, window, settings, options))
@@ -84,47 +89,11 @@ def _show_window(app: QApplication, settings: QSettings, options: Options, said:
     if said:
         window.ready.connect(partial(window.say, said, "good"))
     window.theme_asked.connect(partial(_change_theme, app, settings))
-    window.shop_asked.connect(partial(_replace_window, app, window, settings, options))
+    window.view_asked.connect(partial(change_view, here))
+    window.shop_asked.connect(partial(replace_window, here))
+    window.demo_asked.connect(partial(visit_demo, here))
     window.show()
-
-
-def _replace_window(
-    app: QApplication, window: MainWindow, settings: QSettings, options: Options, where: str, at_every_start: bool
-) -> None:
-    """Go on with another database, or with this one as restored: in a new window, for every page begins anew."""
-    from PySide6.QtCore import QTimer
-
-    from app.whereabouts import remember_database
-
-    def replace_it() -> None:  # later: the page that asked must not be taken away from under its own call
-        said = window.notices.label.accessibleDescription()
-        app.setQuitOnLastWindowClosed(False)
-        if window.close():  # what is typed is committed first
-            if at_every_start:
-                remember_database(settings, where)
-            _show_window(app, settings, replace(options, database=where, machine=None), said)
-            window.deleteLater()
-        app.setQuitOnLastWindowClosed(True)
-
-    QTimer.singleShot(0, replace_it)
-
-
-def _translate(app: QApplication) -> None:
-    """Load the texts of the user's language where there are any; English is the source."""
-    from PySide6.QtCore import QLocale
-
-    if QLocale().language() == QLocale.Language.English:
-        return
-    from PySide6.QtCore import QLibraryInfo, QTranslator
-
-    places = (
-        ("slipgauge", str(_TRANSLATIONS)),
-        ("qtbase", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)),
-    )
-    for name, folder in places:
-        translator = QTranslator(app)
-        if translator.load(QLocale(), name, "_", folder):
-            app.installTranslator(translator)
+    return window
 
 
 def _open_store(window: MainWindow, settings: QSettings, options: Options) -> None:
@@ -132,30 +101,36 @@ def _open_store(window: MainWindow, settings: QSettings, options: Options) -> No
     from app.context import Context, Level
     from app.pages import PAGES
     from app.safekeeping import look_after_soon, send_waiting
-    from app.whereabouts import copies_to_offer, where_to_open
+    from app.whereabouts import copies_to_offer, demo_to_open, where_to_open
     from app.words import shown
     from core.errors import StoreError
     from core.records.store import open_store
+    from core.words import tr
 
     try:
-        store = open_store(where_to_open(settings, options.database))
+        store = open_store(demo_to_open(options.demo) if options.demo else where_to_open(settings, options.database))
         context = Context(store, window)
         window.closed.connect(context.closing)
         window.closed.connect(store.close)
         said = send_waiting(store)
-        found = _pick_machine(context, options.machine, str(settings.value("machine", "")))
+        found = _pick_machine(context, options.machine, "" if options.demo else str(settings.value("machine", "")))
+        empty = not store.machines() and not store.trials(limit=1)
     except StoreError as error:
+        if options.demo:
+            _open_store(window, settings, replace(options, demo=""))
+            window.say(shown(error.message), Level.ERROR)
+            return
         window.refuse(shown(error.message), copies_to_offer(settings, options.database))
         return
     keys = [entry.key for entry in PAGES]
-    page = options.page or settings.value("page", "")
-    window.open_shop(context, page if page in keys else keys[0] if context.machine else "drive")
+    page = options.page or (keys[0] if empty or options.demo else settings.value("page", ""))
+    window.open_shop(context, page if page in keys else keys[0])
     look_after_soon(context)
     if said:
         context.say(said, Level.WARNING)
     if not found:
-        text = window.tr("No machine is named “{name}” here; pick one above.").format(name=options.machine)
-        context.say(text, Level.WARNING)
+        missing = tr("No machine is named “{name}” here; pick one above.", name=options.machine)
+        context.say(shown(missing), Level.WARNING)
 
 
 def _restore_copy(window: MainWindow, settings: QSettings, options: Options, file: str) -> None:
@@ -164,6 +139,7 @@ def _restore_copy(window: MainWindow, settings: QSettings, options: Options, fil
     from app.words import shown
     from core.errors import StoreError
     from core.records.rescue import rescue
+    from core.words import tr
 
     try:
         aside = rescue(where_to_open(settings, options.database), file)
@@ -171,8 +147,8 @@ def _restore_copy(window: MainWindow, settings: QSettings, options: Options, fil
         window.say(shown(error.message), "error")
         return
     _open_store(window, settings, options)
-    text = window.tr("The copy is in place; the file that could not be opened is now {file}.")
-    window.say(text.format(file=aside), "good")
+    done = tr("The copy is in place; the file that could not be opened is now {file}.", file=aside)
+    window.say(shown(done), "good")
 
 
 def _load_mathematics() -> None:
@@ -183,9 +159,11 @@ def _load_mathematics() -> None:
     Thread(target=import_module, args=("scipy.special",), daemon=True).start()
 
 
-def _collect_garbage_again() -> None:
+def _collect_garbage_again(window: MainWindow) -> None:
+    from app.garbage import GarbageCollector
+
     gc.freeze()  # what is imported stays for good and is not searched
-    gc.enable()
+    GarbageCollector(window)
 
 
 def _pick_machine(context: Context, wanted: str | None, last: str) -> bool:
@@ -205,10 +183,22 @@ def _open_other_store(window: MainWindow, settings: QSettings, options: Options,
 
 
 def _change_theme(app: QApplication, settings: QSettings, dark: bool) -> None:
-    from app.theme import apply_theme
+    """Change it, and remember the choice where it is another one than the desktop's, which is followed else."""
+    from app.theme import apply_theme, desktop_is_dark
 
     apply_theme(app, dark)
-    settings.setValue("theme", "dark" if dark else "light")
+    if desktop_is_dark(app) is dark:
+        settings.remove("theme")
+    else:
+        settings.setValue("theme", "dark" if dark else "light")
+
+
+def _follow_desktop(app: QApplication, settings: QSettings, _scheme: object = None) -> None:
+    """Change with the desktop, unless the person has chosen."""
+    from app.theme import apply_theme
+
+    if not settings.value("theme"):
+        apply_theme(app)
 
 
 def report_bug(
@@ -219,14 +209,14 @@ def report_bug(
 
     from app.words import shown
     from core.errors import StoreError
+    from core.words import tr
 
     if isinstance(error, StoreError):
         window.say(shown(error.message), "error")
         return
     traceback.print_exception(kind, error, trace)
     name = traceback.format_exception_only(kind, error)[-1].strip()
-    text = window.tr("A fault of this program: {name}. The details are on standard error.").format(name=name)
-    window.say(text, "error")
+    window.say(shown(tr("A fault of this program: {name}. The details are on standard error.", name=name)), "error")
 
 
 if __name__ == "__main__":

@@ -40,9 +40,10 @@ class Context(QObject):
 
     Whoever adds or changes a row in the store emits `machines_changed`, `lots_changed` or `instruments_changed`; the
     context then reads its own row anew. `kept` carries the Trial, `logged` the Event, `author_changed` the name of who
-    is at work, `page_asked` the key of the page that a page wants opened for what is picked, `shop_asked` the path or
-    URL of the database to go on with, `notice` a sentence and its level. After `closing` nothing may use the store, in
-    no thread.
+    is at work, `page_asked` the key of the page that a page wants opened for what is picked, `trial_asked` the number
+    of the kept trial whose entry in the logbook is wanted, `shop_asked` the path or
+    URL of the database to go on with, `demo_asked` a way of `app.options` into the demo shop or out of it, `notice` a
+    sentence and its level. After `closing` nothing may use the store, in no thread.
     """
 
     machine_changed = Signal(object)
@@ -55,7 +56,11 @@ class Context(QObject):
     logged = Signal(object)
     author_changed = Signal(str)
     page_asked = Signal(str)
+    trial_asked = Signal(int)
     shop_asked = Signal(str, bool)
+    demo_asked = Signal(str)
+    help_asked = Signal()
+    first_steps_asked = Signal()
     closing = Signal()
     notice = Signal(str, str)
 
@@ -69,6 +74,21 @@ class Context(QObject):
         self.machines_changed.connect(self._read_machine_anew)
         self.lots_changed.connect(self._read_lot_anew)
         self.instruments_changed.connect(self._read_instrument_anew)
+
+    @property
+    def machine_id(self) -> int | None:
+        """The number of the picked machine; None where none is picked."""
+        return self.machine.id if self.machine else None
+
+    @property
+    def lot_id(self) -> int | None:
+        """The number of the picked lot; None where none is picked."""
+        return self.lot.id if self.lot else None
+
+    @property
+    def instrument_id(self) -> int | None:
+        """The number of the picked instrument; None where none is picked."""
+        return self.instrument.id if self.instrument else None
 
     def select_machine(self, machine_id: int | None) -> None:
         """Pick a machine by its id; None for none."""
@@ -133,13 +153,13 @@ class Context(QObject):
         self.notice.emit(text, str(level))
 
     def _read_machine_anew(self) -> None:
-        self.select_machine(self.machine.id if self.machine else None)
+        self.select_machine(self.machine_id)
 
     def _read_lot_anew(self) -> None:
-        self.select_lot(self.lot.id if self.lot else None)
+        self.select_lot(self.lot_id)
 
     def _read_instrument_anew(self) -> None:
-        self.select_instrument(self.instrument.id if self.instrument else None)
+        self.select_instrument(self.instrument_id)
 
 
 def _find(rows: tuple[_AnyRow, ...], row_id: int | None) -> _AnyRow | None:

@@ -5,10 +5,9 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QPoint, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QCompleter,
     QFrame,
     QGridLayout,
     QHBoxLayout,
@@ -20,9 +19,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.authors import author_completer, sign_as
 from app.context import Context, Level
 from app.theme import STEP_PX
 from app.walkreader import read_walk
+from app.widgets.popover import show_below
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.guidance.walk import Standing, newly_spoiled
@@ -35,7 +36,6 @@ if TYPE_CHECKING:
     from core.guidance.walk import ResultState
 
 _WIDTH_PX = 620
-_AUTHORS = "authors"
 
 
 class EventForm(QFrame):
@@ -66,13 +66,7 @@ class EventForm(QFrame):
     def open_below(self, widget: QWidget) -> None:
         """Show the list for what is picked, with the keyboard on its first event that can be logged."""
         self._show_list()
-        self.adjustSize()
-        corner = widget.mapToGlobal(QPoint(0, widget.height() + STEP_PX // 2))
-        room = widget.screen().availableGeometry()
-        corner.setX(max(room.left(), min(corner.x(), room.right() - self.width())))
-        corner.setY(max(room.top(), min(corner.y(), room.bottom() - self.height())))
-        self.move(corner)
-        self.show()
+        show_below(self, widget)
         can_log = next((button for button in self.buttons.values() if button.isEnabled()), self.close_button)
         (can_log if self._context.store.author else self.author).setFocus(Qt.FocusReason.PopupFocusReason)
 
@@ -86,12 +80,11 @@ class EventForm(QFrame):
     def log(self, kind: str) -> None:
         """Log an event of what is picked, and say what it spoiled."""
         self._sign()
-        machine, lot = self._context.machine, self._context.lot
-        store = self._context.store
+        machine, lot_id, store = self._context.machine, self._context.lot_id, self._context.store
         try:
-            before = read_walk(store, machine, lot.id if lot else None) if machine else None
+            before = read_walk(store, machine, lot_id) if machine else None
             self._last = store.log_event(self._event(kind))
-            after = read_walk(store, machine, lot.id if lot else None) if machine else None
+            after = read_walk(store, machine, lot_id) if machine else None
         except (InputError, StoreError) as error:
             self.hide()
             self._context.say(shown(error.message), Level.ERROR)
@@ -160,11 +153,7 @@ class EventForm(QFrame):
         self.page_asked.emit("walk")
 
     def _sign(self) -> None:
-        name = self.author.text().strip()
-        if not name or name == self._context.store.author:
-            return
-        self._context.sign(name)
-        remember_author(self._context, name)
+        sign_as(self._context, self.author.text())
 
     def _lay_out(self) -> None:
         self.heading.setObjectName("heading")
@@ -232,29 +221,6 @@ def spoiled_text(spoiled: tuple[ResultState, ...]) -> str:
     if doubt:
         says.append(shown(tr("In doubt until a quick check: {results}.", results=", ".join(doubt))))
     return "\n".join(says) or shown(tr("Nothing more that was kept is spoiled by it."))
-
-
-def author_completer(context: Context, field: QLineEdit) -> QCompleter:
-    """Return a completer of the names that the shop knows."""
-    try:
-        known = context.store.shop_value(_AUTHORS)
-    except StoreError as error:
-        context.say(shown(error.message), Level.ERROR)
-        known = None
-    completer = QCompleter([str(name) for name in known.value.get("names", ())] if known else [], field)
-    completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-    return completer
-
-
-def remember_author(context: Context, name: str) -> None:
-    """Add a name to those that the shop knows."""
-    try:
-        known = context.store.shop_value(_AUTHORS)
-        names = list(known.value.get("names", ())) if known else []
-        if name not in names:
-            context.store.set_shop_value(_AUTHORS, {"names": sorted([*names, name])}, known)
-    except (InputError, StoreError) as error:
-        context.say(shown(error.message), Level.WARNING)
 
 
 def _lot_before(newest: list[NewestKept], machine_id: int | None, lot_id: int | None) -> int | None:

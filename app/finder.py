@@ -1,4 +1,4 @@
-"""The find box above the list: any page, machine, lot or instrument by a part of its name."""
+"""The find box above the list: any page, machine, lot, instrument or language by a part of its name."""
 
 from __future__ import annotations
 
@@ -9,18 +9,23 @@ from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QCompleter, QLineEdit, QListView, QWidget
 
+from app.language import LANGUAGE, LENGTHS
+from app.options import HOME, OPEN
 from app.pages import PAGES
+from app.viewmenu import view_choices
 
 if TYPE_CHECKING:
     from app.context import Context
 
 _LINES, _WIDTH_PX = 12, 320
+_DEMO = "demo"
 
 
 class Finder(QLineEdit):
     """Type a part of a name, Enter goes there; what can be found is read anew each time the box takes the keyboard."""
 
     page_chosen = Signal(str)
+    view_chosen = Signal(str, str)
     left = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -66,9 +71,16 @@ class Finder(QLineEdit):
         self._places.clear()
         for entry in PAGES:
             self._offer(f"{entry.shown_group()} › {entry.shown_title()}", "page", entry.key)
+        for what, choice, text in view_choices():
+            named = self.tr("Lengths: {choice}") if what == LENGTHS else self.tr("Language: {choice}")
+            self._offer(named.format(choice=text), what, choice)
         if self._context is None:
             return
         store = self._context.store
+        if store.is_demo:
+            self._offer(self.tr("Demo shop: back to my shop"), _DEMO, HOME)
+        else:
+            self._offer(self.tr("Demo shop: try it"), _DEMO, OPEN)
         for what, kind, rows in (
             (self.tr("Machine: {name}"), "machine", store.machines()),
             (self.tr("Lot: {name}"), "lot", store.lots()),
@@ -96,6 +108,10 @@ class Finder(QLineEdit):
         self.clear()
         if kind == "page":
             self.page_chosen.emit(key)
+        elif kind in (LANGUAGE, LENGTHS):
+            self.view_chosen.emit(kind, key)
+        elif kind == _DEMO and self._context is not None:
+            self._context.demo_asked.emit(key)
         elif self._context is not None:
             select = {
                 "machine": self._context.select_machine,

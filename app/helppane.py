@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+import json
+import re
 from pathlib import Path
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QLocale, QPoint, QRect, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.pages import PageEntry
 from app.theme import STEP_PX
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
-_TEXTS = ("", "glossary.md", "keys.md", "about.md")  # in the order of the tabs; the first is the page's own
-_SHARE = 0.53  # of the body's width: the form stays in sight, plot and verdict wait behind
+# In the order of the tabs; the first is the page's own.
+_TEXTS = ("", "walkthrough.md", "glossary.md", "keys.md", "about.md")
+_FIRST_STEPS = 1
+_PAD_PX = 7  # five tabs in the little room there is, in any language
+_SHARE, _WHOLE = 0.53, 1.0  # of the body's width: the form stays in sight, plot and verdict wait behind
 
 
 class HelpPane(QFrame):
@@ -22,8 +27,8 @@ class HelpPane(QFrame):
 
     def __init__(self, parent: QWidget) -> None:
         from PySide6.QtGui import QKeySequence, QShortcut  # the window opens before anybody asks for help
-        from PySide6.QtWidgets import QTextBrowser
 
+        from app.widgets.helptext import HelpText
         from app.widgets.tabs import Tabs
 
         super().__init__(parent)
@@ -31,16 +36,19 @@ class HelpPane(QFrame):
         self.heading = QLabel(self.tr("Help"))
         self.heading.setObjectName("heading")
         self.close_button = QPushButton(self.tr("Close   Esc"))
-        self.close_button.setObjectName("plain")
-        self.choice = Tabs(self.tr("Which help"))
-        for text in (self.tr("This page"), self.tr("Words"), self.tr("Keys"), self.tr("About")):
+        self.wider = QPushButton(self.tr("Wider"))
+        self.wider.setToolTip(self.tr("Over the whole page, so that pictures can be read; once more beside it again"))
+        self.wider.setCheckable(True)
+        for button in (self.wider, self.close_button):
+            button.setObjectName("plain")
+        self.choice = Tabs(self.tr("Which help"), pad_px=_PAD_PX)
+        for text in (self.tr("This page"), self.tr("First steps"), self.tr("Words"), self.tr("Keys"), self.tr("About")):
             self.choice.addTab(text)
-        self.text = QTextBrowser()
-        self.text.setFrameShape(QFrame.Shape.NoFrame)
+        self.text = HelpText()
         self.text.setAccessibleName(self.tr("Help of this page"))
-        self.text.setOpenLinks(False)
         head = QHBoxLayout()
         head.addWidget(self.heading, 1)
+        head.addWidget(self.wider)
         head.addWidget(self.close_button)
         column = QVBoxLayout(self)
         column.setContentsMargins(2 * STEP_PX, STEP_PX, STEP_PX, STEP_PX)
@@ -49,37 +57,55 @@ class HelpPane(QFrame):
         column.addWidget(self.text, 1)
         self.setFocusProxy(self.text)
         self._entry: PageEntry | None = None
+        self._over, self._body = parent, parent
         self.choice.currentChanged.connect(self._show_chosen)
+        self.wider.toggled.connect(self._widen)
         self.close_button.clicked.connect(self.closed)
         QShortcut(QKeySequence("Esc"), self).activated.connect(self.closed)
         self.hide()
 
     def show_help(self, entry: PageEntry) -> None:
-        """Show the help of a page."""
+        """Show the help of a page; whoever takes the first steps goes on with them from page to page."""
         self._entry = entry
+        if self.choice.currentIndex() == _FIRST_STEPS:
+            return
         self.choice.setCurrentIndex(0)
         self._show_chosen()
 
+    def show_first_steps(self) -> None:
+        """Show the walkthrough."""
+        self.choice.setCurrentIndex(_FIRST_STEPS)
+
     def _show_chosen(self) -> None:
         """Show the chosen text, its sketch first."""
-        from PySide6.QtCore import QUrl
+        from PySide6.QtCore import QByteArray, QUrl
+        from PySide6.QtGui import QTextDocument
 
         chosen, entry = self.choice.currentIndex(), self._entry
-        path = _HELP / _TEXTS[chosen] if chosen or entry is None else help_path(entry)
-        sketch = path.with_suffix(".svg")
+        written = _HELP / _TEXTS[chosen] if chosen or entry is None else help_path(entry)
+        sketch, path = written.with_suffix(".svg"), in_language(written)
         text = path.read_text(encoding="utf-8") if path.exists() else self.tr("There is no help for this page yet.")
         title, _, rest = text.partition("\n")
         picture = f"\n\n![{title.lstrip('# ')}]({sketch.name})\n" if sketch.exists() else ""
         head = self.choice.tabText(chosen) if chosen or entry is None else entry.shown_title()
         self.heading.setText(self.tr("Help: {page}").format(page=head))
-        self.text.document().setBaseUrl(QUrl.fromLocalFile(f"{path.parent}/"))
-        self.text.setMarkdown(f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", version()))
+        body = f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", version())
+        self.text.show_text(body, written.parent)
+        if picture:
+            drawing = QByteArray(sketch_in_language(sketch).encode())
+            address = QUrl.fromLocalFile(str(sketch))
+            self.text.document().addResource(QTextDocument.ResourceType.ImageResource, address, drawing)
 
     def cover(self, body: QWidget) -> None:
-        """Lie over the right part of the body."""
-        width = round(body.width() * _SHARE)
-        self.setGeometry(body.x() + body.width() - width, body.y(), width, body.height())
+        """Lie over the right part of the body, or over all of it."""
+        self._body = body
+        place = QRect(body.mapTo(self._over, QPoint()), body.size())
+        place.setLeft(place.right() + 1 - round(place.width() * (_WHOLE if self.wider.isChecked() else _SHARE)))
+        self.setGeometry(place)
         self.raise_()
+
+    def _widen(self) -> None:
+        self.cover(self._body)
 
 
 def version() -> str:
@@ -96,3 +122,21 @@ def version() -> str:
 def help_path(entry: PageEntry) -> Path:
     """Return where the help of a page is kept: the same name in another room."""
     return _HELP.joinpath(*entry.module.split(".")[2:]).with_suffix(".md")
+
+
+def in_language(path: Path) -> Path:
+    """Return where a text of the help stands in the language of the window, or as written where that has none."""
+    translated = _HELP / _language() / path.relative_to(_HELP)
+    return translated if translated.exists() else path
+
+
+def sketch_in_language(path: Path) -> str:
+    """Return a sketch as SVG, with its labels in the language of the window."""
+    drawing = path.read_text(encoding="utf-8")
+    labels = _HELP / _language() / "sketches.json"
+    words = json.loads(labels.read_text(encoding="utf-8")) if labels.exists() else {}
+    return re.sub(r"(?<=>)([^<>]+)(?=</text>)", lambda found: words.get(found[0], found[0]), drawing)
+
+
+def _language() -> str:
+    return QLocale().name().partition("_")[0]

@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from concurrent.futures import Future, ThreadPoolExecutor
+from contextlib import suppress
 from threading import Event
 
-from PySide6.QtCore import QCoreApplication, QObject, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QObject, Qt, Signal, SignalInstance
 
 from core.errors import InputError, StoreError
 
@@ -26,9 +27,10 @@ class Job(QObject):
     """One kind of work; a newer start stops the older one, whose answer is then dropped.
 
     `failed` carries the expected kinds of failure, StoreError and InputError; any other is a bug and is raised in the
-    thread of the window. `ended` follows each of the other three, also where a bug is raised.
+    thread of the window. `ended` follows each of the other three, also where a bug is raised, and `finish`.
     """
 
+    begun = Signal()
     progressed = Signal(float)
     answered = Signal(object)
     failed = Signal(object)
@@ -67,13 +69,14 @@ class Job(QObject):
                 raise StoppedError
             if part >= last + _TELL_EVERY_RATIO or part == 1.0 != last:
                 last = part
-                self._told.emit(turn, part)
+                _emit(self._told, turn, part)
 
         self._threads = {thread: future for thread, future in self._threads.items() if not future.done()}
         thread = ThreadPoolExecutor(1, thread_name_prefix="job")
         future = self._threads[thread] = thread.submit(work, step)
         self._is_running = True
-        future.add_done_callback(lambda done: self._done.emit(turn, done))
+        self.begun.emit()
+        future.add_done_callback(lambda done: _emit(self._done, turn, done))
         thread.shutdown(wait=False)  # it ends with its work
 
     def stop(self) -> None:
@@ -84,9 +87,11 @@ class Job(QObject):
         """Stop the work and wait for its thread, and those of older works; what they still say is dropped."""
         self.stop()
         self._turn += 1
-        self._is_running = False
+        was_running, self._is_running = self._is_running, False
         for thread in self._threads:
             thread.shutdown(wait=True)
+        if was_running:
+            self.ended.emit()
 
     def _pass_progress(self, turn: int, part: float) -> None:
         if turn == self._turn:
@@ -106,3 +111,8 @@ class Job(QObject):
         self.ended.emit()
         if error is not None and not isinstance(error, StoppedError | StoreError | InputError):
             raise error
+
+
+def _emit(signal: SignalInstance, *values: object) -> None:
+    with suppress(RuntimeError):  # the window went meanwhile, and nobody waits any more
+        signal.emit(*values)

@@ -6,38 +6,41 @@ from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, QSettings, QTimer, Signal
+from PySide6.QtCore import QCoreApplication, QSettings, QSize, QTimer, Signal
 from PySide6.QtGui import QIcon, QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
+from app.bodyroom import BodyRoom
 from app.context import Context, Level
+from app.helpside import HelpSide
 from app.notices import NoticeLine
 from app.pages import PAGES
 from app.pickers import PickerRow
 from app.rail import Rail
 from app.signature import Signature
 from app.theme import STEP_PX
+from app.widgets.invented import mark_pictures
+from app.windowstate import ColumnWidths, keep_place, restore_place
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from PySide6.QtGui import QCloseEvent, QPaintEvent, QResizeEvent
 
-    from app.helppane import HelpPane
     from app.notices import Refusal
     from app.pages.base import Page
-    from core.records.rows import Machine
+    from core.records.rows import Machine, Trial
 
 _SIZE = 1280, 800
 _ICON = Path(__file__).resolve().parents[1] / "resources" / "icons" / "slipgauge.png"
-_MACHINE_PAGE = "drive"
+_MACHINE_PAGE, _LOG_PAGE = "drive", "logbook"
 
 
 class MainWindow(QMainWindow):
     """First shown empty; `open_shop` or `refuse` fill its body once the database has been tried.
 
-    `painted` follows the first paint, `ready` the first page. `retried`, `file_chosen`, `copy_chosen`, `shop_asked` and
-    `theme_asked` are answered by whoever built the window.
+    `painted` follows the first paint, `ready` the first page. `retried`, `file_chosen`, `copy_chosen`, `shop_asked`,
+    `theme_asked` and `view_asked` ("language" or "lengths", and the choice) are answered by whoever built the window.
     """
 
     painted = Signal()
@@ -46,29 +49,35 @@ class MainWindow(QMainWindow):
     file_chosen = Signal(str)
     copy_chosen = Signal(str)
     shop_asked = Signal(str, bool)
+    demo_asked = Signal(str)
     theme_asked = Signal(bool)
+    view_asked = Signal(str, str)
     closed = Signal()
 
     def __init__(self, settings: QSettings) -> None:
         super().__init__()
         self.context: Context | None = None
         self._settings = settings
-        self._drawn = False
+        self._drawn = self.is_demo = False
         self._pages: dict[str, Page] = {}
         self._refusal: Refusal | None = None
-        self._help: HelpPane | None = None
         self.rail = Rail()
         self.pickers = PickerRow()
         self.notices = NoticeLine()
         self._body = QStackedWidget()
         self._lay_out()
         self._show_title(None)
-        self._restore_geometry()
+        restore_place(self, settings, QSize(*_SIZE))
+        self._widths = ColumnWidths(settings, self)
         self.rail.page_shown.connect(self.show_page)
         self.rail.page_entered.connect(self.enter_page)
         self.rail.theme_asked.connect(self.theme_asked)
-        self.rail.help_asked.connect(self.toggle_help)
+        self.rail.view_asked.connect(self.view_asked)
+        self.rail.help_asked.connect(self.help.toggle)
+        self.help.closed.connect(self._go_back_to_page)
+        self.rail.demo.asked.connect(self.demo_asked)
         self.pickers.new_machine_asked.connect(self._ask_for_machine)
+        self.notices.withdrawal_asked.connect(self._show_entry)
         QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self).activated.connect(self._keep)
         QShortcut(QKeySequence("Ctrl+Q"), self).activated.connect(self.close)
 
@@ -79,11 +88,20 @@ class MainWindow(QMainWindow):
         context.notice.connect(self.say)
         context.page_asked.connect(self.enter_page)
         context.shop_asked.connect(self.shop_asked)
+        context.demo_asked.connect(self.demo_asked)
+        context.help_asked.connect(self.help.toggle)
+        context.first_steps_asked.connect(self.help.show_first_steps)
+        self.is_demo = context.store.is_demo
+        self.rail.demo.setVisible(self.is_demo)
+        if self.is_demo:
+            mark_pictures(self.rail.demo.accessibleName())
+            self.closed.connect(partial(mark_pictures, ""))
         context.machine_changed.connect(self._show_title)
         context.machine_changed.connect(self._remember_machine)
+        context.kept.connect(self._offer_withdrawal)
         if author := str(self._settings.value("author", "")):
             context.sign(author)
-        context.author_changed.connect(partial(self._settings.setValue, "author"))
+        context.author_changed.connect(partial(self._remember, "author"))
         Signature(context, self.notices.author)
         self.pickers.serve(context)
         self.rail.finder.serve(context)
@@ -115,14 +133,15 @@ class MainWindow(QMainWindow):
         """Bring a page into view; it is made when first shown."""
         if self.context is None:
             return
+        entry = next(entry for entry in PAGES if entry.key == key)
         if key not in self._pages:
-            page = next(entry for entry in PAGES if entry.key == key).build(self.context)
-            self._pages[key] = page
+            page = self._pages[key] = entry.build(self.context)
             self._body.addWidget(page)
+            self._widths.watch(page, key)
         self._body.setCurrentWidget(self._pages[key])
         self.rail.mark(key)
-        self._settings.setValue("page", key)
-        self._show_help()
+        self._remember("page", key)
+        self.help.follow(entry)
 
     def enter_page(self, key: str) -> None:
         """Bring a page into view and put the keyboard on it."""
@@ -130,31 +149,13 @@ class MainWindow(QMainWindow):
         if key in self._pages:
             self._pages[key].take_focus()
 
-    def toggle_help(self) -> None:
-        """Show the help of the page in view beside it, or hide it."""
-        if self._help is not None and self._help.isVisible():
-            self._help.hide()
-            self.enter_page(self.rail.marked())
-            return
-        if self._help is None:
-            from app.helppane import HelpPane
-
-            self._help = HelpPane(self._middle)
-            self._help.closed.connect(self.toggle_help)
-        self._show_help()
-        self._help.show()
-        self._help.setFocus()
-
-    def _show_help(self) -> None:
-        if self._help is not None:
-            self._help.show_help(next(entry for entry in PAGES if entry.key == self.rail.marked()))
-            self._help.cover(self._body)
+    def _go_back_to_page(self) -> None:
+        self.enter_page(self.rail.marked())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the help follow the body."""
         super().resizeEvent(event)
-        if self._help is not None:
-            self._help.cover(self._body)
+        self.help.cover()
 
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Put a sentence on the notice line."""
@@ -169,7 +170,7 @@ class MainWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent) -> None:
         """Commit what is still being typed; ask only where that fails and readings would be lost."""
-        self._settings.setValue("geometry", self.saveGeometry())
+        keep_place(self, self._settings)
         saved = [page.save_draft() for page in self._pages.values()]
         if all(saved):
             super().closeEvent(event)
@@ -187,35 +188,48 @@ class MainWindow(QMainWindow):
         right.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
         right.setSpacing(STEP_PX)
         right.addWidget(self.pickers)
-        right.addWidget(self._body, 1)
+        room = BodyRoom(self._body)
+        right.addWidget(room, 1)
         across = QHBoxLayout()
         across.setSpacing(0)
         across.addWidget(self.rail)
         across.addLayout(right, 1)
-        self._middle = middle = QWidget()
+        middle = QWidget()
         down = QVBoxLayout(middle)
         down.setContentsMargins(0, 0, 0, 0)
         down.setSpacing(0)
         down.addLayout(across, 1)
         down.addWidget(self.notices)
         self.setCentralWidget(middle)
-
-    def _restore_geometry(self) -> None:
-        geometry = self._settings.value("geometry")
-        if geometry is None or not self.restoreGeometry(geometry):
-            room = self.screen().availableGeometry()
-            self.resize(min(_SIZE[0], room.width()), min(_SIZE[1], room.height()))
+        self.help = HelpSide(middle, room)
 
     def _show_title(self, machine: Machine | None) -> None:
-        self.setWindowTitle(f"{machine.name} – Slipgauge" if machine else "Slipgauge")
+        title = f"{machine.name} – Slipgauge" if machine else "Slipgauge"
+        in_demo = self.tr("Demo shop, invented data – {title}")
+        self.setWindowTitle(in_demo.format(title=title) if self.is_demo else title)
 
     def _remember_machine(self, machine: Machine | None) -> None:
-        self._settings.setValue("machine", machine.name if machine else "")
+        self._remember("machine", machine.name if machine else "")
+
+    def _remember(self, key: str, value: str) -> None:
+        """Keep a choice for the next start; those made in the demo shop are of no use there."""
+        if not self.is_demo:
+            self._settings.setValue(key, value)
 
     def _ask_for_machine(self) -> None:
         assert self.context is not None  # the picker offers it only when served
         self.context.select_machine(None)
         self.enter_page(_MACHINE_PAGE)
+
+    def _offer_withdrawal(self, trial: Trial) -> None:
+        """Offer the way back once everybody has said what there is to say of a kept trial."""
+        if trial.id is not None:
+            QTimer.singleShot(0, partial(self.notices.offer_withdrawal, trial.id))
+
+    def _show_entry(self, trial_id: int) -> None:
+        if self.context is not None:
+            self.enter_page(_LOG_PAGE)
+            self.context.trial_asked.emit(trial_id)
 
     def _keep(self) -> None:
         in_view = next((page for page in self._pages.values() if page is self._body.currentWidget()), None)

@@ -9,6 +9,7 @@ from typing import Any, TypeVar
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
+from app.units import inches_for
 from app.widgets.fields import ChoiceField, CountField, Form, LengthField, NumberField, TextField
 from app.widgets.materialfield import MaterialField
 from app.widgets.popover import Popover
@@ -159,7 +160,7 @@ def _instrument_form() -> Form:
     kinds = [(key, shown(kind.name)) for key, kind in KINDS.items()]
     form.add("name", shown(tr("&Name")), TextField(required=True, longest=80))
     form.add("kind", shown(tr("&Kind")), ChoiceField(kinds))
-    form.add("resolution_mm", shown(tr("&Resolution")), LengthField(low_mm=1e-5, high_mm=1.0, required=True), "mm")
+    form.add("resolution_mm", shown(tr("&Resolution")), _resolution(), "mm")
     form.add("u_outside_zero_mm", shown(tr("u of zero, &outside")), _spread(required=True), "mm")
     form.add("u_inside_zero_mm", shown(tr("u of zero, &inside")), _spread(required=True), "mm")
     scale = NumberField(low=0.0, high=1.0, required=True)
@@ -185,8 +186,12 @@ def _show_lengths(form: Form, kind: str) -> None:
         form.show_field(key, kind_of(kind).length)
 
 
+def _resolution() -> LengthField:
+    return LengthField(low_mm=1e-5, high_mm=1.0, required=True, inch=inches_for("instrument"))
+
+
 def _spread(*, required: bool = False) -> LengthField:
-    return LengthField(low_mm=0.0, high_mm=1.0, required=required)
+    return LengthField(low_mm=0.0, high_mm=1.0, required=required, inch=inches_for("instrument"))
 
 
 def _added(form: Popover, context: Context, add: Callable[[], _Row]) -> _Row | None:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit,
 
 from app.context import Level
 from app.theme import STEP_PX
+from app.widgets.labels import heading
 
 _AUTHOR_PX = 220
 # A sign beside the colour: the level must be told without it.
@@ -17,7 +18,12 @@ _INKS = {Level.INFO: "quiet", Level.GOOD: "good", Level.WARNING: "question", Lev
 
 
 class NoticeLine(QFrame):
-    """One line at the foot of the window; a new sentence replaces the last one."""
+    """One line at the foot of the window; a new sentence replaces the last one.
+
+    `withdrawal_asked` carries the number of the trial that was kept last and is not wanted after all.
+    """
+
+    withdrawal_asked = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -30,6 +36,14 @@ class NoticeLine(QFrame):
         layout = QHBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX // 2, 2 * STEP_PX, STEP_PX // 2)
         layout.addWidget(self.label, 1)
+        self.withdraw = QPushButton(self.tr("Withdraw it…"))
+        self.withdraw.setObjectName("plain")
+        tip = self.tr("A kept trial is not undone: it is withdrawn in the logbook, with the reason.")
+        self.withdraw.setToolTip(tip)
+        self.withdraw.hide()
+        self._kept = 0
+        self.withdraw.clicked.connect(self._ask_for_withdrawal)
+        layout.addWidget(self.withdraw)
         self.author = QLineEdit()  # whoever builds the window says when it is asked for
         self.author.setFixedWidth(_AUTHOR_PX)
         self.author.hide()
@@ -37,6 +51,7 @@ class NoticeLine(QFrame):
 
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Show a sentence and tell it to a screen reader."""
+        self.withdraw.hide()
         loudness = Level(level)
         self.label.setObjectName(_INKS[loudness])
         self.label.style().polish(self.label)
@@ -48,6 +63,15 @@ class NoticeLine(QFrame):
 
             QAccessible.updateAccessibility(QAccessibleEvent(self.label, QAccessible.Event.Alert))
 
+    def offer_withdrawal(self, trial_id: int) -> None:
+        """Offer the way back from a trial kept just now, until the next sentence."""
+        self._kept = trial_id
+        self.withdraw.show()
+
+    def _ask_for_withdrawal(self) -> None:
+        self.withdraw.hide()
+        self.withdrawal_asked.emit(self._kept)
+
 
 class Refusal(QWidget):
     """Why the database cannot be opened, with the ways out; the file itself stays as it is."""
@@ -58,8 +82,6 @@ class Refusal(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        heading = QLabel(self.tr("The database cannot be opened"))
-        heading.setObjectName("heading")
         self.sentence = QLabel()
         self.sentence.setWordWrap(True)
         _make_plain(self.sentence)
@@ -72,7 +94,7 @@ class Refusal(QWidget):
         self.copies.setAccessibleName(self.tr("Copies of this database"))
         self.restore = QPushButton(self.tr("&Restore this copy"))
         self.restore.setToolTip(self.tr("The file itself is set aside beside its copies first."))
-        self._lay_out(heading, self.sentence, promise)
+        self._lay_out(heading(self.tr("The database cannot be opened")), self.sentence, promise)
         self.offer(())
         self.setFocusProxy(self.retry)
         self.retry.clicked.connect(self.retried)

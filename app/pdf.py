@@ -6,6 +6,7 @@ A report flows over A4 pages with its foot and the number of the page on each. A
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from html import escape
 from pathlib import Path
 
@@ -24,7 +25,8 @@ from PySide6.QtGui import (
     QTextDocument,
 )
 
-from app.words import shown
+from app.units import inch_heading, inch_numbers, inch_sentence, is_length
+from app.words import in_inch, shown
 from core.guidance.reportblocks import Block, Heading, Label, Picture, Report, Says, Signature, Table
 
 DPI = 96
@@ -42,12 +44,14 @@ td, th { font-size: 8.5pt; padding: 2px 5px; } th { background: #eceae4; text-al
 """
 
 
-def write_report(report: Report, path: Path, pictures: Mapping[str, QImage] | None = None) -> bool:
-    """Write a report; pictures by name. False where the file cannot be written."""
+def write_report(
+    report: Report, path: Path, pictures: Mapping[str, QImage] | None = None, *, inch: bool = False
+) -> bool:
+    """Write a report, with its lengths in inch or not; pictures by name. False where the file cannot be written."""
     writer = _writer(path, shown(report.title))
     if writer is None:
         return False
-    document = _document(report, writer, pictures or {})
+    document = _document(report, writer, pictures or {}, inch)
     body = QSizeF(writer.width(), writer.height() - _FOOT_PX)
     document.setPageSize(body)
     painter = QPainter(writer)
@@ -76,7 +80,7 @@ def _writer(path: Path, title: str) -> QPdfWriter | None:
     return writer
 
 
-def _document(report: Report, writer: QPdfWriter, pictures: Mapping[str, QImage]) -> QTextDocument:
+def _document(report: Report, writer: QPdfWriter, pictures: Mapping[str, QImage], inch: bool) -> QTextDocument:
     document = QTextDocument()
     document.documentLayout().setPaintDevice(writer)
     font = QFont()
@@ -89,10 +93,25 @@ def _document(report: Report, writer: QPdfWriter, pictures: Mapping[str, QImage]
     first = True
     parts = []
     for block in report.blocks:
-        parts.append(_html(block, pictures, title=first and isinstance(block, Heading)))
+        parts.append(_html(_in_inch(block) if inch else block, pictures, title=first and isinstance(block, Heading)))
         first = first and not isinstance(block, Heading)
     document.setHtml("".join(parts))
     return document
+
+
+def _in_inch(block: Block) -> Block:
+    """Return a block with its lengths in inch: those of its sentences, and bare numbers below a heading in mm."""
+    if isinstance(block, Heading | Says):
+        return replace(block, text=inch_sentence(shown(block.text)))
+    if not isinstance(block, Table):
+        return block
+    headings = tuple(shown(heading) for heading in block.headings)
+    lengths = [is_length(heading) for heading in headings]
+    rows = tuple(
+        tuple(inch_numbers(shown(cell)) if bare else in_inch(cell) for cell, bare in zip(row, lengths, strict=True))
+        for row in block.rows
+    )
+    return replace(block, headings=tuple(map(inch_heading, headings)), rows=rows)
 
 
 def _html(block: Block, pictures: Mapping[str, QImage], *, title: bool) -> str:

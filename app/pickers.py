@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidg
 
 from app.context import Context
 from app.theme import STEP_PX
+from app.widgets.wraprow import WrapRow
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QKeyEvent, QWheelEvent
@@ -94,8 +95,7 @@ class PickerRow(QWidget):
         self.machine = Picker(self.tr("Machine"), self.tr("none"), self.tr("New machine…"))
         self.lot = Picker(self.tr("Filament lot"), self.tr("none"), self.tr("New lot…"))
         self.instrument = Picker(self.tr("Instrument"), self.tr("none"), self.tr("New instrument…"))
-        layout = QHBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
+        layout = WrapRow(self)
         layout.setSpacing(STEP_PX)
         for text, picker in (  # Alt+M, E, U belong to the frame; pages take other letters
             (self.tr("&Machine"), self.machine),
@@ -105,21 +105,19 @@ class PickerRow(QWidget):
             label = QLabel(text)
             label.setObjectName("quiet")
             label.setBuddy(picker)
-            layout.addWidget(label)
-            layout.addWidget(picker, 1)
-        layout.addStretch(1)
+            layout.add(_side_by_side(label, picker), shares=True)
         self.walk = QPushButton(self.tr("Walk   F9"))
         self.walk.setAccessibleName(self.tr("Back to the walk"))
         self.walk.setToolTip(self.tr("Back to the setup walk of this machine (F9)"))
         self.walk.setShortcut("F9")
         self.walk.setEnabled(False)
-        layout.addWidget(self.walk)
+        layout.add(self.walk)
         self.happened = QPushButton(self.tr("Log…   F8"))
         self.happened.setAccessibleName(self.tr("Log what happened"))
         self.happened.setToolTip(self.tr("Log what happened: a new belt, nozzle or spool, a crash, … (F8)"))
         self.happened.setShortcut("F8")
         self.happened.setEnabled(False)
-        layout.addWidget(self.happened)
+        layout.add(self.happened)
         self._forms: dict[Picker, Popover] = {}
         self._events: EventForm | None = None
 
@@ -187,3 +185,14 @@ class PickerRow(QWidget):
         if picker not in self._forms:
             self._forms[picker] = form(self._context, self)
         self._forms[picker].open_below(picker)
+
+
+def _side_by_side(label: QLabel, picker: Picker) -> QWidget:
+    both = QWidget()
+    row = QHBoxLayout(both)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.setSpacing(STEP_PX)
+    row.addWidget(label)
+    row.addWidget(picker, 1)
+    both.setMaximumWidth(label.sizeHint().width() + STEP_PX + picker.maximumWidth())
+    return both

@@ -1,4 +1,4 @@
-"""The list at the left: the find box, headings, below the open one its pages, help and theme switch at the foot."""
+"""The list at the left: the find box, headings, below the open one its pages, help, view and theme at the foot."""
 
 from __future__ import annotations
 
@@ -9,9 +9,12 @@ from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.demoband import DemoBand
 from app.finder import Finder
 from app.pages import PAGES, PageEntry
 from app.theme import DARK, STEP_PX, tokens
+from app.viewmenu import ViewMenu
+from app.widgets.wraprow import WrapRow
 
 _WIDTH_PX = 188
 _DIGITS = 9
@@ -28,32 +31,43 @@ class Rail(QFrame):
     page_shown = Signal(str)
     page_entered = Signal(str)
     theme_asked = Signal(bool)
+    view_asked = Signal(str, str)
     help_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("rail")
-        self.setFixedWidth(_WIDTH_PX)
         self._groups = {group: [entry.key for entry in entries] for group, entries in groupby(PAGES, _group)}
         self._seen = {group: keys[0] for group, keys in self._groups.items()}
         self.pages = {entry.key: self._make_button(entry) for entry in PAGES}
         self.headings = {group: self._make_heading(group, n) for n, group in enumerate(self._groups, start=1)}
-        self.finder = Finder()
+        self.demo, self.finder = DemoBand(), Finder()
+        self.demo.hide()
         self.help = QPushButton(self.tr("Help   F1"))
         self.help.setObjectName("plain")
+        self.view = ViewMenu()
         self.theme = QPushButton()
         self.theme.setObjectName("plain")
         self._name_theme()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, STEP_PX, 1, STEP_PX)
+        layout.addWidget(self.demo)
         layout.addWidget(self.finder)
         layout.addWidget(self._make_list(), 1)
-        layout.addWidget(self.help)
+        foot = WrapRow()  # below one another where letters are large
+        foot.setSpacing(0)
+        foot.add(self.help, shares=True)
+        foot.add(self.view)
+        layout.addLayout(foot)
         layout.addWidget(self.theme)
+        buttons = *self.pages.values(), *self.headings.values()
+        self.setFixedWidth(max(_WIDTH_PX, *(button.sizeHint().width() for button in buttons)))
         self.mark(PAGES[0].key)
         self.help.clicked.connect(self.help_asked)
         self.theme.clicked.connect(self._ask_for_theme)
         self.finder.page_chosen.connect(self.page_entered)
+        self.finder.view_chosen.connect(self.view_asked)
+        self.view.asked.connect(self.view_asked)
         self.finder.left.connect(self._come_back)
         for keys, slot in (
             ("F1", self.help_asked.emit),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, datetime
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
@@ -12,14 +13,17 @@ from PySide6.QtWidgets import QWidget
 
 from app.context import Context
 from app.pages import PAGES
+from app.pages.trialcard import kept_to_do
 from app.pdf import write_report
 from app.theme import LIGHT
+from app.units import inches_for
 from app.widgets.picturepane import PicturePane
 from app.widgets.plotdata import PlotData
 from app.widgets.plotexport import render_plot
 from app.widgets.plotpane import PlotPane
 from core.guidance.reportblocks import Report, csv_text
 from core.guidance.reports import Of, trial_report
+from core.guidance.verdict import with_action
 from core.records.rows import Trial
 
 _PLOT = QSize(800, 460)
@@ -34,15 +38,17 @@ def our_version() -> str:
         return "from source"
 
 
-def write_one(report: Report, path: Path, pictures: dict[str, QImage] | None = None) -> bool:
-    """Write a report as PDF, or its tables as CSV where the name ends so; pictures by name."""
+def write_one(
+    report: Report, path: Path, pictures: dict[str, QImage] | None = None, *, inch: bool = False
+) -> bool:
+    """Write a report as PDF, with lengths in inch or not, or its tables as CSV where the name ends so, in mm always."""
     if path.suffix.lower() == ".csv":
         try:
             path.write_text(csv_text(report.blocks), encoding="utf-8")
         except OSError:
             return False
         return True
-    return write_report(report, path, pictures or {})
+    return write_report(report, path, pictures or {}, inch=inch)
 
 
 def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path, picture: QWidget | None) -> bool:
@@ -60,9 +66,20 @@ def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path,
     lot = next((row for row in store.lots() if row.id == trial.lot_id), None)
     instrument = next((row for row in store.instruments() if row.id == trial.instrument_id), None)
     title = next((entry.shown_title() for entry in PAGES if entry.key == trial.subject), "")
-    report = trial_report(trial, Of(machine, lot, instrument, check, datetime.now(UTC), our_version()), title)
+    of = Of(machine, lot, instrument, check, datetime.now(UTC), our_version(), store.is_demo)
+    inch = inches_for(trial.subject) and path.suffix.lower() != ".csv"
+    report = trial_report(_held(trial) if inch else trial, of, title)
     drawn = None if picture is None else picture_of(picture)
-    return write_one(report, path, {} if drawn is None else {"trial": drawn})
+    return write_one(report, path, {} if drawn is None else {"trial": drawn}, inch=inch)
+
+
+def _held(trial: Trial) -> Trial:
+    """Return a trial whose verdict says in mm what is to be entered in mm elsewhere."""
+    held = (
+        with_action(advice, kept_to_do(advice)) if str(advice.get("unit", "")).startswith("mm") else advice
+        for advice in trial.verdict
+    )
+    return replace(trial, verdict=tuple(held))
 
 
 def plot_image(data: PlotData) -> QImage | None:

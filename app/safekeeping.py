@@ -65,5 +65,7 @@ class Safekeeper(QObject):
 
 
 def _look_after(store: Store, step: Step) -> tuple[str, ...]:
+    if store.is_demo:  # begun anew at any time: worth no copy
+        return ()
     store.storage.back_up_daily(step)
     return store.storage.warnings()

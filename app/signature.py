@@ -2,14 +2,19 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QLineEdit
 
+from app.authors import sign_as
 from app.context import Context, Level
 from app.words import shown
 from core.errors import InputError, StoreError
-from core.records.rows import Event, Trial, TrialState
 from core.words import tr
+
+if TYPE_CHECKING:
+    from core.records.rows import Trial  # the window is painted before there is one
 
 
 class Signature(QObject):
@@ -27,20 +32,19 @@ class Signature(QObject):
         field.editingFinished.connect(self._answer)
 
     def _look(self, kept: Trial) -> None:
+        from core.records.rows import TrialState
+
         if kept.state is TrialState.KEPT and not self._context.store.author:
             self._unsigned.append(kept)
             self._field.show()
 
     def _answer(self) -> None:
-        from app.eventform import remember_author
-
-        name = self._field.text().strip()
-        if name and name != self._context.store.author:
-            self._context.sign(name)
-            remember_author(self._context, name)
+        sign_as(self._context, self._field.text())
 
     def _sign(self, name: str) -> None:
         """Note on what was kept before that it is theirs; the trials themselves stay as they are."""
+        from core.records.rows import Event
+
         if not name:
             return
         self._field.hide()

@@ -15,12 +15,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtGui import QColor, QGuiApplication, QPalette
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFontInfo, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 STEP_PX = 8  # the rhythm: margins and gaps are this or a multiple of it
 CORNER_PX = 6
 _MIDDLE_GREY = 128
+_USUAL_PX = 13  # high: letters on most desktops
 _ICONS = Path(__file__).resolve().parents[1] / "resources" / "icons"
 
 
@@ -83,10 +85,17 @@ def tokens() -> Tokens:
 def apply_theme(app: QApplication, dark: bool | None = None) -> None:
     """Dress the application; None takes the choice of the desktop where it makes one, else light."""
     if dark is None:
+        dark = desktop_is_dark(app)
+    if dark is None:
         dark = app.palette().color(QPalette.ColorRole.Window).lightness() < _MIDDLE_GREY
     chosen = DARK if dark else LIGHT
     app.setPalette(_palette(chosen))
     app.setStyleSheet(_style_sheet(chosen))
+
+
+def desktop_is_dark(app: QApplication) -> bool | None:
+    """Return the choice of the desktop as it is now; None where it makes none."""
+    return {Qt.ColorScheme.Dark: True, Qt.ColorScheme.Light: False}.get(app.styleHints().colorScheme())
 
 
 def _palette(t: Tokens) -> QPalette:
@@ -118,6 +127,11 @@ def _palette(t: Tokens) -> QPalette:
     return palette
 
 
+def _larger(usual_px: int) -> int:
+    """Return a size of letters beside the usual text, which may be larger than usual on this desktop."""
+    return round(usual_px * max(QFontInfo(QGuiApplication.font()).pixelSize() / _USUAL_PX, 1.0))
+
+
 def _style_sheet(t: Tokens) -> str:
     return _frames(t) + _texts(t) + _buttons(t) + _fields(t) + _lists(t) + _bars(t)
 
@@ -127,6 +141,7 @@ def _frames(t: Tokens) -> str:
 QFrame#rail {{ border: none; background: {t.soft}; border-right: 1px solid {t.hairline}; }}
 QFrame#card, QFrame#popover {{ background: {t.card}; border: 1px solid {t.hairline}; border-radius: {CORNER_PX}px; }}
 QFrame#popover {{ border-color: {t.box}; border-radius: 0; }}
+QFrame#demo {{ background: {t.card}; border: 2px dashed {t.warning}; margin: 0 8px 6px 8px; }}
 QFrame#notice {{ border: none; border-top: 1px solid {t.hairline}; }}
 QScrollArea {{ background: transparent; border: none; }}
 QSplitter::handle {{ background: transparent; }}
@@ -136,9 +151,10 @@ QToolTip {{ background: {t.card}; color: {t.ink}; border: 1px solid {t.hairline}
 
 def _texts(t: Tokens) -> str:
     return f"""
-QLabel#heading {{ font-size: 17px; font-weight: 600; }}
+QLabel#heading {{ font-size: {_larger(17)}px; font-weight: 600; }}
 QLabel#quiet {{ color: {t.quiet}; }}
 QLabel#question {{ color: {t.warning}; }}
+QLabel#demoSign {{ color: {t.warning}; font-size: 15px; font-weight: 600; }}
 QLabel#good {{ color: {t.good}; }}
 """
 
@@ -171,7 +187,8 @@ QLineEdit, QComboBox, QPlainTextEdit {{ padding: 5px 8px; border: 1px solid {t.h
 QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border-color: {t.accent}; }}
 QLineEdit:disabled, QComboBox:disabled {{ color: {t.box}; background: {t.ground}; }}
 QLineEdit[wrong="true"], QComboBox[wrong="true"] {{ border-color: {t.warning}; }}
-QLineEdit#entry {{ font-size: 26px; padding: 6px 10px; border: 2px solid {t.hairline}; border-radius: {CORNER_PX}px; }}
+QLineEdit#entry {{ font-size: {_larger(26)}px; padding: 6px 10px; border: 2px solid {t.hairline};
+    border-radius: {CORNER_PX}px; }}
 QLineEdit#entry:focus {{ border-color: {t.accent}; }}
 QComboBox::drop-down {{ subcontrol-origin: padding; subcontrol-position: center right; width: 24px; border: none; }}
 QComboBox::down-arrow {{ image: url({(_ICONS / "arrow.svg").as_posix()}); width: 12px; height: 12px; }}

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import UTC, datetime
 from pathlib import Path
 from urllib.parse import urlsplit
 
 from PySide6.QtCore import QSettings
 
+from app.options import ANEW
 from core.errors import StoreError
 
 _KEY = "database"
@@ -21,6 +23,19 @@ def where_to_open(settings: QSettings, given: str | None) -> str | Path:
     from core.records.place import default_database_path  # slow to import: not before the first paint
 
     return given or str(settings.value(_KEY, "")) or default_database_path()
+
+
+def demo_to_open(how: str) -> Path:
+    """Begin the demo shop where that is due, or ANEW, and return its path.
+
+    Raises:
+        StoreError: the disk refuses, or no demo shop is where it belongs.
+    """
+    from core.records.demoshop import demo_path, ready_demo  # as above
+
+    path = demo_path()
+    ready_demo(path, datetime.now(UTC), anew=how == ANEW)
+    return path
 
 
 def remember_database(settings: QSettings, where: str) -> None:

@@ -20,7 +20,11 @@ LEVEL = 0.95
 LONGEST_MM = 1e5  # no printed part comes near: what is longer was mistyped
 MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
 
+CELL_MARK = "'"
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠", CELL_MARK)
+
 _NUMBER = re.compile(r"([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)")
+_FIGURE = re.compile(rf"{_NUMBER.pattern}(?: ± {_NUMBER.pattern})?(?: ?[%°]| mm)?")  # a value with its uncertainty
 _FRACTION = re.compile(r"([+-]?)(?:(\d{1,6})[ -]+)?(\d{1,6})/(\d{1,6})")
 _UNITS = {"": 1.0, "mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "″": MM_PER_INCH}
 
@@ -28,8 +32,14 @@ _UNITS = {"": 1.0, "mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PE
 def coverage_factor(dof: float, level: float = LEVEL) -> float:
     """Return the two-sided Student factor t_p(dof); the normal quantile for infinite degrees of freedom.
 
+    Raises:
+        InputError: field `level`, not between 0 and 1.
+
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
+    if not 0.0 < level < 1.0:
+        says = tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.", level=level)
+        raise InputError("level", says)
     p = 0.5 + level / 2
     if math.isinf(dof):
         return NormalDist().inv_cdf(p)  # spares scipy where nothing was read off readings
@@ -151,3 +161,16 @@ def _within_reach(text: str, mm: float, field: str) -> float:
     if abs(mm) > LONGEST_MM:
         raise InputError(field, tr("“{text}” is longer than 100 m; check the decimal mark.", text=text))
     return mm
+
+
+def is_formula(text: str) -> bool:
+    """Whether a spreadsheet would run a cell, or take away the mark before it."""
+    return text.lstrip(" ").startswith(FORMULA_SIGNS)
+
+
+def harmless_cell(text: str) -> str:
+    """Return a cell of a table for spreadsheets: marked as text where it would be run; values stay as they are.
+
+    Reference: common practice, no source: an apostrophe before what begins a formula.
+    """
+    return CELL_MARK + text if is_formula(text) and not _FIGURE.fullmatch(text) else text

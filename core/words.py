@@ -6,7 +6,11 @@ that the window can look the template up in its translation and fill in the same
 
 from __future__ import annotations
 
+import math
+from collections.abc import Iterable, Mapping
 from typing import Any
+
+SAID = "said"  # where a kept advice has its sentences with their templates, beside their English text
 
 
 class Words(str):
@@ -30,3 +34,61 @@ class Words(str):
 def tr(template: str, **values: Any) -> Words:
     """Return a translatable sentence; Qt's text extractor finds the template by the name of this function."""
     return Words(template, values)
+
+
+def listed(text: str) -> Words:
+    """Return a text of a data file as a sentence; `tests.translate` takes those that are shown from the files."""
+    return Words(text.replace("{", "{{").replace("}", "}}"), {})
+
+
+NOTHING = Words("", {})  # said where there is nothing to say
+
+
+def side_by_side(texts: Iterable[str], between: str = " ") -> Words:
+    """Return sentences after one another, each once, as one that can be translated piece by piece."""
+    values = {f"says_{number}": text for number, text in enumerate(dict.fromkeys(texts))}
+    return Words(between.join(f"{{{name}}}" for name in values), values)
+
+
+def as_plain(text: str) -> Any:
+    """Return a sentence as plain JSON values from which `from_plain` makes it again; a text of no template as it is."""
+    if not isinstance(text, Words):
+        return str(text)
+    values = {name: _plain_value(value) for name, value in text.values.items()}
+    if any(value is None for value in values.values()):  # no JSON value: its text alone can be stored
+        return str(text)
+    return {"template": text.template, "values": values}
+
+
+def _plain_value(value: Any) -> Any:
+    if isinstance(value, str):
+        return as_plain(value)
+    value = value.item() if hasattr(value, "item") else value  # a number of numpy
+    fits = isinstance(value, int) or (isinstance(value, float) and math.isfinite(value))
+    return value if fits else None
+
+
+def from_plain(plain: Any) -> str:
+    """Return what `as_plain` was given.
+
+    Raises:
+        ValueError: these are no values that it gives.
+    """
+    if not isinstance(plain, Mapping):
+        return str(plain)
+    try:
+        values = {
+            name: value if isinstance(value, int | float) else from_plain(value)
+            for name, value in plain["values"].items()
+        }
+        return Words(plain["template"], values)
+    except (AttributeError, IndexError, KeyError, TypeError) as error:
+        raise ValueError("no sentence") from error
+
+
+def kept_words(advice: Mapping[str, Any], name: str) -> str:
+    """Return a sentence of a kept advice, `action` or another, to be shown in any language."""
+    try:
+        return from_plain(advice[SAID][name])
+    except (KeyError, TypeError, ValueError):  # kept by an older version, or changed by hand
+        return str(advice.get(name, ""))

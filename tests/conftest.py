@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import threading
 import time
@@ -14,6 +15,22 @@ from PySide6.QtWidgets import QApplication  # noqa: E402
 
 # Said by the platform without a screen of window sizes, raising and popups; not ours to mend.
 _EXPECTED = "This plugin does not support "
+
+
+@pytest.fixture(autouse=True, scope="session")
+def _no_garbage_collected_in_other_threads():
+    """As in the program: a worker's thread must not take widgets apart; see app.garbage."""
+    gc.disable()
+    yield
+    gc.enable()
+
+
+@pytest.fixture(autouse=True)
+def _garbage(_no_garbage_collected_in_other_threads):
+    yield
+    from app.garbage import collect_what_is_due
+
+    collect_what_is_due()
 
 
 @pytest.fixture(scope="session")

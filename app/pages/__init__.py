@@ -59,6 +59,8 @@ PAGES: tuple[PageEntry, ...] = (
               "app.pages.machine_geometry.squareness", "SquarenessPage"),
     PageEntry("bedplane", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "Bed plane")),
               "app.pages.machine_geometry.bedplane", "BedPlanePage"),
+    PageEntry("firstlayer", _MACHINE, str(QT_TRANSLATE_NOOP("pages", "First layer")),
+              "app.pages.machine_geometry.firstlayer", "FirstLayerPage"),
     PageEntry("lots", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Lots")), "app.pages.filament.lots", "LotsPage"),
     PageEntry("diameter", _FILAMENT, str(QT_TRANSLATE_NOOP("pages", "Diameter")),
               "app.pages.filament.diameter", "DiameterPage"),

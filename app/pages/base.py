@@ -7,14 +7,15 @@ a sentence at the field and a `StoreError` into a notice.
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import TYPE_CHECKING, Any, ClassVar
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from app.basecheck import other_bases
 from app.context import Context, Level
+from app.pages.opentrial import Place, continued, may_move, only_readings
+from app.widgets.focus import focus_inside
+from app.widgets.undoing import Undoing
 from app.words import shown
 from core.errors import InputError, StoreError
 
@@ -32,10 +33,13 @@ class Page(QWidget):
         title: the page's heading in the window's language.
         result: the answer to the readings now on the page; None while they cannot answer.
         draft: the open trial as the store holds it; None before the first finished reading.
+        moves_along: whether an open trial may go with what is picked.
         unsaved: whether the store refused what stands on the page.
+        undoing: the steps that can be taken back, as long as the same trial is on the page.
     """
 
     subject: ClassVar[str] = ""
+    moves_along: ClassVar[bool] = True
     title: str = ""
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
@@ -44,7 +48,10 @@ class Page(QWidget):
         self.result: Any = None
         self.draft: Trial | None = None
         self.unsaved = False
-        self._draft_of: tuple[int | None, int | None] | None = None
+        self._draft_of: Place | None = None
+        self.undoing = Undoing(self, self.why_nothing_to_undo)
+        self.undoing.said.connect(context.say)
+        self.undoing.shown_wanted.connect(self.reveal)
         context.machine_changed.connect(self._follow_if_seen)
         context.lot_changed.connect(self._follow_if_seen)
 
@@ -99,18 +106,28 @@ class Page(QWidget):
     def hidden(self) -> None:
         """Called each time the page goes out of view."""
 
+    def reveal(self, widget: QWidget) -> None:
+        """Bring into view a widget whose entry was undone; here all are in view."""
+
+    def why_nothing_to_undo(self) -> str:
+        """Say why there is no step to undo where the page knows a reason."""
+        return ""
+
     # What the base does with them.
 
     def recompute(self) -> None:
-        """Read, compute, show; where the readings cannot answer, show why."""
+        """Read, compute, show; where the readings or the store cannot answer, show why."""
         self.clear_problems()
         self.result = None
         try:
-            self.result = self.compute(self.read())
-        except InputError as error:
-            self.show_problem(error.field, error.row, shown(error.message))
-            return
-        self.show_result(self.result)
+            try:
+                self.result = self.compute(self.read())
+            except InputError as error:
+                self.show_problem(error.field, error.row, shown(error.message))
+                return
+            self.show_result(self.result)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
 
     def save_draft(self) -> bool:
         """Commit the page as it stands and return whether nothing on it can be lost; an untouched page leaves no trial.
@@ -122,9 +139,7 @@ class Page(QWidget):
         if left is not None and not self.unsaved:
             return True
         try:
-            trial = replace(self._as_draft(self.record()), estimates=(), verdict=(), used=())
-            if left is not None:
-                trial = replace(trial, machine_id=left[0], lot_id=left[1] if trial.lot_id is not None else None)
+            trial = only_readings(continued(self.record(), self.draft), left)
             if trial != self.draft and (self.draft is not None or self.is_begun(trial)):
                 self.draft = self.context.store.save_draft(trial, self.draft)
         except InputError as error:
@@ -150,7 +165,7 @@ class Page(QWidget):
         if self.result is None:
             return
         try:
-            kept = self.context.store.keep(self.with_doubts(self._as_draft(self.record())), self.settings())
+            kept = self.context.store.keep(self.with_doubts(continued(self.record(), self.draft)), self.settings())
         except InputError as error:
             self.show_problem(error.field, error.row, shown(error.message))
             return
@@ -172,20 +187,11 @@ class Page(QWidget):
         except StoreError:
             return  # what is typed here stays; keeping will say what is wrong with the store
         if waiting is not None and waiting != self.draft:
-            self.draft = waiting
-            self.load_draft(waiting)
+            self._load(waiting)
 
     def take_focus(self) -> None:
         """Put the keyboard on the page: on its focus proxy, else on its first field."""
-        if self.focusProxy() is not None:
-            self.setFocus(Qt.FocusReason.OtherFocusReason)
-            return
-        field = self.nextInFocusChain()
-        while field is not None and self.isAncestorOf(field):
-            if field.isVisible() and field.isEnabled() and field.focusPolicy() & Qt.FocusPolicy.TabFocus:
-                field.setFocus(Qt.FocusReason.TabFocusReason)
-                return
-            field = field.nextInFocusChain()
+        focus_inside(self)
 
     def showEvent(self, event: QShowEvent) -> None:
         """Find the open trial of the picked machine and lot, then tell the page."""
@@ -193,6 +199,7 @@ class Page(QWidget):
         if not event.spontaneous():
             self._follow()
             self.shown()
+            self.undoing.watch()
 
     def hideEvent(self, event: QHideEvent) -> None:
         """Tell the page."""
@@ -200,13 +207,8 @@ class Page(QWidget):
         if not event.spontaneous():
             self.hidden()
 
-    def _as_draft(self, trial: Trial) -> Trial:
-        if self.draft is None:
-            return trial
-        return replace(trial, id=self.draft.id, started_at=self.draft.started_at)
-
-    def _here(self) -> tuple[int | None, int | None]:
-        return _id(self.context.machine), _id(self.context.lot)
+    def _here(self) -> Place:
+        return self.context.machine_id, self.context.lot_id
 
     def _follow_if_seen(self) -> None:
         if self.isVisible():
@@ -224,22 +226,23 @@ class Page(QWidget):
             text = self.tr("What was typed for the machine picked before is not stored yet; it stays here until it is.")
             self.context.say(text, Level.ERROR)
             return
+        self._turn_to(here)
+
+    def _turn_to(self, here: Place) -> None:
+        """Bring the open trial of a machine and lot, or move this one there where it may."""
         self._draft_of = here
         try:
             waiting = self.context.store.draft(self.subject, *here)
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
             return
-        if waiting is None and self.draft is not None and _may_move(self.draft, here):
+        if waiting is None and self.draft is not None and self.moves_along and may_move(self.draft, here):
             self.save_draft()
             return
-        self.draft = waiting
-        self.load_draft(waiting)
+        self._load(waiting)
 
-
-def _id(row: Any) -> int | None:
-    return None if row is None else row.id
-
-
-def _may_move(draft: Trial, here: tuple[int | None, int | None]) -> bool:
-    return all(was is None or was == now for was, now in zip((draft.machine_id, draft.lot_id), here, strict=True))
+    def _load(self, trial: Trial | None) -> None:
+        """Show another open trial; the steps of the one before are forgotten."""
+        self.draft = trial
+        self.load_draft(trial)
+        self.undoing.forget()

@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
-
-from PySide6.QtCore import QDateTime, QLocale
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
 
 from app.context import Context, Level
+from app.dates import day_text
+from app.units import hold
 from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData, Paragraph, Tone
-from app.words import local_numbers, shown
+from app.words import local_numbers, shown, unit_words
 from core.errors import StoreError
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Advice, Setting, setting_words
@@ -17,7 +18,7 @@ from core.measuring.doubt import conformity_of
 from core.measuring.tolerance import Conformity
 from core.quantity import Estimate, value_text
 from core.records.rows import Instrument, Trial
-from core.words import tr
+from core.words import kept_words, side_by_side, tr
 
 _TONES: dict[Setting, Tone] = {
     Setting.LEAVE: "good",
@@ -27,7 +28,6 @@ _TONES: dict[Setting, Tone] = {
     Setting.USE_INSTRUMENT: "good",
     Setting.INSTRUMENT_OUT: "warning",
 }
-_SHORT = QLocale.FormatType.ShortFormat
 _MANY = 10_000  # degrees of freedom; nobody tells more apart
 Row = tuple[str, str, str]
 
@@ -53,7 +53,9 @@ def advice_card(
     """
     paragraphs = [
         Paragraph(
-            shown(setting_words(a.setting)), f"{shown(a.action)} {shown(a.because)}", _TONES.get(a.setting, "plain")
+            shown(setting_words(a.setting)),
+            f"{to_do_text(a.setting, shown(a.action), a.unit)} {shown(a.because)}",
+            _TONES.get(a.setting, "plain"),
         )
         for a in advice
     ]
@@ -67,8 +69,19 @@ def advice_card(
     )
 
 
+def to_do_text(setting: Setting, action: str, unit: str) -> str:
+    """Return what to do; a length to be entered somewhere stays in mm, as it is entered there."""
+    return hold(action) if unit.startswith("mm") and setting is not Setting.MEND_MECHANICS else action
+
+
+def kept_to_do(advice: Mapping[str, Any]) -> str:
+    """Return what a kept advice says to do."""
+    action = local_numbers(shown(kept_words(advice, "action")))
+    return to_do_text(Setting(advice["setting"]), action, str(advice.get("unit", "")))
+
+
 def _mind(sentences: Sequence[str]) -> tuple[Paragraph, ...]:
-    return (Paragraph(shown(tr("Mind")), " ".join(dict.fromkeys(sentences)), "warning"),) if sentences else ()
+    return (Paragraph(shown(tr("Please note")), " ".join(dict.fromkeys(sentences)), "warning"),) if sentences else ()
 
 
 def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
@@ -76,7 +89,7 @@ def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
     paragraphs = [
         Paragraph(
             shown(setting_words(Setting(said["setting"]))),
-            local_numbers(f"{said['action']} {said['because']}"),
+            f"{kept_to_do(said)} {local_numbers(shown(kept_words(said, 'because')))}",
             _TONES.get(Setting(said["setting"]), "plain"),
         )
         for said in trial.verdict
@@ -84,7 +97,7 @@ def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
     return CardData(
         paragraphs=(*paragraphs, *_mind(trial.conditions.get("mind", ()))),
         rows=(*estimate_rows(trial.estimates), *further_rows),
-        untouched=" ".join(dict.fromkeys(str(said["do_not_touch"]) for said in trial.verdict)),
+        untouched=shown(side_by_side(kept_words(said, "do_not_touch") for said in trial.verdict)),
         can_keep=False,
         why_not=shown(tr("Kept trials are not changed.")),
     )
@@ -100,18 +113,18 @@ def place_row(context: Context, trial: Trial | None = None) -> Row:
         except StoreError as error:
             context.say(shown(error.message), Level.ERROR)
     names = [row.name for row in (machine, lot) if row is not None]
-    return shown(tr("machine, lot")), ", ".join(names) or shown(tr("none picked")), ""
+    return shown(tr("machine, lot")), hold(", ".join(names)) or shown(tr("none picked")), ""
 
 
 def instrument_row(instrument: Instrument, check: Trial | None) -> Row:
     """Return with what the readings were taken, and the check its uncertainties come from."""
-    label = shown(tr("instrument"))
+    label, name = shown(tr("instrument")), hold(instrument.name)
     if check is None or check.kept_at is None:
-        return label, instrument.name, shown(tr("never checked here"))
-    day = QLocale().toString(QDateTime.fromSecsSinceEpoch(int(check.kept_at.timestamp())).date(), _SHORT)
+        return label, name, shown(tr("never checked here"))
+    day = day_text(check.kept_at)
     if conformity_of(check) is Conformity.NOT_CONFORMING:
-        return label, instrument.name, shown(tr("found bad, check № {number}, {day}", number=check.id, day=day))
-    return label, instrument.name, shown(tr("check № {number}, {day}, is used", number=check.id, day=day))
+        return label, name, shown(tr("found bad, check № {number}, {day}", number=check.id, day=day))
+    return label, name, shown(tr("check № {number}, {day}, is used", number=check.id, day=day))
 
 
 def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
@@ -120,7 +133,7 @@ def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
 
 
 def _value(estimate: Estimate) -> str:
-    text = local_text(value_text(estimate)).replace("mm3", "mm³").replace("cm3", "cm³")
+    text = unit_words(local_text(value_text(estimate))).replace("mm3", "mm³").replace("cm3", "cm³")
     return text.removeprefix("+") if is_magnitude(estimate.name) else text
 
 

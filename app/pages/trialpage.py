@@ -11,13 +11,16 @@ from pathlib import Path
 from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
-from app.theme import STEP_PX
+from app.pages.kepttrials import kept_on_machine, kept_trial, newest_check
+from app.pages.triallayout import lay_out_trial
+from app.units import choose_unit
+from app.widgets.labels import heading
 from app.widgets.picturepane import Picture
-from app.widgets.plotpane import PlotData, PlotPane
+from app.widgets.plotpane import PlotPane
 from app.widgets.reading_rows import lists_of, rows_from
 from app.widgets.reportbutton import ReportButton
 from app.widgets.resultcard import ResultCard
@@ -25,15 +28,10 @@ from app.widgets.resulttext import CardData, Paragraph
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
-from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Trial
 
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
-_PLOT_PX = 240  # high: a long verdict scrolls rather than press the plot flat
-# Estimates that only the check of an instrument gives.
-_LINES_IN_SIGHT = 17  # of the verdict in the smallest window; the plot gives way
-_CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")
 
 
 class TrialPage(Page):
@@ -89,26 +87,10 @@ class TrialPage(Page):
         self.form, self.picture, self.card = form, plot, card
         if isinstance(plot, PlotPane):
             self.plot = plot
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
-        above, right, across, down = QHBoxLayout(), QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
-        above.addWidget(heading, 1)
-        for widget in head:
-            above.addWidget(widget)
-        plot.setMinimumHeight(_PLOT_PX)
-        right.addWidget(plot, 3)
-        right.addWidget(card, 2)
-        across.addWidget(form, 45)
-        across.addLayout(right, 55)
-        down.addLayout(above)
-        down.addLayout(across, 1)
-        down.setContentsMargins(0, 0, 0, 0)
+        lay_out_trial(self, (heading(self.title), *head), form, plot, card)
         card.head.addWidget(self.report)
         self.report.hide()
-        for layout in (above, right, down):
-            layout.setSpacing(STEP_PX)
-        across.setSpacing(2 * STEP_PX)
-        card.grow(_LINES_IN_SIGHT)
+        choose_unit(self.subject, form.model, plot, card)
         self.setFocusProxy(form)
         self._wire(form, plot, card)
 
@@ -120,12 +102,11 @@ class TrialPage(Page):
         used: Sequence[int] = (),
     ) -> Trial:
         """Return the trial as it stands on the page."""
-        machine, lot, instrument = self.context.machine, self.context.lot, self.context.instrument
         return Trial(
             subject=self.subject,
-            machine_id=machine.id if machine else None,
-            lot_id=lot.id if lot else None,
-            instrument_id=instrument.id if instrument else None,
+            machine_id=self.context.machine_id,
+            lot_id=self.context.lot_id,
+            instrument_id=self.context.instrument_id,
             readings=lists_of(self.form.model.rows()),
             conditions=self.form.conditions(),
             estimates=tuple(estimates),
@@ -138,22 +119,6 @@ class TrialPage(Page):
         """Keep the checks that are not met with the trial: whoever looks at it again is to see them."""
         mind = list(self.card.card.mind) if self.card.card else []
         return replace(trial, conditions={**trial.conditions, "mind": mind}) if mind else trial
-
-    def instrument_check(self) -> Trial | None:
-        """Return the last kept check of the picked instrument; None where it was never checked here."""
-        instrument = self.context.instrument
-        return self._check_of(instrument.id if instrument else None)
-
-    def _check_of(self, instrument_id: int | None) -> Trial | None:
-        if instrument_id is None:
-            return None
-        try:
-            found = [self.context.store.newest_for_instrument(name, instrument_id) for name in _CHECKED]
-            numbers = [newest[0] for newest in found if newest is not None]
-            return self.context.store.trial(max(numbers)) if numbers else None
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            return None
 
     def answer_change(self) -> None:
         """Judge again and commit: what the window shows as kept is in the database."""
@@ -172,27 +137,21 @@ class TrialPage(Page):
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show why there is no verdict: at its place, and in the card."""
-        if self.form.settings.show_problem(field, message):
-            message = f"{self.form.settings.field(field).accessibleName()}: {shown(message)}"
-        else:
-            self.form.model.show_problem(row, field, message)
-        self._empty_picture()
+        message = self.form.show_problem(field, row, message)
+        self._empty_picture("" if field == NOTHING_YET else message)
         if field == NOTHING_YET:
             self.card.show_empty()
         else:
             said = Paragraph(self.tr("Cannot tell yet:"), message, "unknown")
             self.card.show_card(CardData((said,), can_keep=False))
 
-    def _empty_picture(self) -> None:
-        if isinstance(self.picture, PlotPane):
-            self.picture.set_data(PlotData((), title=self.picture.data.title))
-        else:
-            self.picture.show_nothing()
+    def _empty_picture(self, says: str = "") -> None:
+        """Empty the picture, and say in it what is wrong where something is."""
+        self.picture.show_nothing(shown(says))
 
     def clear_problems(self) -> None:
         """Take the sentences away."""
-        self.form.settings.clear_problems()
-        self.form.model.clear_problems()
+        self.form.clear_problems()
 
     def load_draft(self, trial: Trial | None) -> None:
         """Show an open trial, or plan a new one."""
@@ -211,6 +170,10 @@ class TrialPage(Page):
         """Commit the readings in progress; a kept trial has nothing to commit."""
         return True if self.kept_trial else super().save_draft()
 
+    def why_nothing_to_undo(self) -> str:
+        """Say that a kept trial is withdrawn instead."""
+        return self.tr("Kept trials are not undone: withdraw one in the logbook.") if self.kept_trial else ""
+
     def keep(self) -> None:
         """Keep the trial unless something stands against it."""
         if why_not := self.why_not_keep():
@@ -220,7 +183,7 @@ class TrialPage(Page):
 
     def begin_anew(self) -> None:
         """Go on with the readings in progress."""
-        self.load_draft(self.draft)
+        self._load(self.draft)
         self.take_focus()
 
     def _wire(self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard) -> None:
@@ -260,10 +223,8 @@ class TrialPage(Page):
         if trial_id is None:
             self.begin_anew()
             return
-        try:
-            self._look_at(self.context.store.trial(trial_id))
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
+        if (trial := kept_trial(self.context, trial_id)) is not None:
+            self._look_at(trial)
 
     def _look_at(self, trial: Trial) -> None:
         self.picker.mark(trial)
@@ -272,6 +233,7 @@ class TrialPage(Page):
         self._show_trial(trial)
         self.form.lock(True)
         self.recompute()
+        self.undoing.forget()
 
     def _write_report(self, _kind: str, path: Path) -> bool:
         """Write the kept trial that is looked at; the button says whether it could."""
@@ -280,14 +242,8 @@ class TrialPage(Page):
         trial = self.kept_trial
         if trial is None:
             return False
-        return write_trial(self.context, trial, self._check_of(trial.instrument_id), path, self.picture)
+        return write_trial(self.context, trial, newest_check(self.context, trial.instrument_id), path, self.picture)
 
     def _list_trials(self) -> None:
         """List the kept trials of the picked machine."""
-        machine = self.context.machine
-        try:
-            trials = self.context.store.trials(subject=self.subject, machine_id=machine.id) if machine else ()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            trials = ()
-        self.picker.offer(trials)
+        self.picker.offer(kept_on_machine(self.context, self.subject))

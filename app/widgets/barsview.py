@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
@@ -61,7 +61,7 @@ class BarsPane(DataPicture):
         assert self.data is not None
         frame = _Frame(self.data, size, QFontMetrics(painter.font()))
         self._draw_key(painter, theme, frame)
-        frame.draw_axis(painter, theme)
+        frame.draw_axis(painter, theme, self.in_unit)
         for bar, y in zip(self.data.bars, frame.rows(), strict=True):
             self._draw_bar(painter, theme, frame, bar, y)
 
@@ -134,8 +134,8 @@ class _Frame:
         """Height of the middle of each row."""
         return [self.top_px + self.row_px * (row + 0.5) for row in range(self._count)]
 
-    def draw_axis(self, painter: QPainter, theme: Tokens) -> None:
-        """Draw zero and the ends of the scale."""
+    def draw_axis(self, painter: QPainter, theme: Tokens, in_unit: Callable[[str], str]) -> None:
+        """Draw zero and the ends of the scale, their texts in the unit that is shown."""
         foot = self.top_px + self.row_px * self._count
         painter.setPen(QPen(QColor(theme.hairline), 1))
         painter.drawLine(QPointF(self.low_px, foot), QPointF(self.high_px, foot))
@@ -144,7 +144,7 @@ class _Frame:
         measure = QFontMetrics(painter.font())
         taken: list[tuple[float, float]] = []
         for mm in (0.0, self.low, self.high):
-            text = "0" if mm == 0.0 else local_text(f"{mm:+.2f}".replace("-", "−")) + " mm"
+            text = "0" if mm == 0.0 else in_unit(local_text(f"{mm:+.2f}".replace("-", "−")) + " mm")
             wide = measure.horizontalAdvance(text)
             left = min(max(self.x(mm) - wide / 2, self.low_px), self.high_px + 8 - wide)
             if all(left > end + 4 or left + wide < start - 4 for start, end in taken):

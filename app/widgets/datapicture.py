@@ -40,11 +40,11 @@ class DataPicture(PicturePane):
         self.refresh()
         self.describe(data.summary)
 
-    def show_nothing(self) -> None:
-        """Say what is missing."""
+    def show_nothing(self, why: str = "") -> None:
+        """Say what is missing, or wrong."""
         self.data = None
         self.refresh()
-        self.describe(self._empty_text)
+        self.describe(why or self._empty_text)
 
     def hint(self) -> str:
         """Say what the marks mean."""

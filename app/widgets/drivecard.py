@@ -40,6 +40,7 @@ class DriveCard(QFrame):
         self.sketch = DriveSketch()
         self.steps = QLabel()
         self.steps.setObjectName("heading")
+        self.steps.setWordWrap(True)
         self.why = _wrapped("quiet")
         selectable = Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         self.steps.setTextInteractionFlags(selectable)
@@ -49,8 +50,7 @@ class DriveCard(QFrame):
         self._rows.setColumnStretch(1, 1)
         self._values: list[tuple[QLabel, QLabel]] = []
         for row in range(6):
-            name, value = QLabel(), _wrapped("")
-            name.setObjectName("quiet")
+            name, value = _wrapped("quiet"), _wrapped("")
             name.setAlignment(Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(name, row, 0)
             self._rows.addWidget(value, row, 1)

@@ -5,16 +5,25 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
-from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QWidget
 
 from app.widgets.fieldgrid import FieldGrid
-from app.widgets.fields import ChoiceField, CountField, LengthField, LineField, NumberField, TextField, Value
+from app.widgets.fields import (
+    ChoiceField,
+    CountField,
+    LengthField,
+    LineField,
+    NumberField,
+    TextField,
+    Value,
+    local_text,
+)
 from core.machine_geometry.catalogue import table
 from core.machine_geometry.drive import MICROSTEPS, OWN_PARTS, Drive, DriveKind, Reeving, drive_from_parts
 
 _COUNTED = ("pitch_mm", "teeth", "starts", "module_mm", "diameter_mm")  # what a person must look up at the machine
 _PERCENT = 100.0
+_LAST_ROW = 99
 
 
 class DriveForm(FieldGrid):
@@ -22,7 +31,7 @@ class DriveForm(FieldGrid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(2, parent)
-        self._grid.setAlignment(Qt.AlignmentFlag.AlignTop)  # a kind of few parts keeps its rows together
+        self._grid.setRowStretch(_LAST_ROW, 1)  # a kind of few parts keeps its rows together
         kinds = {
             DriveKind.BELT: self.tr("toothed belt"),
             DriveKind.SCREW: self.tr("screw"),
@@ -38,7 +47,8 @@ class DriveForm(FieldGrid):
         self.add("helix_deg", self.tr("Helix angle"), NumberField(), "°")
         self.add("diameter_mm", self.tr("Diameter"), LengthField(), "mm")
         motors = [
-            (row["full_steps"], f"{row['full_steps']} ({row['step_angle_deg']}°)") for row in table("drive_motors")
+            (row["full_steps"], local_text(f"{row['full_steps']} ({row['step_angle_deg']}°)"))
+            for row in table("drive_motors")
         ]
         self.add("full_steps", self.tr("&Full steps per turn"), ChoiceField(motors))
         self.add("microsteps", self.tr("Micr&osteps"), ChoiceField([(str(count), str(count)) for count in MICROSTEPS]))
@@ -94,7 +104,7 @@ class DriveForm(FieldGrid):
         self._line("u_percent").setPlaceholderText(self.tr("usual"))
         self._line("u_percent").setToolTip(
             self.tr("empty: common practice for this kind, no source; now {percent} %").format(
-                percent=f"{tolerance_ratio * _PERCENT:.3g}"
+                percent=local_text(f"{tolerance_ratio * _PERCENT:.3g}")
             )
         )
 

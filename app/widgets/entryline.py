@@ -25,8 +25,6 @@ class EntryLine(QLineEdit):
     flagged = Signal()
     repeated = Signal()
     block_pasted = Signal(str)
-    undo_wanted = Signal()
-    redo_wanted = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -87,11 +85,6 @@ class EntryLine(QLineEdit):
             return True
         if event.matches(QKeySequence.StandardKey.Paste):
             return self._paste_block()
-        for keys, wanted in ((QKeySequence.StandardKey.Undo, self.undo_wanted),
-                             (QKeySequence.StandardKey.Redo, self.redo_wanted)):
-            if event.matches(keys) and not self.isModified():
-                wanted.emit()
-                return True
         wanted_by_key = {"*": self.skipped, "/": self.flagged}.get(event.text())
         if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             wanted_by_key = self.went_back if event.key() == Qt.Key.Key_Up else self.skipped

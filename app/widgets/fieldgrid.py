@@ -31,6 +31,8 @@ class FieldGrid(Form):
     def add(self, key: str, label: str, field: Field, unit: str = "") -> Field:
         """Append a field with its label."""
         super().add(key, label, field, unit)
+        self._labels[key].setWordWrap(True)
+        self._labels[key].setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom)
         if isinstance(field, LineField):
             field.textEdited.connect(self.typed)
             field.setMinimumWidth(_NARROW_PX)
@@ -60,7 +62,7 @@ class FieldGrid(Form):
     def texts(self) -> dict[str, str]:
         """Return every field's text as typed, hidden ones too, so that what is unfinished can be stored."""
         return {
-            key: field.text() if isinstance(field, LineField) else str(field.value())
+            key: field.kept_text() if isinstance(field, LineField) else str(field.value())
             for key, field in self._fields.items()
         }
 

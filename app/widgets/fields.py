@@ -9,13 +9,24 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QEvent, QObject, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QWheelEvent
-from PySide6.QtWidgets import QComboBox, QGridLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtGui import QKeyEvent, QPaintEvent, QWheelEvent
+from PySide6.QtWidgets import (
+    QComboBox,
+    QGridLayout,
+    QLabel,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
+    QToolTip,
+    QVBoxLayout,
+    QWidget,
+)
 
+from app.units import inch_heading
+from app.widgets.lengthfields import GaugeField, LengthField
 from app.widgets.linefields import (
     ENTER,
     CountField,
-    LengthField,
     LineField,
     NumberField,
     TextField,
@@ -24,16 +35,19 @@ from app.widgets.linefields import (
     mark_problem,
     number_text,
 )
+from app.widgets.wordslabel import WordsLabel
 from app.words import shown
 
-__all__ = ["ChoiceField", "CountField", "Field", "Form", "LengthField", "LineField", "NumberField", "TextField",
-           "Value", "local_text", "number_text"]
+__all__ = ["ChoiceField", "CountField", "Field", "Form", "GaugeField", "LengthField", "LineField", "NumberField",
+           "TextField", "Value", "local_text", "number_text"]
 
 
 class ChoiceField(QComboBox):
     """One of several named values. The wheel turns it only while it has the focus."""
 
+    elision = Qt.TextElideMode.ElideRight
     changed = Signal()
+    edit_finished = Signal()  # after all that follows from `changed`
     problem_changed = Signal(str)
 
     def __init__(self, choices: Sequence[tuple[str, str]] = (), *, parent: QWidget | None = None) -> None:
@@ -70,6 +84,49 @@ class ChoiceField(QComboBox):
             mark_problem(self, message)
             self.problem_changed.emit(message)
 
+    def undo_state(self) -> str | None:
+        """Return what is chosen."""
+        return self.value()
+
+    def restore_state(self, state: str | None) -> None:
+        """Choose what was chosen before, where it is still offered, and announce it."""
+        if (place := self.findData(state)) >= 0:
+            self.setCurrentIndex(place)
+
+    def show_restored(self, _before: str | None) -> None:
+        """Put the keyboard here."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def event(self, event: QEvent) -> bool:
+        """Tell the whole text where it is too long for the field."""
+        if event.type() == QEvent.Type.ToolTip and not self.toolTip() and self.shown_text() != self.currentText():
+            QToolTip.showText(self.mapToGlobal(self.rect().bottomLeft()), self.currentText(), self)
+            return True
+        return super().event(event)
+
+    def shown_text(self) -> str:
+        """Return the chosen text as it fits into the field."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        part = QStyle.SubControl.SC_ComboBoxEditField
+        room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, self).width()
+        return self.fontMetrics().elidedText(self.currentText(), self.elision, room)
+
+    def paintEvent(self, _event: QPaintEvent) -> None:
+        """Draw the text with its end, or its middle, left out where it does not fit."""
+        painter, option = QStylePainter(self), QStyleOptionComboBox()
+        self.initStyleOption(option)
+        option.currentText = self.shown_text()
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+
+    def showPopup(self) -> None:
+        """Open the list as wide as its texts."""
+        view = self.view()
+        bar = view.verticalScrollBar().sizeHint().width() if self.count() > self.maxVisibleItems() else 0
+        view.setMinimumWidth(view.sizeHintForColumn(0) + bar + 2 * view.frameWidth())
+        super().showPopup()
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Let the wheel scroll the page unless this field has the focus."""
         if self.hasFocus():
@@ -80,6 +137,7 @@ class ChoiceField(QComboBox):
     def _announce(self) -> None:
         self.problem("")
         self.changed.emit()
+        self.edit_finished.emit()
 
 
 Field = LineField | ChoiceField
@@ -104,12 +162,12 @@ class Form(QWidget):
 
     def add(self, key: str, label: str, field: Field, unit: str = "") -> Field:
         """Append a field with its label; the unit stands behind the label's words."""
-        name = QLabel(f"{label}, {unit}" if unit else label)
+        name = WordsLabel(_labelled(label, field, unit))
         name.setBuddy(field)
         field.key = key
         field.setObjectName(key)
         field.setAccessibleName(name.text().replace("&", ""))
-        says = QLabel()
+        says = WordsLabel()
         says.setObjectName("question")
         says.setWordWrap(True)
         says.hide()
@@ -122,7 +180,7 @@ class Form(QWidget):
 
     def set_unit(self, key: str, label: str, unit: str) -> None:
         """Name a field anew where its unit depends on what was chosen."""
-        self._labels[key].setText(f"{label}, {unit}" if unit else label)
+        self._labels[key].setText(_labelled(label, self._fields[key], unit))
         self._fields[key].setAccessibleName(self._labels[key].text().replace("&", ""))
 
     def _arrange(self) -> None:
@@ -201,3 +259,9 @@ class Form(QWidget):
         if key in self._problems:
             self._problems[key].setText(message)
             self._problems[key].setVisible(bool(message) and not self._fields[key].isHidden())
+
+
+def _labelled(label: str, field: Field, unit: str) -> str:
+    """Return the words beside a field, with the unit in which it is shown."""
+    unit = inch_heading(unit) if isinstance(field, LengthField) and field.inch else unit
+    return f"{label}, {unit}" if unit else label

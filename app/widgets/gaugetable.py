@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from PySide6.QtCore import QLocale, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
+from app.gaugenames import shown_name
 from app.widgets.readings_table import ROW_PX
+from app.widgets.rowsmodel import told_place
 from app.words import shown
 from core.pieces.piece import Gauge
 
@@ -43,13 +45,15 @@ class GaugeTable(QTableWidget):
         with QSignalBlocker(self):
             self.setRowCount(len(gauges))
             for row, (gauge, count) in enumerate(zip(gauges, times, strict=True)):
-                texts = (str(row + 1), gauge.name, _length(gauge), shown(gauge.says), str(count))
+                texts = (str(row + 1), shown_name(gauge.name), _length(gauge), shown(gauge.says), str(count))
                 for column, text in enumerate(texts):
                     item = QTableWidgetItem(text)
                     left = column in (_NAME, _WHERE)
                     side = Qt.AlignmentFlag.AlignLeft if left else Qt.AlignmentFlag.AlignRight
                     item.setTextAlignment(side | Qt.AlignmentFlag.AlignVCenter)
                     item.setToolTip(text if left else "")
+                    title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
+                    item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, told_place(title, texts[_NAME]))
                     self.setItem(row, column, item)
             self.setCurrentCell(0 if gauges else -1, _NAME)
 

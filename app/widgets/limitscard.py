@@ -3,18 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from html import escape
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
-from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import LengthField, NumberField
+from app.widgets.findingscard import FindingsCard
 from app.words import shown
 from core.machine_geometry.drivelimits import DriveLimit, Wanted
 
-_LINE = '<p style="margin: 0 0 5px 0"><b>{head}:</b> {text}</p>'
 _BELT = ("belt_width_mm", "span_mm", "tone_hz")
 _RODS = ("rod_mm", "rod_measured_mm", "radius_mm")
 _TURNING = ("at_radius_mm", "centre_off_mm")
@@ -22,34 +19,13 @@ _TRAVELLING = ("height_mm", "load_ratio")
 _FACTORS = {"step_rate_per_s": 1000.0, "load_ratio": 0.01}  # typed in kHz and per cent
 
 
-class LimitsCard(QFrame):
+class LimitsCard(FindingsCard):
     """Asks for what is wanted of the drive and says what it allows."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setObjectName("card")
-        caution = QLabel(self.tr("Caution: pluck a belt with the machine off and its axes at rest."))
-        caution.setObjectName("question")
-        caution.setWordWrap(True)
-        self.form = self._make_form()
-        self.says = QLabel()
-        self.says.setWordWrap(True)
-        self.says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.says.setAccessibleName(self.tr("What the drive allows"))
-        self.says.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setWidget(self.says)
-        scroll.viewport().setAutoFillBackground(False)
-        self.says.setAutoFillBackground(False)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
-        layout.setSpacing(4)
-        for part in (caution, self.form):
-            layout.addWidget(part)
-        layout.addWidget(scroll, 1)
+        caution = self.tr("Caution: pluck a belt with the machine off and its axes at rest.")
+        self.lay_out(caution, self._make_form(), self.tr("What the drive allows"))
         self.show_limits(())
 
     def wanted(self) -> Wanted:
@@ -67,14 +43,9 @@ class LimitsCard(QFrame):
     def show_limits(self, limits: Sequence[DriveLimit]) -> None:
         """Show what the drive allows of what is wanted."""
         if limits:
-            lines = (_LINE.format(head=escape(shown(one.about)), text=escape(shown(one.says))) for one in limits)
-            self.says.setText("".join(lines))
+            self.show_lines((f"{shown(one.about)}:", shown(one.says)) for one in limits)
         else:
             self.say(self.tr("Type a layer height, a speed with the step rate of the controller, a load, or a tone."))
-
-    def say(self, text: str) -> None:
-        """Show other words in the place of the limits."""
-        self.says.setText(escape(text))
 
     def _make_form(self) -> FieldGrid:
         form = FieldGrid(4)

@@ -14,7 +14,6 @@ from PySide6.QtWidgets import QLineEdit, QWidget
 
 from app.words import shown
 from core.errors import InputError
-from core.quantity import length_from_text
 
 _NUMBER = re.compile(r"[+-]?(\d+([.,]\d*)?|[.,]\d+)")
 
@@ -51,13 +50,14 @@ class LineField(QLineEdit):
     """
 
     changed = Signal()
+    edit_finished = Signal()  # after all that follows from `changed`
     problem_changed = Signal(str)
 
     def __init__(self, *, required: bool = False, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.key = "value"
         self._required = required
-        self._finished_text = ""
+        self._finished_text = self._set_text = ""
         self.textEdited.connect(self._recheck)
 
     def value(self) -> Value:
@@ -77,7 +77,7 @@ class LineField(QLineEdit):
         """Show a value; no `changed`, and a problem shown before is gone."""
         with QSignalBlocker(self):
             self.setText("" if value is None else self.write(value))
-        self._finished_text = self.text()
+        self._finished_text = self._set_text = self.text()
         self.setToolTip("")
         self.problem("")
 
@@ -93,6 +93,14 @@ class LineField(QLineEdit):
         if message != self.accessibleDescription():
             mark_problem(self, message)
             self.problem_changed.emit(message)
+
+    def touched(self) -> bool:
+        """Whether a person has typed what stands here."""
+        return self.text() != self._set_text
+
+    def kept_text(self) -> str:
+        """Return the text to store, from which `show_text` shows the same again."""
+        return self.text()
 
     def read(self, text: str) -> Value:
         """Turn text that is not empty into a value, or raise InputError."""
@@ -140,6 +148,26 @@ class LineField(QLineEdit):
                 self.setText(self.finished_text(text) if text else "")
         self._finished_text = self.text()
         self.changed.emit()
+        self.edit_finished.emit()
+
+    def is_unfinished(self) -> bool:
+        """Whether a text is being typed that has not been finished yet."""
+        return self.text().strip() != self._finished_text
+
+    def undo_state(self) -> str:
+        """Return the text finished last."""
+        return self._finished_text
+
+    def restore_state(self, state: str) -> None:
+        """Show a text finished before, and announce it."""
+        with QSignalBlocker(self):
+            self.setText(state)
+        self.finish()
+
+    def show_restored(self, _before: str) -> None:
+        """Put the keyboard here, the text ready to be overwritten."""
+        self.setFocus(Qt.FocusReason.OtherFocusReason)
+        self.selectAll()
 
     def _recheck(self) -> None:
         """Take a problem away as soon as typing has mended it; find no new one before the edit is finished."""
@@ -199,39 +227,6 @@ class NumberField(LineField):
 
     def _limit_message(self, template: str, value: float, limit: float) -> str:
         return template.format(value=number_text(value), limit=number_text(limit))
-
-
-class LengthField(NumberField):
-    """A length in mm; inch and fractions of an inch are read and shown in mm. Limits in mm."""
-
-    def __init__(
-        self, *, low_mm: float | None = None, high_mm: float | None = None, required: bool = False,
-        parent: QWidget | None = None,
-    ) -> None:
-        super().__init__(low=low_mm, high=high_mm, required=required, parent=parent)
-
-    def mm(self) -> float | None:
-        """Return the length in mm, or None where an optional field is empty."""
-        return self.value()
-
-    def set_mm(self, length_mm: float | None) -> None:
-        """Show a length given in mm."""
-        self.set_value(length_mm)
-
-    def read(self, text: str) -> float:
-        """Read a length with comma or point, in mm or inch."""
-        return self.limited(length_from_text(text, self.key).mm)
-
-    def finished_text(self, text: str) -> str:
-        """Show millimetres; what was typed in inch stays in the tool tip."""
-        length = length_from_text(text, self.key)
-        self.setToolTip(self.tr("typed as {text}").format(text=text) if length.unit == "in" else "")
-        if length.unit == "in":
-            return number_text(length.mm)
-        return super().finished_text(re.sub(r"\s*mm$", "", text, flags=re.IGNORECASE))
-
-    def _limit_message(self, template: str, value: float, limit: float) -> str:
-        return template.format(value=f"{number_text(value)} mm", limit=f"{number_text(limit)} mm")
 
 
 class CountField(LineField):

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
+from app.widgets.labels import heading
 from app.widgets.machineform import MachineForm
+from app.widgets.wraprow import WrapRow
 
 
 class MachineCard(QFrame):
@@ -15,8 +17,6 @@ class MachineCard(QFrame):
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        heading = QLabel(title)
-        heading.setObjectName("heading")
         self.form = MachineForm()
         self.save_button = QPushButton(self.tr("Save machine   Ctrl+S"))
         self.save_button.setObjectName("primary")
@@ -28,12 +28,12 @@ class MachineCard(QFrame):
         scroll.setWidget(self.form)
         scroll.setMinimumWidth(self.form.minimumSizeHint().width())
         self.form.setAutoFillBackground(False)  # the scroll area turns it on, and the card's ground would not show
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.new_button)
-        buttons.addStretch(1)
-        buttons.addWidget(self.save_button)
+        buttons = WrapRow()
+        buttons.add(self.new_button)
+        buttons.add(QWidget(), shares=True)
+        buttons.add(self.save_button)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
-        layout.addWidget(heading)
+        layout.addWidget(heading(title))
         layout.addWidget(scroll, 1)
         layout.addLayout(buttons)

@@ -139,6 +139,12 @@ class MachineForm(QWidget):
             if key in form.texts():
                 form.field(key).setFocus(Qt.FocusReason.OtherFocusReason)
 
+    def show_axis_of(self, field: QWidget) -> None:
+        """Show the axis to whose parts a field belongs."""
+        for axis, form in self.drives.items():
+            if form.isAncestorOf(field) and axis in _SHARED[self.motion()]:
+                self._choose(axis)
+
     def is_blank(self, key: str) -> bool:
         """Whether a field of the axis shown is still to be typed."""
         return self.drives[self.axis()].texts().get(key) == ""

@@ -11,6 +11,7 @@ from PySide6.QtGui import QColor, QFontMetrics, QImage, QLinearGradient, QPainte
 from PySide6.QtWidgets import QWidget
 
 from app.theme import Tokens
+from app.units import hold, inch_numbers
 from app.widgets.fields import local_text, number_text
 from app.widgets.picturepane import PicturePane
 
@@ -67,10 +68,24 @@ class MapPane(PicturePane):
     def __init__(self, title: str, empty_text: str, parent: QWidget | None = None) -> None:
         super().__init__(title, parent)
         self.data: MapData | None = None
-        self._empty_text = empty_text
+        self._empty_text = self._nothing = empty_text
         self.plane_box = self.add_switch(self.tr("plane taken out"))
-        self.fixed_box = self.add_switch(self.tr("scale ±{limit} mm").format(limit=number_text(FIXED_MM)))
+        self.fixed_box = self.add_switch("")
+        self._name_switch()
         self.show_nothing()
+
+    def show_inches(self) -> None:
+        """Show heights in inch."""
+        super().show_inches()
+        self._name_switch()
+
+    def _name_switch(self) -> None:
+        text = self.tr("scale ±{limit} mm").format(limit=number_text(FIXED_MM))
+        self.fixed_box.setText(self.in_unit(text))
+
+    def _bare(self, text: str) -> str:
+        """Return a number without a unit in the unit that is shown."""
+        return inch_numbers(text) if self.inch else text
 
     def show_map(self, data: MapData) -> None:
         """Show a bed."""
@@ -78,10 +93,10 @@ class MapPane(PicturePane):
         self.describe(data.summary)
         self.refresh()
 
-    def show_nothing(self) -> None:
-        """Say what is missing."""
-        self.data = None
-        self.describe(self._empty_text)
+    def show_nothing(self, why: str = "") -> None:
+        """Say what is missing, or wrong."""
+        self.data, self._nothing = None, why or self._empty_text
+        self.describe(self._nothing)
         self.refresh()
 
     def hint(self) -> str:
@@ -108,7 +123,8 @@ class MapPane(PicturePane):
         mm = self.tr("mm")
         found = []
         for place, name in enumerate(data.names):
-            text = self.tr("{name} at {x}, {y} mm: {height} {mm}, above the plane {residual} {mm}").format(
+            says = self.tr("{name} at {x}, {y} mm: {height} {mm}, above the plane {residual} {mm}")
+            text = hold(says).format(  # a place is told to the machine, in mm
                 name=name,
                 x=number_text(data.x_mm[place], 1),
                 y=number_text(data.y_mm[place], 1),
@@ -124,7 +140,7 @@ class MapPane(PicturePane):
         if self.data is None:
             painter.setPen(QColor(theme.quiet))
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(QRect(QPoint(0, 0), size).adjusted(24, 0, -24, 0), flags, self._empty_text)
+            painter.drawText(QRect(QPoint(0, 0), size).adjusted(24, 0, -24, 0), flags, self._nothing)
             return
         plate = self._plate()
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
@@ -185,19 +201,38 @@ class MapPane(PicturePane):
         left = min(max(at.x() - width / 2, plate.left() - 44), plate.right() + 40 - width)
         painter.drawText(QRectF(left, top, width, line), Qt.AlignmentFlag.AlignCenter, screw.text)
 
-    def _draw_numbers(self, painter: QPainter, data: MapData, theme: Tokens) -> None:
-        """Write each height with its sign on a ground of its own: meaning never by colour alone."""
-        metrics, inside = painter.fontMetrics(), self._plate().adjusted(_RIM_PX, 1, -_RIM_PX, -1).toRect()
-        for place, value in enumerate(self.values_mm().tolist()):
-            text = local_text(f"{value:+.2f}") if round(value, 2) else "0"
+    def numbers(self, metrics: QFontMetrics) -> list[tuple[int, str, QRect]]:
+        """Return place, text and box of the heights that have room.
+
+        Where they would cover each other the larger ones stay, those that stand out first; the arrow keys tell all.
+        """
+        data = self.data
+        if data is None:
+            return []
+        inside = self._plate().adjusted(_RIM_PX, 1, -_RIM_PX, -1).toRect()
+        values, found = self.values_mm().tolist(), list[tuple[int, str, QRect]]()
+        for place in sorted(range(len(values)), key=lambda n: (not data.flagged[n], -abs(values[n]))):
+            value = values[place]
+            text = self._bare(local_text(f"{value:+.2f}")) if round(value, 2) else "0"
             if data.flagged[place]:
                 text = f"⚑ {text}"
             box = _box(metrics, text)
             box.moveCenter(self._at(data.x_mm[place], data.y_mm[place]).toPoint())
             box.moveLeft(max(min(box.left(), inside.right() - box.width()), inside.left()))
             box.moveTop(max(min(box.top(), inside.bottom() - box.height()), inside.top()))
+            if not any(box.intersects(other) for _, _, other in found):
+                found.append((place, text, box))
+        return found
+
+    def _draw_numbers(self, painter: QPainter, data: MapData, theme: Tokens) -> None:
+        """Write heights with their sign on a ground of their own, a dot where there is no room for a number."""
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(theme.ink))
+        for x, y in zip(data.x_mm, data.y_mm, strict=True):
+            painter.drawEllipse(self._at(x, y), 1.5, 1.5)
+        for place, text, box in self.numbers(painter.fontMetrics()):
             ground = QColor(theme.card)
-            ground.setAlpha(225)
+            ground.setAlpha(235)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(ground)
             painter.drawRoundedRect(box, 3, 3)
@@ -213,8 +248,8 @@ class MapPane(PicturePane):
         painter.fillRect(bar, shades)
         painter.setPen(QColor(theme.quiet))
         line = painter.fontMetrics().height()
-        limit = local_text(f"{self.limit_mm():.2f}")
-        for y, text in ((bar.top(), f"+{limit}"), (bar.center().y() - line / 2, self.tr("0 mm")),
+        limit = self._bare(local_text(f"{self.limit_mm():.2f}"))
+        for y, text in ((bar.top(), f"+{limit}"), (bar.center().y() - line / 2, self.in_unit(self.tr("0 mm"))),
                         (bar.bottom() - line, f"−{limit}")):  # fmt: skip
             painter.drawText(QRectF(bar.right() + 4, y, 58, line), Qt.AlignmentFlag.AlignLeft, text)
 

@@ -11,6 +11,7 @@ from app.theme import STEP_PX
 from app.widgets.fields import number_text
 from app.words import shown
 from core.filament.materials import Figure, Material, figure_words, find_material
+from core.words import listed
 
 _UNITS = {"1e-6/K": "10⁻⁶/K", "g/cm3": "g/cm³"}
 _CELL = "padding-right: 10px; white-space: nowrap"
@@ -82,4 +83,4 @@ def _by_source(material: Material) -> list[tuple[str, str]]:
     names: dict[str, list[str]] = {}
     for figure in material.figures:
         names.setdefault(figure.source, []).append(shown(figure_words(figure.name)))
-    return [(", ".join(of), source) for source, of in names.items()]
+    return [(", ".join(of), shown(listed(source))) for source, of in names.items()]

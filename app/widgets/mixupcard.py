@@ -4,19 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from html import escape
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
-from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, LengthField, NumberField, Value
+from app.widgets.findingscard import FindingsCard
 from app.words import shown
-from core.machine_geometry.drive import FoundSteps
+from core.machine_geometry.foundsteps import FoundSteps
 from core.machine_geometry.mixup import Mixup, MixupSearch
 
-_LINE = '<p style="margin: 0 0 5px 0"><b>{head}</b> {text}</p>'
 _PERCENT = 100.0
 PRINTED, TRAVELLED = "printed", "travelled"
 _USUAL: dict[str, Value] = {
@@ -37,36 +34,15 @@ class Entries:
     shrink_ratio: float
 
 
-class MixupCard(QFrame):
+class MixupCard(FindingsCard):
     """Asks for the value found and for commanded and measured length; shows what they come to."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setObjectName("card")
-        caution = QLabel(
-            self.tr("Caution: axes start without warning. Nothing in the travel, lowest speed, off switch at hand.")
+        caution = self.tr(
+            "Caution: axes start without warning. Nothing in the travel, lowest speed, off switch at hand."
         )
-        caution.setObjectName("question")
-        caution.setWordWrap(True)
-        self.form = self._make_form()
-        self.says = QLabel()
-        self.says.setWordWrap(True)
-        self.says.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self.says.setAccessibleName(self.tr("Result of the mix-up finder"))
-        self.says.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setWidget(self.says)
-        scroll.viewport().setAutoFillBackground(False)
-        self.says.setAutoFillBackground(False)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
-        layout.setSpacing(4)
-        for part in (caution, self.form):
-            layout.addWidget(part)
-        layout.addWidget(scroll, 1)
+        self.lay_out(caution, self._make_form(), self.tr("Result of the mix-up finder"))
         self.clear()
         self.form.changed.connect(self.show_own_fields)
 
@@ -98,7 +74,7 @@ class MixupCard(QFrame):
                 for place, hit in enumerate(search.hits, 1)
             ]
         if lines:
-            self.says.setText("".join(_LINE.format(head=escape(head), text=escape(text)) for head, text in lines))
+            self.show_lines(lines)
         else:
             self.say(
                 self.tr(
@@ -109,7 +85,7 @@ class MixupCard(QFrame):
 
     def say(self, text: str) -> None:
         """Show other words in the place of the findings."""
-        self.says.setText(_LINE.format(head="", text=escape(text)))
+        self.show_lines([("", text)])
 
     def show_own_fields(self) -> None:
         """Ask for the shrinkage where a printed part was measured."""

@@ -32,15 +32,28 @@ from PySide6.QtWidgets import (
 )
 
 from app.theme import STEP_PX, Tokens, tokens
+from app.units import inch_sentence
+from app.widgets.invented import marked
+from app.widgets.wordslabel import WordsLabel
+from app.widgets.wraprow import WrapRow
 
 
 class Picture(QFrame):
     """What a page shows above the verdict; `said` carries a sentence and its level after copying or saving."""
 
     said = Signal(str, str)
+    inch = False
 
-    def show_nothing(self) -> None:
-        """Show that there is no result."""
+    def show_inches(self) -> None:
+        """Show lengths in inch."""
+        self.inch = True
+
+    def in_unit(self, text: str) -> str:
+        """Return a sentence with its lengths in the unit that is shown."""
+        return inch_sentence(text) if self.inch else text
+
+    def show_nothing(self, why: str = "") -> None:
+        """Show that there is no result, and why."""
         raise NotImplementedError
 
 
@@ -55,8 +68,9 @@ class PicturePane(Picture):
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        self.heading = QLabel(title)
+        self.heading = WordsLabel(title)
         self.heading.setObjectName("heading")
+        self.heading.setWordWrap(True)
         self.picture_button = QPushButton(self.tr("Picture"))
         self.picture_button.setObjectName("plain")
         self.picture_button.setAccessibleName(self.tr("Copy or save the picture"))
@@ -64,7 +78,7 @@ class PicturePane(Picture):
         self.tells = QLabel()
         self.tells.setObjectName("quiet")
         self.tells.setWordWrap(True)
-        self._switches = QHBoxLayout()
+        self._switches = WrapRow()
         self._point = -1
         self._make_menu()
         self._make_layout()
@@ -89,8 +103,9 @@ class PicturePane(Picture):
         """Add a check box below the heading; switching draws anew."""
         box = QCheckBox(text)
         box.setChecked(on)
+        box.setProperty("entry", False)  # a look at what is there is nothing to undo
         box.toggled.connect(self.refresh)
-        self._switches.insertWidget(self._switches.count() - 1, box)
+        self._switches.add(box)
         return box
 
     def describe(self, summary: str) -> None:
@@ -99,12 +114,12 @@ class PicturePane(Picture):
         self.sheet.setAccessibleName(name if self.points() else self.heading.text())
         self.setAccessibleName(self.heading.text())
         for part in (self, self.sheet):
-            part.setAccessibleDescription(summary)
+            part.setAccessibleDescription(self.in_unit(summary))
 
     def refresh(self) -> None:
         """Draw anew."""
         self._point = -1
-        self.tells.setText(self.hint())
+        self.tells.setText(self.in_unit(self.hint()))
         self.tells.setVisible(bool(self.tells.text()))
         self.sheet.update()
 
@@ -119,7 +134,7 @@ class PicturePane(Picture):
     def tell(self, point: int) -> None:
         """Ring a point and tell it below the sheet; -1 leaves it."""
         self._point = point
-        text = self.points()[point][1] if point >= 0 else self.hint()
+        text = self.in_unit(self.points()[point][1] if point >= 0 else self.hint())
         self.tells.setText(text)
         self.tells.setVisible(bool(text))
         if point >= 0:
@@ -132,12 +147,12 @@ class PicturePane(Picture):
 
     def copy_picture(self) -> None:
         """Put the picture on the clipboard."""
-        QGuiApplication.clipboard().setPixmap(self.sheet.grab())
+        QGuiApplication.clipboard().setImage(marked(self.sheet.grab().toImage()))
         self.said.emit(self.tr("The picture is on the clipboard."), "good")
 
     def export_png(self, path: str) -> bool:
         """Write the picture as PNG; a failure is said in words and returned as False."""
-        done = self.sheet.grab().save(path, "PNG")
+        done = marked(self.sheet.grab().toImage()).save(path, "PNG")  # type: ignore[call-overload]
         says = (
             self.tr("Picture saved: {path}")
             if done
@@ -157,7 +172,6 @@ class PicturePane(Picture):
         head.addWidget(self.heading, 1)
         head.addWidget(self.picture_button)
         self._switches.setSpacing(2 * STEP_PX)
-        self._switches.addStretch(1)
         column = QVBoxLayout(self)
         column.setContentsMargins(12, STEP_PX, 12, STEP_PX)
         column.setSpacing(4)

@@ -7,6 +7,8 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen, QPo
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme import tokens
+from app.units import inch_sentence
+from app.words import shown
 from core.pieces.piece import Gauge, Outline, Piece, Point, Prism, box
 
 _BAR_PX, _PLATE_PX = 84, 132
@@ -20,8 +22,9 @@ _MARK_MM = 1.0  # prisms no higher than this are marks, too small for the sketch
 class PieceSketch(QWidget):
     """Draws one piece; the gauge that is lit shows its jaws, its number and its nominal length."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, *, inch: bool = False, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._inch = inch
         self._piece: Piece | None = None
         self._lit: Gauge | None = None
         self._number = 0
@@ -43,7 +46,7 @@ class PieceSketch(QWidget):
             x0, y0, x1, y1 = self._limits()
             self.setFixedHeight(_BAR_PX if (y1 - y0) < _FLAT_RATIO * (x1 - x0) else _PLATE_PX)
             self.setAccessibleName(self.tr("Sketch of the piece"))
-            self.setAccessibleDescription(str(gauge.says))
+            self.setAccessibleDescription(shown(gauge.says))
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -86,6 +89,7 @@ class PieceSketch(QWidget):
         text = self.tr("№ {number}   {length} mm") if self._number else self.tr("{length} mm")
         length = QLocale().toString(gauge.nominal_mm, "f", 0 if gauge.nominal_mm == round(gauge.nominal_mm) else 2)
         text = text.format(number=self._number, length=length)
+        text = inch_sentence(text) if self._inch else text
         width = painter.fontMetrics().horizontalAdvance(text) + 8
         left = min(max(middle.x() - width / 2, 0.0), self.width() - width)
         label = QRectF(left, middle.y() - 9, width, 18)

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLineF, QLocale, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QImage, QPainter, QPen
 
+from app.gaugenames import shown_name
 from app.theme import Tokens
 from app.widgets.picturepane import PicturePane
 from app.words import shown
@@ -45,7 +46,7 @@ class PieceView(PicturePane):
         gauges = [self._sentence(number) for number in range(len(planned.gauges))]
         self.describe("\n".join([shown(planned.purpose), *gauges]))
 
-    def show_nothing(self) -> None:
+    def show_nothing(self, why: str = "") -> None:
         """Show no piece: none fits."""
         self._planned, self._solids, self._drawn, self._lit = None, (), None, -1
         self.heading.setText("")
@@ -159,7 +160,8 @@ class PieceView(PicturePane):
     def _sentence(self, number: int) -> str:
         gauge = self._gauge(number)
         text = self.tr("№ {number}   {name}, {length}: {says}")
-        return text.format(number=number + 1, name=gauge.name, length=_length_text(gauge), says=shown(gauge.says))
+        name, says = shown_name(gauge.name), shown(gauge.says)
+        return text.format(number=number + 1, name=name, length=_length_text(gauge), says=says)
 
 
 def _beside(point: QPointF, direction: QPointF, turn: float) -> QPointF:

@@ -5,11 +5,23 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSize, Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTableView,
+    QWidget,
+)
+
+from app.units import inch_heading, inch_numbers, inch_sentence, is_length
+from app.widgets.rowsmodel import told_place
 
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
+_GAP_PX = 8
 
 
 class TextRows(QAbstractTableModel):
@@ -20,12 +32,32 @@ class TextRows(QAbstractTableModel):
         self._headings = tuple(headings)
         self._numbers_from = numbers_from
         self._rows: list[tuple[str, ...]] = []
+        self._lengths: set[int] = set()
+        self._inch = False
+        self.two_lines = False
+
+    def show_inches(self) -> None:
+        """Show the rows that come from now on in inch: numbers below a heading in mm."""
+        self._inch = True
+        self._lengths = {place for place, heading in enumerate(self._headings) if is_length(heading)}
+        self._headings = tuple(inch_heading(heading) for heading in self._headings)
 
     def set_rows(self, rows: Sequence[Sequence[str]]) -> None:
         """Show other rows."""
         self.beginResetModel()
-        self._rows = [tuple(row) for row in rows]
+        self._rows = [tuple(self._in_unit(place, cell) for place, cell in enumerate(row)) for row in rows]
         self.endResetModel()
+
+    def _in_unit(self, column: int, cell: str) -> str:
+        if not self._inch:
+            return cell
+        return inch_numbers(cell) if column in self._lengths else inch_sentence(cell)
+
+    def head_in_two_lines(self, two_lines: bool) -> None:
+        """Write the unit of a number below its heading, or beside it."""
+        if two_lines != self.two_lines:
+            self.two_lines = two_lines
+            self.headerDataChanged.emit(Qt.Orientation.Horizontal, 0, len(self._headings) - 1)
 
     def rows(self) -> list[tuple[str, ...]]:
         """Return what is shown."""
@@ -45,19 +77,38 @@ class TextRows(QAbstractTableModel):
             return self._rows[index.row()][index.column()]
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return self._align(index.column())
+        if role == Qt.ItemDataRole.AccessibleDescriptionRole:
+            return told_place(self._headings[index.column()], self._rows[index.row()][0])
         return None
 
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
-        """Return a heading, above its column."""
+        """Return a heading, above its column, or the name of a row, which only a screen reader is told."""
+        if orientation == Qt.Orientation.Vertical:
+            return self._rows[section][0] if role == Qt.ItemDataRole.DisplayRole else None
         if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.DisplayRole:
-            return self._headings[section]
+            return self._heading(section)
         if orientation == Qt.Orientation.Horizontal and role == Qt.ItemDataRole.TextAlignmentRole:
             return self._align(section)
         return None
 
+    def _heading(self, column: int) -> str:
+        heading = self._headings[column]
+        below = self.two_lines and column >= self._numbers_from
+        return "\n".join(heading.rsplit(", ", 1)) if below else heading
+
     def _align(self, column: int) -> Qt.AlignmentFlag:
         side = Qt.AlignmentFlag.AlignRight if column >= self._numbers_from else Qt.AlignmentFlag.AlignLeft
         return side | Qt.AlignmentFlag.AlignVCenter
+
+
+class _Apart(QStyledItemDelegate):
+    """Keeps numbers apart that no wide heading keeps apart."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
+        """Ask for a gap beside the text."""
+        rows = index.model()
+        apart = isinstance(rows, TextRows) and rows.two_lines
+        return super().sizeHint(option, index) + QSize(_GAP_PX if apart else 0, 0)
 
 
 class PlainTable(QTableView):
@@ -69,6 +120,7 @@ class PlainTable(QTableView):
         super().__init__(parent)
         self.rows = TextRows(headings, numbers_from)
         self.setModel(self.rows)
+        self.setItemDelegate(_Apart(self))
         self.setAccessibleName(name)
         self.setTabKeyNavigation(False)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
@@ -87,3 +139,21 @@ class PlainTable(QTableView):
     def set_rows(self, rows: Sequence[Sequence[str]]) -> None:
         """Show other rows."""
         self.rows.set_rows(rows)
+        self._fit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Follow the width."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Write the headings in two lines where the names in the first column would lack the room."""
+        head = self.horizontalHeader()
+        self.rows.head_in_two_lines(False)
+        needed = sum(max(self.sizeHintForColumn(column), head.sectionSizeHint(column))
+                     for column in range(self.rows.columnCount()))
+        self.rows.head_in_two_lines(needed > self.viewport().width())
+
+    def show_inches(self) -> None:
+        """Show lengths in inch from the next rows on."""
+        self.rows.show_inches()

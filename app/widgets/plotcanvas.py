@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QGraphicsSimpleTextItem, QLabel, QWidget
 
 from app.theme import Tokens
+from app.widgets.fields import local_text
 from app.widgets.plotaxis import Axis
 from app.widgets.plotdata import Floats, PlotData, home_ranges
 from app.widgets.plotdrawing import Drawing
@@ -298,7 +299,7 @@ def _tip_text(data: PlotData, number: int, index: int) -> str:
     series = data.points[number]
     if index < len(series.tips):
         return series.tips[index]
-    return f"{series.name}: {series.x[index]:.6g}, {series.y[index]:.6g}".replace("-", "−")
+    return f"{series.name}: " + local_text(f"{series.x[index]:.6g}  {series.y[index]:.6g}").replace("  ", ", ")
 
 
 def _beside(size: QSize, point: QPointF, bounds: QRect) -> QRect:

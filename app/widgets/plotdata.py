@@ -5,8 +5,9 @@ No Qt here: pages fill these classes from a result, the canvas draws them. Units
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
+from typing import overload
 
 import numpy as np
 from numpy.typing import NDArray
@@ -28,6 +29,25 @@ def _none() -> Floats:
 
 def _no_marks() -> Bools:
     return np.empty(0, dtype=bool)
+
+
+class Tips(Sequence[str]):
+    """Sentences for the hover, made when one is asked for: ten thousand of them would be slow."""
+
+    def __init__(self, count: int, tell: Callable[[int], str]) -> None:
+        self._count, self._tell = count, tell
+
+    def __len__(self) -> int:
+        return self._count
+
+    @overload
+    def __getitem__(self, index: int) -> str: ...
+    @overload
+    def __getitem__(self, index: slice) -> Sequence[str]: ...
+    def __getitem__(self, index: int | slice) -> str | Sequence[str]:
+        if isinstance(index, slice):
+            return [self._tell(place) for place in range(self._count)[index]]
+        return self._tell(range(self._count)[index])
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -16,6 +16,7 @@ from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
+Table = NDArray[np.float64] | NDArray[np.int32]  # summed areas
 
 CELL_PX = 3.0
 _EDGE_PX = 5.0  # kept free along the frame
@@ -108,35 +109,47 @@ class _Room:
     size_px: tuple[float, float]
     hard: Bools  # cells that must stay clear
     named: Bools  # cells of the names placed so far
-    fills: Floats  # summed-area table of what should stay clear
+    fills: Table  # of what should stay clear
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Around:
+    """What stands about a name while its wordings are tried: what must stay clear, other lines, these and names."""
+
+    hard: Table
+    strange: Table
+    near: Table
 
 
 def _first_fit(wish: Wish, room: _Room, strange: Bools) -> Placed | None:
     anchors = _anchors(wish, room.size_px)
-    for wording, width in enumerate(wish.widths_px if len(anchors) else ()):
-        corner = _best_corner(wish, width, anchors, room, strange)
+    if not len(anchors):
+        return None
+    around = _Around(_table(room.hard), _table(strange), _table(strange | room.named))
+    for wording, width in enumerate(wish.widths_px):
+        corner = _best_corner(wish, width, anchors, room, around)
         if corner is not None:
             return Placed(float(corner[0]), float(corner[1]), wording)
     return None
 
 
-def _best_corner(wish: Wish, width_px: float, anchors: Floats, room: _Room, strange: Bools) -> Floats | None:
+def _best_corner(wish: Wish, width_px: float, anchors: Floats, room: _Room, around: _Around) -> Floats | None:
     corner, gap, cost = _candidates(wish, width_px, anchors)
     extent = np.array([width_px, wish.height_px])
     inside = np.all(corner >= _EDGE_PX, axis=1) & np.all(corner + extent <= np.array(room.size_px) - _EDGE_PX, axis=1)
     corner, gap, cost = corner[inside], gap[inside], cost[inside]
-    free = _sums(_table(room.hard), corner - 1, corner + extent + 1) == 0
+    free = _sums(around.hard, corner - 1, corner + extent + 1) == 0
     if wish.at_points:
         free &= gap <= _AT_POINT_PX
     else:  # farther from its own line than from another it would name the wrong one
-        free &= _sums(_table(strange), corner - gap[:, None], corner + extent + gap[:, None]) == 0
+        free &= _sums(around.strange, corner - gap[:, None], corner + extent + gap[:, None]) == 0
     corner, cost = corner[free], cost[free]
     if not len(corner):
         return None
     far = corner + extent
     if not wish.at_points:
         cost = cost + 14.0 * (1 - far[:, 0] / room.size_px[0])  # names read best at the right end
-    cost += 12.0 * np.minimum(_sums(_table(strange | room.named), corner - _NEAR_PX, far + _NEAR_PX) / 15, 1)
+    cost += 12.0 * np.minimum(_sums(around.near, corner - _NEAR_PX, far + _NEAR_PX) / 15, 1)
     cost += 16.0 * _sums(room.fills, corner, far) / (extent.prod() / CELL_PX**2)
     return np.asarray(np.round(corner[np.argmin(cost)]))
 
@@ -212,15 +225,17 @@ def _fill_cells(fills: Sequence[Floats], shape: tuple[int, int]) -> Floats:
     return soft
 
 
-def _table(cells: Bools | Floats) -> Floats:
-    """Return the summed-area table, one row and column larger than the cells."""
-    table = np.zeros((cells.shape[0] + 1, cells.shape[1] + 1), dtype=float)
-    np.cumsum(cells, axis=0, out=table[1:, 1:])
-    np.cumsum(table[1:, 1:], axis=1, out=table[1:, 1:])
+def _table(cells: Bools | Floats) -> Table:
+    """Return the summed-area table, one row and column larger than the cells; whole numbers add up quickest."""
+    table = np.zeros((cells.shape[0] + 1, cells.shape[1] + 1), dtype=np.int32 if cells.dtype == bool else float)
+    inside = table[1:, 1:]
+    inside[:] = cells
+    np.cumsum(inside, axis=0, out=inside)
+    np.cumsum(inside, axis=1, out=inside)
     return table
 
 
-def _sums(table: Floats, corner: Floats, far: Floats) -> Floats:
+def _sums(table: Table, corner: Floats, far: Floats) -> Floats:
     """Return the sum of the cells under each rectangle from `corner` (k, 2) to `far` (k, 2)."""
     limit = table.shape[1] - 1, table.shape[0] - 1
     x0, y0 = np.clip(np.floor(corner / CELL_PX), 0, limit).astype(int).T

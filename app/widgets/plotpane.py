@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QFileDialog,
     QFrame,
     QGridLayout,
-    QHBoxLayout,
     QLabel,
     QMenu,
     QPushButton,
@@ -26,6 +25,9 @@ from PySide6.QtWidgets import (
 
 from app.theme import STEP_PX, tokens
 from app.widgets.plotdata import EventMark, FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
+from app.widgets.plotinch import plot_in_inch
+from app.widgets.wordslabel import WordsLabel
+from app.widgets.wraprow import WrapRow
 
 if TYPE_CHECKING:
     from app.widgets.plotcanvas import PlotCanvas
@@ -49,19 +51,32 @@ class PlotPane(QFrame):
         self.setObjectName("card")
         self._canvas: PlotCanvas | None = None
         self._data = PlotData(())
+        self._inch = False
         self._idle = QTimer(self, singleShot=True, interval=IDLE_MS)
         self._idle.timeout.connect(self._make_canvas)
-        self.heading = QLabel()
+        self.heading = WordsLabel()
         self.heading.setObjectName("heading")
+        self.heading.setWordWrap(True)
         self.bands_box, self.ground_box, self.warning_box = QCheckBox(), QCheckBox(), QCheckBox()
         self.picture_button = QPushButton()
-        self.empty = QLabel(empty_text or self.tr("No readings yet. Each reading appears here as soon as it is typed."))
+        self.nothing_yet = empty_text or self.tr("No readings yet. Each reading appears here as soon as it is typed.")
+        self.empty = WordsLabel(self.nothing_yet)
         self._make_head()
         self._make_layout()
         for box in (self.bands_box, self.ground_box, self.warning_box):
             box.setChecked(True)
+            box.setProperty("entry", False)  # a look at what is there is nothing to undo
             box.toggled.connect(self._switch)
         self.set_data(self._data)
+
+    def hasHeightForWidth(self) -> bool:
+        """Take the share of the height that it is given: the heading may break, the plot gives way."""
+        return False
+
+    def show_nothing(self, why: str = "") -> None:
+        """Show that there is nothing to draw, and why; without a reason: that nothing is there yet."""
+        self.empty.setText(why or self.nothing_yet)
+        self.set_data(PlotData((), title=self._data.title))
 
     @property
     def canvas(self) -> PlotCanvas:
@@ -73,8 +88,13 @@ class PlotPane(QFrame):
         """What is shown now."""
         return self._data
 
+    def show_inches(self) -> None:
+        """Show lengths in inch from the next data on."""
+        self._inch = True
+
     def set_data(self, data: PlotData) -> None:
         """Show new data; the switches keep their state, those without a part to switch are hidden."""
+        data = plot_in_inch(data) if self._inch else data
         self.heading.setText(data.title)
         self.bands_box.setText(data.bands_label or self.tr("95 % bands"))
         self.bands_box.setVisible(any(curve.has_bands for curve in data.curves))
@@ -105,9 +125,10 @@ class PlotPane(QFrame):
 
     def image(self) -> QImage:
         """Return the picture with twice the pixels of the screen."""
+        from app.widgets.invented import marked
         from app.widgets.plotexport import image_of
 
-        return image_of(self.canvas, PNG_SCALE)
+        return marked(image_of(self.canvas, PNG_SCALE))
 
     def export_png(self, path: str | Path) -> bool:
         """Write the picture as PNG; a failure is said in words and returned as False."""
@@ -116,10 +137,11 @@ class PlotPane(QFrame):
 
     def export_svg(self, path: str | Path) -> bool:
         """Write the picture as SVG; a failure is said in words and returned as False."""
+        from app.widgets.invented import marked_svg
         from app.widgets.plotexport import svg_of
 
         try:
-            Path(path).write_text(svg_of(self.canvas), encoding="utf-8")
+            Path(path).write_text(marked_svg(svg_of(self.canvas)), encoding="utf-8")
         except OSError:
             return self._say_written(Path(path), done=False)
         return self._say_written(Path(path), done=True)
@@ -153,12 +175,10 @@ class PlotPane(QFrame):
         self.picture_button.setObjectName("plain")
         self.picture_button.setAccessibleName(self.tr("Copy or save the picture"))
         boxes = QWidget()
-        row = QHBoxLayout(boxes)
-        row.setContentsMargins(0, 0, 0, 0)
+        row = WrapRow(boxes)
         row.setSpacing(2 * STEP_PX)
         for box in (self.bands_box, self.ground_box, self.warning_box):
-            row.addWidget(box)
-        row.addStretch(1)
+            row.add(box)
         self._head = _Head(self.heading, boxes, self.picture_button)
 
     def _make_canvas(self) -> PlotCanvas:
@@ -239,14 +259,15 @@ class _Head(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * STEP_PX)
         self._grid.setVerticalSpacing(2)
-        self._grid.setColumnStretch(1, 1)
+        self._grid.setColumnStretch(0, 1)
         self._grid.addWidget(heading, 0, 0)
         self._grid.addWidget(boxes, 0, 2)
         self._grid.addWidget(button, 0, 3)
 
     def arrange(self) -> None:
         """Choose one row or two for the present width."""
-        needed = sum(part.sizeHint().width() for part in (self._heading, self._boxes, self._button)) + 4 * STEP_PX
+        heading_px = self._heading.fontMetrics().horizontalAdvance(self._heading.text())
+        needed = heading_px + sum(part.sizeHint().width() for part in (self._boxes, self._button)) + 6 * STEP_PX
         row = 1 if needed > self.width() else 0
         if row != self._row:
             self._row = row
@@ -255,7 +276,8 @@ class _Head(QWidget):
 
     def minimumSizeHint(self) -> QSize:
         """Allow the width of two rows, or one row could never break."""
-        rows = self._heading.sizeHint().width() + self._button.sizeHint().width(), self._boxes.sizeHint().width()
+        above = self._heading.minimumSizeHint().width() + self._button.sizeHint().width() + 2 * STEP_PX
+        rows = above, self._boxes.minimumSizeHint().width()
         return QSize(max(rows), super().minimumSizeHint().height())
 
     def resizeEvent(self, event: QResizeEvent) -> None:

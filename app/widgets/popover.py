@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.fields import Form
+from app.widgets.labels import heading, quiet
+from app.widgets.undoing import Undoing
 from core.errors import InputError
 
 _WIDTH_PX = 400
@@ -18,16 +20,11 @@ class Popover(QFrame):
 
     submitted = Signal(dict)
 
-    def __init__(self, heading: str, form: Form, note: str, parent: QWidget) -> None:
+    def __init__(self, title: str, form: Form, note: str, parent: QWidget) -> None:
         super().__init__(parent, Qt.WindowType.Popup)
         self.setObjectName("popover")
-        self.setAccessibleName(heading)
+        self.setAccessibleName(title)
         self.form = form
-        title = QLabel(heading)
-        title.setObjectName("heading")
-        quiet = QLabel(note)
-        quiet.setObjectName("quiet")
-        quiet.setWordWrap(True)
         self.save = QPushButton(self.tr("&Add"))
         self.save.setObjectName("primary")
         self.cancel = QPushButton(self.tr("Cancel"))
@@ -38,25 +35,22 @@ class Popover(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX)
         layout.setSpacing(STEP_PX)
-        for part in (title, form, quiet):
+        for part in (heading(title), form, quiet(note)):
             layout.addWidget(part)
         layout.addLayout(buttons)
         self.setFixedWidth(_WIDTH_PX)
         self.save.clicked.connect(self.submit)
         self.cancel.clicked.connect(self.hide)
+        self._undoing = Undoing(self)
         form.entered.connect(self.submit)
 
     def open_below(self, widget: QWidget) -> None:
         """Show the form below a widget, inside its screen, with the keyboard on the first field."""
-        self.adjustSize()
-        corner = widget.mapToGlobal(QPoint(0, widget.height() + STEP_PX // 2))
-        room = widget.screen().availableGeometry()
-        corner.setX(max(room.left(), min(corner.x(), room.right() - self.width())))
-        corner.setY(max(room.top(), min(corner.y(), room.bottom() - self.height())))
-        self.move(corner)
-        self.show()
+        show_below(self, widget)
         first = next((field for field in self.findChildren(QLineEdit) if field.isVisible()), self.save)
         first.setFocus(Qt.FocusReason.PopupFocusReason)
+        self._undoing.watch()
+        self._undoing.forget()
 
     def submit(self) -> None:
         """Check the form and hand its values over; a problem appears at its field."""
@@ -80,3 +74,14 @@ class Popover(QFrame):
             self.hide()
         else:
             super().keyPressEvent(event)
+
+
+def show_below(popup: QWidget, widget: QWidget) -> None:
+    """Show what opens below a widget, inside its screen."""
+    popup.adjustSize()
+    corner = widget.mapToGlobal(QPoint(0, widget.height() + STEP_PX // 2))
+    room = widget.screen().availableGeometry()
+    corner.setX(max(room.left(), min(corner.x(), room.right() - popup.width())))
+    corner.setY(max(room.top(), min(corner.y(), room.bottom() - popup.height())))
+    popup.move(corner)
+    popup.show()

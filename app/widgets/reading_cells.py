@@ -6,14 +6,18 @@ The rows are the truth; marks, errors, expected values and problems are shown be
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
 from app.theme import tokens
+from app.units import inch_digits, inch_numbers, inch_sentence
 from app.widgets import reading_rows as cells
+from app.widgets.fields import local_text, number_text
 from app.widgets.reading_rows import Column, Expected, Row
+from app.widgets.rowsmodel import told_place
 from core.measuring.plausible import Question
 
 READING = "measured_mm"
@@ -30,6 +34,7 @@ class ReadingCells(QAbstractTableModel):
     Attributes:
         columns: as given.
         unsaved: why the last edit is not stored yet; the page says so.
+        inch: whether lengths are shown in inch, and read so without a unit.
     """
 
     def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
@@ -42,6 +47,31 @@ class ReadingCells(QAbstractTableModel):
         self._foretells = False
         self._said: dict[tuple[int, str], str] = {}
         self.unsaved = ""
+        self.inch = False
+
+    def show_inches(self) -> None:
+        """Show lengths in inch; the rows keep their millimetres."""
+        self.beginResetModel()
+        self.inch = True
+        self.columns = self.own_columns(self.columns)
+        self.endResetModel()
+
+    def own_columns(self, columns: Sequence[Column]) -> tuple[Column, ...]:
+        """Return columns with the titles of the unit that is shown."""
+        return tuple(column.in_inch() if self.inch else column for column in columns)
+
+    def said(self, text: str) -> str:
+        """Return a sentence with the lengths in it in the unit that is shown."""
+        return inch_sentence(text) if self.inch else text
+
+    def length_text(self, length_mm: float, places: int = 6) -> str:
+        """Return a length without its unit: with so many decimals of a millimetre, or as inches."""
+        return local_text(inch_digits(length_mm)) if self.inch else number_text(length_mm, places)
+
+    @property
+    def length_unit(self) -> str:
+        """The unit of the lengths shown."""
+        return "in" if self.inch else "mm"
 
     def rows(self) -> list[Row]:
         """Return a copy of the rows, plain values only; `questioned` tells a reading whose question is open."""
@@ -49,7 +79,7 @@ class ReadingCells(QAbstractTableModel):
 
     def problem(self, row: int, key: str) -> str:
         """Return what is wrong with a cell, or nothing."""
-        return self._said.get((row, key)) or cells.problem(self._rows[row], self.column(key))
+        return self.said(self._said.get((row, key)) or cells.problem(self._rows[row], self.column(key)))
 
     def problems(self) -> list[tuple[int, str, str]]:
         """Return (row, key, sentence) of every cell that cannot be read; excluded rows do not count."""
@@ -64,11 +94,12 @@ class ReadingCells(QAbstractTableModel):
 
     def expected(self, row: int) -> Expected | None:
         """Return what is expected at a row."""
-        return self._expected.get(row)
+        expected = self._expected.get(row)
+        return replace(expected, text=self.said(expected.text)) if expected and self.inch else expected
 
     def mark(self, row: int) -> str:
         """Return why a reading is flagged, or nothing."""
-        return self._marks.get(row, "")
+        return self.said(self._marks.get(row, ""))
 
     def column(self, key: str) -> Column:
         """Return the column of that key."""
@@ -130,7 +161,8 @@ class ReadingCells(QAbstractTableModel):
             case Qt.ItemDataRole.TextAlignmentRole:
                 return _alignment(column.numeric)
             case Qt.ItemDataRole.ToolTipRole | Qt.ItemDataRole.AccessibleDescriptionRole:
-                return self._tip(index.row(), column)
+                tip, place = self._tip(index.row(), column), told_place(column.title, str(index.row() + 1))
+                return tip if role == Qt.ItemDataRole.ToolTipRole else f"{place}\n{tip}".strip()
             case Qt.ItemDataRole.FontRole:
                 return _font(column.numeric, row["excluded"])
             case Qt.ItemDataRole.ForegroundRole:
@@ -143,14 +175,15 @@ class ReadingCells(QAbstractTableModel):
             return self._expected_text(row)
         if key != "error":
             return cells.plain_text(self._rows[row], self.column(key))
-        return self._errors(self._rows[row]) if callable(self._errors) else self._errors.get(row, "")
+        text = self._errors(self._rows[row]) if callable(self._errors) else self._errors.get(row, "")
+        return inch_numbers(text) if self.column(key).inch else text
 
     def _expected_text(self, row: int) -> str:
         """Return what is expected, hidden until the reading is in, so that nobody reads what he expects."""
-        expected = self._expected.get(row)
+        expected = self.expected(row)
         if expected is None or (self.is_empty(row) and not self._foretells):
             return ""
-        return expected.text.removesuffix(" mm")
+        return expected.text.removesuffix(f" {self.length_unit}")
 
     def sign(self, row: int, key: str) -> str:
         """Return the sign before a cell's text: refused, questioned, flagged, or nothing."""
@@ -170,10 +203,11 @@ class ReadingCells(QAbstractTableModel):
         if values["excluded"]:
             says.append(self.tr("Excluded: {reason}").format(reason=values["reason"]))
         if column.key == READING:
-            says += [cells.question_text(question) if question else "", self._marks.get(row, "")]
+            says += [cells.question_text(question, self.inch) if question else "", self.mark(row)]
             length = cells.read_length(values["raw"], READING) if column.kind == "length" else None
-            if length and (length.unit == "in" or length.mm != values[READING]):
-                says.append(self.tr("typed as {text}").format(text=values["raw"]))
+            if length and (length.unit != self.length_unit or length.mm != values[READING]):
+                unit = " mm" if self.inch and values["raw"][-1:].isdigit() else ""
+                says.append(self.tr("typed as {text}").format(text=values["raw"] + unit))
         return "\n".join(line for line in says if line) or ("" if column.numeric else cells.plain_text(values, column))
 
     def _ink(self, row: int, column: Column) -> QColor | None:

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from app.units import inch_heading, is_length
 from core.errors import InputError
 from core.words import tr
 
@@ -29,6 +30,7 @@ class Column:
         down: whether a value typed here fills the empty cells below it, and mends those it filled before whose
             reading is still awaited.
         word: for what a reading is held against: the word for it over the entry; "nominal" where empty.
+        inch: whether its lengths are shown in inch, and read so without a unit; see `in_inch`.
     """
 
     key: str
@@ -42,6 +44,13 @@ class Column:
     again: bool = False
     down: bool = False
     word: str = ""
+    inch: bool = False
+
+    def in_inch(self) -> Column:
+        """Return the column for a person who measures in inch; one without lengths stays as it is."""
+        if self.kind not in ("length", "shown") or not is_length(self.title):
+            return self
+        return replace(self, title=inch_heading(self.title), inch=True)
 
     def pairs(self) -> list[tuple[str, str]]:
         """Return the choices as (value, shown text)."""

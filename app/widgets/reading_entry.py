@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QElapsedTimer, QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.gaugenames import shown_name
 from app.widgets.entryline import EntryLine
 from app.widgets.fields import number_text
 from app.widgets.reading_rows import question_text
@@ -83,14 +84,13 @@ class ReadingEntry(QWidget):
         self._line.flagged.connect(self._flag)
         self._line.repeated.connect(self._repeat)
         self._line.block_pasted.connect(self._paste)
-        self._line.undo_wanted.connect(self._model.undo_stack.undo)
-        self._line.redo_wanted.connect(self._model.undo_stack.redo)
         self._show_expected.toggled.connect(self._model.foretell)
         self._show_expected.toggled.connect(self._refresh)
         for button in self._answers:
             button.clicked.connect(self._answer_clicked)
         self._table.selectionModel().currentRowChanged.connect(self._follow)
         self._model.modelReset.connect(self._start)
+        self._model.restored.connect(self._show_restored)
         self._model.rowsInserted.connect(self._rows_came)
         self._model.rowsRemoved.connect(self._rows_went)
         self._model.dataChanged.connect(self._refresh)
@@ -110,6 +110,19 @@ class ReadingEntry(QWidget):
             return
         self._leave()
         self._load(current.row())
+
+    def _show_restored(self, row: int, column: int) -> None:
+        """Go where a step was undone: to the reading's line, or to the cell of another column and of a used table."""
+        if row < 0:
+            return
+        self._echo = ""
+        if self._model.columns[column].key == READING and not self._table.hasFocus():
+            self._table.go_to(row)
+            self._line.setFocus(Qt.FocusReason.OtherFocusReason)
+            self._line.selectAll()
+        else:
+            self._table.setCurrentIndex(self._model.index(row, column))
+            self._table.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _leave(self) -> None:
         """Keep a text that was left unfinished, where it was typed."""
@@ -219,7 +232,8 @@ class ReadingEntry(QWidget):
             self._line.show_reading(self._shown_reading())
         question = self._model.question(self._row)
         self._offer(list(question.suggestions) if question else None)
-        problem = self._model.problem(self._row, READING) or (question_text(question) if question else "")
+        problem = self._model.problem(self._row, READING) or (
+            question_text(question, self._model.inch) if question else "")
         now = self._row_text()
         if not self._show_expected.isChecked():
             now = self._echo or now
@@ -254,7 +268,8 @@ class ReadingEntry(QWidget):
         self._answer_row.setVisible(suggestions_mm is not None)
         self._keys.setVisible(suggestions_mm is None)
         keep = self.tr("Keep {reading}  (Enter)").format(reading=self._model.text(self._row, READING))
-        texts = [keep, *(self.tr("{reading} mm  (Alt+{digit})").format(reading=number_text(mm, 4), digit=digit)
+        other = self.tr("{reading} mm  (Alt+{digit})")
+        texts = [keep, *(self._model.said(other.format(reading=number_text(mm, 4), digit=digit))
                          for mm, digit in zip(suggestions_mm or (), _DIGITS, strict=False))]
         for place, button in enumerate(self._answers):
             button.setVisible(place < len(texts))
@@ -267,19 +282,22 @@ class ReadingEntry(QWidget):
 
     def _name(self, row: int, with_nominal: bool = False) -> str:
         values = self._model.values(row)
-        name = values["feature"] or self.tr("reading {number}").format(number=row + 1)
+        name = shown_name(values["feature"]) or self.tr("reading {number}").format(number=row + 1)
         if not with_nominal or values["nominal_mm"] is None:
-            return str(name)
+            return name
         against = next((column for column in self._model.columns if column.key == "nominal_mm"), None)
-        unit = "mm" if against is not None and against.kind == "length" else self._unit()
+        nominal, of_length = values["nominal_mm"], against is not None and against.kind == "length"
+        inch = against is not None and against.inch
+        text = self._model.length_text(nominal) if inch else number_text(nominal)
+        unit = self._unit() if not of_length else self._model.length_unit if inch else "mm"
         word = against.word if against is not None and against.word else self.tr("nominal")
         return self.tr("{name}, {word} {nominal} {unit}").format(
-            name=name, word=word, nominal=number_text(values["nominal_mm"]), unit=unit).rstrip()
+            name=name, word=word, nominal=text, unit=unit).rstrip()
 
     def _unit(self) -> str:
-        """Return the unit of the readings; a column of lengths is in millimetres."""
+        """Return the unit of the readings."""
         column = self._model.column(READING)
-        return column.unit if column.kind == "number" else "mm"
+        return column.unit if column.kind == "number" else self._model.length_unit
 
     def _may_be_negative(self) -> bool:
         values = self._model.values(self._row)

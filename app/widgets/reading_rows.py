@@ -14,6 +14,8 @@ from typing import Any
 
 from PySide6.QtCore import QLocale
 
+from app.gaugenames import shown_name, typed_name
+from app.units import inch_digits, inch_sentence, with_unit
 from app.widgets.fields import local_text, number_text
 from app.widgets.reading_columns import Column, Expected, read_number, tidy
 from app.words import shown
@@ -45,7 +47,8 @@ def typed(row: Row, column: Column, text: str, expected: Expected | None = None)
     if column.kind == "number":
         return row | _typed_number(column, text)
     if column.kind != "length":
-        return row | {column.key: text}
+        return row | {column.key: typed_name(text) if column.key == "feature" else text}
+    text = with_unit(text) if column.inch else text
     length = read_length(text, column.key)
     changed = row | {column.key: length.mm if length else None, raw_key(column.key): text, "confirmed": False}
     if column.key == "measured_mm":
@@ -136,18 +139,27 @@ def plain_text(row: Row, column: Column) -> str:
     if column.kind == "choice":
         return dict(column.pairs()).get(str(value or ""), str(value or ""))
     if column.kind not in ("length", "number"):
-        return str(value or "")
+        return shown_name(value) if column.key == "feature" else str(value or "")
     text = row.get(raw_key(column.key)) or ""
     if value is None:
         return text
     if column.kind == "number":
         return _digits(text) if _number_or_none(text, column) == value else number_text(value)
     length = read_length(text, column.key)
+    if column.inch:
+        return _inches(text, length, value)
     if length is None or not math.isclose(length.mm, value, abs_tol=1e-9):
         return number_text(value, 4)
     if length.unit == "in":
         return number_text(value, 3)
     return _digits(text)
+
+
+def _inches(text: str, length: Length | None, value_mm: float) -> str:
+    """Return a length in inch: the digits typed where they are inches, else to the worth of the last one typed."""
+    if length is None or math.isnan(length.step_mm) or not math.isclose(length.mm, value_mm, abs_tol=1e-9):
+        return local_text(inch_digits(value_mm))
+    return _digits(text) if length.unit == "in" else local_text(inch_digits(value_mm, length.step_mm))
 
 
 def _digits(text: str) -> str:
@@ -164,9 +176,10 @@ def edit_text(row: Row, column: Column) -> str:
     return plain_text(row, column)
 
 
-def question_text(question: Question) -> str:
-    """Return the question in the language and with the decimal mark of the window."""
-    return re.sub(r"(?<=\d)\.(?=\d)", QLocale().decimalPoint(), shown(question.says))
+def question_text(question: Question, inch: bool = False) -> str:
+    """Return the question in the language, with the decimal mark and in the unit of the window."""
+    says = re.sub(r"(?<=\d)\.(?=\d)", QLocale().decimalPoint(), shown(question.says))
+    return inch_sentence(says) if inch else says
 
 
 def pasted(

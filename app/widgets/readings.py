@@ -1,4 +1,4 @@
-"""The model of a table of readings. Every change is one undo step.
+"""The model of a table of readings. Every change is one step that can be undone.
 
 A page reads it with `rows()` and answers with marks, errors, expected values and problems.
 """
@@ -9,7 +9,6 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, Qt, Signal
-from PySide6.QtGui import QUndoCommand, QUndoStack
 
 from app.widgets import reading_rows as cells
 from app.widgets.reading_cells import READING, ErrorText, Index, ReadingCells
@@ -20,52 +19,37 @@ __all__ = ["READING", "Column", "Expected", "ReadingsModel"]
 _EDITABLE = Qt.ItemFlag.ItemIsEditable
 
 
-class _Change(QUndoCommand):
-    """The table before and after; rows are never changed in place, so the lists are cheap."""
-
-    def __init__(self, model: ReadingsModel, before: list[Row], after: list[Row], text: str) -> None:
-        super().__init__(text)
-        self._model, self._before, self._after = model, before, after
-
-    def undo(self) -> None:
-        """Bring the table back."""
-        self._model.replace_rows(self._before)
-
-    def redo(self) -> None:
-        """Make the change, the first time too."""
-        self._model.replace_rows(self._after)
-
-
 class ReadingsModel(ReadingCells):
     """Rows of readings under columns given as data, to be changed.
 
     Attributes:
-        undo_stack: one step for every finished edit; texts are fit for a menu.
+        change_text: what the last finished edit changed, in words.
         settled: False while rows come or go, when views move their place: no time for another change.
     """
 
     edited = Signal()  # once after every finished edit, undone and redone ones included
+    edit_finished = Signal()  # after all that follows from `edited`
+    restored = Signal(int, int)  # the first row and column that differ after a step was undone or redone
 
     def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
         super().__init__(columns, parent)
-        self.undo_stack = QUndoStack(self)
+        self.change_text = ""
         self.settled = True
         self._locked = False
 
     # What the page asks and answers
 
     def set_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
-        """Show other rows; cannot be undone, and earlier steps are forgotten. No `edited`."""
+        """Show other rows; no step, and no `edited`."""
         self.beginResetModel()
         self._rows = [cells.completed(row) for row in rows]
         self._marks, self._errors, self._expected, self._said = {}, self._kept_errors(), {}, {}
         self.endResetModel()
-        self.undo_stack.clear()
 
     def set_columns(self, columns: Sequence[Column]) -> None:
         """Show other columns over the same rows: another instrument reads in another unit."""
         self.beginResetModel()
-        self.columns = tuple(columns)
+        self.columns = self.own_columns(columns)
         self.endResetModel()
 
     def set_marks(self, marks: Mapping[int, str]) -> None:
@@ -79,8 +63,10 @@ class ReadingsModel(ReadingCells):
         self._refresh()
 
     def set_expected(self, expected: Mapping[int, Expected]) -> None:
-        """Say by row what the other readings predict: new readings are questioned against it."""
+        """Say by row what the other readings predict: new readings are questioned against it, open questions anew."""
         self._expected = dict(expected)
+        self._rows = [cells.asked(row, self._expected.get(place)) if row["question"] else row
+                      for place, row in enumerate(self._rows)]
         self._refresh()
 
     def foretell(self, foretells: bool) -> None:
@@ -182,9 +168,25 @@ class ReadingsModel(ReadingCells):
 
     def _push(self, after: list[Row], text: str) -> None:
         if after != self._rows and not self._locked:
-            self.undo_stack.push(_Change(self, self._rows, after, text))
+            self.change_text = text
+            self.restore_state(after)
 
-    def replace_rows(self, rows: list[Row]) -> None:
+    def undo_state(self) -> list[Row]:
+        """Return the rows; they are never changed in place."""
+        return self._rows
+
+    def show_restored(self, before: list[Row]) -> None:
+        """Say where the rows now differ from those before."""
+        places = zip(before, self._rows, strict=False)
+        row = next((place for place, (old, new) in enumerate(places) if old != new), min(len(before), len(self._rows)))
+        old, new = (rows[row] if row < len(rows) else {} for rows in (before, self._rows))
+        keys = [column.key for column in self.columns]
+        of_raw = {cells.raw_key(key): key for key in keys}
+        changed = {of_raw.get(key, key) for key in {**old, **new} if old.get(key) != new.get(key)}
+        wanted = next((key for key in keys if key in changed), READING)
+        self.restored.emit(min(row, len(self._rows) - 1), keys.index(wanted) if wanted in keys else 0)
+
+    def restore_state(self, rows: list[Row]) -> None:
         """Show the rows of a step done or undone. What the page said about rows that moved is forgotten."""
         old, new = len(self._rows), len(rows)
         self.settled = False
@@ -201,6 +203,7 @@ class ReadingsModel(ReadingCells):
         self.settled = True
         self._refresh()
         self.edited.emit()
+        self.edit_finished.emit()
 
     def _forget_said(self, rows: list[Row]) -> None:
         if len(rows) != len(self._rows):

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, QSize, Qt, Signal
 from PySide6.QtGui import (
     QAction,
     QContextMenuEvent,
@@ -30,20 +30,26 @@ from app.widgets.reasonbar import ReasonBar
 ROW_PX = 25
 _SHORT_PX = 48
 _NO_DECIMALS = 100.0
+_MOST_PX, _NAME_PX = 380, 76  # that the table asks for, and a name in it: the picture beside it needs room too
+_ROWS_MEASURED = 40
+_INCHES = {READING: "⚑ 0,0000", "expected": "00,00000 ± 0,0000", "error": "−0,00000"}
 Index = QModelIndex | QPersistentModelIndex
 
 
 class ReadingsTable(QTableView):
-    """Enter goes to the next empty reading; F2 or typing edits; Del clears; Ctrl+C, V, Z and Y as everywhere.
+    """Enter goes to the next empty reading; F2 or typing edits; Del clears; Ctrl+C and V as everywhere.
 
     Ctrl+E leaves a reading out with a reason or takes it in again; Ctrl+R adds a row for a further reading.
     """
 
     refused = Signal(tuple)  # the sentences about refused cells of a paste; empty when all were taken
+    undo_asked = Signal()
+    redo_asked = Signal()
 
     def __init__(self, model: ReadingsModel, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model = model
+        self._needed: list[int] = []
         self.setModel(model)
         self.setItemDelegate(ReadingCell(self))
         self.setAccessibleName(self.tr("Readings"))
@@ -51,7 +57,8 @@ class ReadingsTable(QTableView):
         self._reason = ReasonBar(self.viewport())
         self._reason.given.connect(self._exclude)
         self._reason.left.connect(self.setFocus)
-        model.modelReset.connect(self._fit)
+        for changed in (model.modelReset, model.rowsInserted, model.rowsRemoved):
+            changed.connect(self._fit)
         self._actions = self._make_actions()
 
     def readings(self) -> ReadingsModel:
@@ -84,6 +91,24 @@ class ReadingsTable(QTableView):
         self.setFocus()
         self.setCurrentIndex(self._model.index(row, place))
         self.edit(self.currentIndex())
+
+    def sizeHint(self) -> QSize:
+        """Ask for the least height: the rest of a form comes first, and what is left over is given anyway."""
+        return QSize(super().sizeHint().width(), max(self.minimumHeight(), self.minimumSizeHint().height()))
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for the width in which names and numbers are read whole, where that is within reason."""
+        needed = sum(width for place, width in enumerate(self._needed) if not self.isColumnHidden(place))
+        beside = self.verticalHeader().sizeHint().width() + self.verticalScrollBar().sizeHint().width()
+        least = super().minimumSizeHint()
+        wanted = needed + beside if needed + beside <= _MOST_PX else 0
+        return QSize(max(least.width(), wanted), least.height())
+
+    def setColumnHidden(self, column: int, hide: bool) -> None:
+        """Ask for the room of the columns in sight only."""
+        if hide != self.isColumnHidden(column):
+            super().setColumnHidden(column, hide)
+            self.updateGeometry()
 
     def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
         """Go on to the next empty reading after Enter in a reading; Enter elsewhere as `_go_on` says."""
@@ -143,17 +168,26 @@ class ReadingsTable(QTableView):
         bold = QFont(self.font())
         bold.setBold(True)
         titles, texts = QFontMetrics(bold), self.fontMetrics()
+        self._needed = []
         for place, column in enumerate(self._model.columns):
             title = str(self._model.headerData(place, Qt.Orientation.Horizontal))
-            numbers = {READING: "⚑ 000,00", "expected": "000,00 ± 0,00"}
+            numbers = _INCHES if column.inch else {READING: "⚑ 000,00", "expected": "000,00 ± 0,00"}
             samples = [text for _, text in column.pairs()] or [numbers.get(column.key) or _longest(column)]
             widest = max(texts.horizontalAdvance(sample) for sample in samples) + 2 * PADDING_PX + 10
             width = max(widest, max(titles.horizontalAdvance(line) for line in title.splitlines() or [""]) + 12)
+            self._needed.append(max(width, self._name_width(column)) if column.kind == "text" else width)
             shares = column.kind == "text" or (column.kind == "choice" and width > _SHORT_PX)
             self.horizontalHeader().setSectionResizeMode(
                 place, QHeaderView.ResizeMode.Stretch if shares else QHeaderView.ResizeMode.Interactive)
             if not shares:
                 self.setColumnWidth(place, width)
+        self.updateGeometry()
+
+    def _name_width(self, column: Column) -> int:
+        """Return the width of the names that stand in a column, up to that of a long one."""
+        names = {self._model.text(row, column.key) for row in range(min(self._model.rowCount(), _ROWS_MEASURED))}
+        widest = max((self.fontMetrics().horizontalAdvance(name) for name in names), default=0)
+        return min(widest, _NAME_PX) + 2 * PADDING_PX + 8
 
     def _make_actions(self) -> list[QAction]:
         """Make the actions with their keys; they hold while the table has the focus."""
@@ -162,8 +196,8 @@ class ReadingsTable(QTableView):
             (self.tr("Copy"), key.Copy, self.copy),
             (self.tr("Paste"), key.Paste, self.paste),
             (self.tr("Clear"), key.Delete, self.clear_selected),
-            (self.tr("Undo"), key.Undo, self._model.undo_stack.undo),
-            (self.tr("Redo"), key.Redo, self._model.undo_stack.redo),
+            (self.tr("Undo"), None, self.undo_asked),  # its keys are the page's
+            (self.tr("Redo"), None, self.redo_asked),
             (self.tr("Exclude or include…"), "Ctrl+E", self._ask_here),
             (self.tr("Read again in a further row"), "Ctrl+R", self._repeat_here),
             (self.tr("Remove rows"), "Ctrl+Delete", self._remove_selected),
@@ -171,8 +205,9 @@ class ReadingsTable(QTableView):
         actions = []
         for text, keys, slot in wanted:
             action = QAction(text, self)
-            action.setShortcuts(QKeySequence.keyBindings(keys) if isinstance(keys, key) else [QKeySequence(keys)])
-            action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
+            if keys is not None:
+                action.setShortcuts(QKeySequence.keyBindings(keys) if isinstance(keys, key) else [QKeySequence(keys)])
+                action.setShortcutContext(Qt.ShortcutContext.WidgetShortcut)
             action.triggered.connect(slot)
             self.addAction(action)
             actions.append(action)

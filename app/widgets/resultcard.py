@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 
 from app.theme import STEP_PX, tokens
 from app.widgets.resulttext import SIGNS, CardData, Paragraph, headed, write_card
+from app.widgets.wraprow import WrapRow
 from app.words import shown
 
 __all__ = ["CardData", "Paragraph", "ResultCard"]
@@ -34,9 +35,11 @@ class ResultCard(QFrame):
         super().__init__(parent)
         self.setObjectName("card")
         self.card: CardData | None = None
+        self._inch = False
         self._empty_text = empty_text or self.tr("No verdict yet. It appears as soon as the readings tell something.")
         self.heading = QLabel(title or self.tr("Verdict"))
         self.heading.setObjectName("heading")
+        self.heading.setWordWrap(True)
         self.body = _Body()
         self.body.setAccessibleName(self.heading.text())
         self.copy_button = QPushButton(self.tr("Copy text"))
@@ -48,8 +51,13 @@ class ResultCard(QFrame):
         self.keep_button.clicked.connect(self.keep_clicked)
         self.show_empty()
 
+    def show_inches(self) -> None:
+        """Show lengths in inch from the next verdict on."""
+        self._inch = True
+
     def show_card(self, card: CardData) -> None:
         """Show a verdict."""
+        card = card.in_inch() if self._inch else card
         self.card = card
         self.untouched.setText(self._untouched_text())
         self.untouched.setVisible(bool(card.untouched))
@@ -57,6 +65,7 @@ class ResultCard(QFrame):
         self.why_not.setVisible(bool(card.why_not) and not card.can_keep)
         self.keep_button.setEnabled(card.can_keep)
         self.keep_button.setToolTip("" if card.can_keep else shown(card.why_not))
+        self.body.setAccessibleDescription(self.text().partition("\n")[0])  # a change of it is told to assistive tools
         self.copy_button.setVisible(True)
         self._write()
 
@@ -64,6 +73,7 @@ class ResultCard(QFrame):
         """Say that there is no verdict, and what would give one."""
         self._empty_text = text or self._empty_text
         self.card = None
+        self.body.setAccessibleDescription(self._empty_text)
         for part in (self.untouched, self.why_not, self.copy_button):
             part.setVisible(False)
         self.keep_button.setEnabled(False)
@@ -106,7 +116,9 @@ class ResultCard(QFrame):
         self.keep_button.setAccessibleName(self.tr("Keep trial"))
         self.untouched.setObjectName("quiet")
         self.why_not.setObjectName("question")
-        says = QVBoxLayout()
+        sentences = QWidget()
+        says = QVBoxLayout(sentences)
+        says.setContentsMargins(0, 0, 0, 0)
         says.setSpacing(2)
         for label in (self.untouched, self.why_not):
             label.setWordWrap(True)
@@ -114,10 +126,10 @@ class ResultCard(QFrame):
                 Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
             )
             says.addWidget(label)
-        self.foot = QHBoxLayout()
+        self.foot = WrapRow(at_foot=True)
         self.foot.setSpacing(2 * STEP_PX)
-        self.foot.addLayout(says, 1)
-        self.foot.addWidget(self.keep_button, 0, Qt.AlignmentFlag.AlignBottom)
+        self.foot.add(sentences, shares=True)
+        self.foot.add(self.keep_button)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.setSpacing(STEP_PX // 2)
@@ -136,7 +148,8 @@ class _Body(QTextEdit):
         super().__init__()
         self._card: CardData | None = None
         self._empty_text = ""
-        self._gap_px = _ROOMY_PX
+        self._gap_px, self._fits = _ROOMY_PX, True
+        self._filled_px = 0
         self.most_lines = _FEWEST_LINES
         self.setReadOnly(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -160,7 +173,7 @@ class _Body(QTextEdit):
     def write(self, card: CardData | None, empty_text: str) -> None:
         """Write the card anew."""
         self._card, self._empty_text = card, empty_text
-        self._gap_px = self._fitting_gap()
+        self._gap_px, self._fits = self._fitting()
         self._fill()
         self._show_bar()
         self.updateGeometry()
@@ -170,8 +183,9 @@ class _Body(QTextEdit):
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
             self.updateGeometry()  # the text needs another height
-        gap = self._fitting_gap()
-        if gap != self._gap_px:
+        gap, self._fits = self._fitting()
+        in_columns = self._card is not None and bool(self._card.rows)
+        if gap != self._gap_px or (in_columns and self._words_px() != self._filled_px):
             self._gap_px = gap
             self._fill()
         self._show_bar()
@@ -182,22 +196,32 @@ class _Body(QTextEdit):
             self.selectAll()
         super().keyPressEvent(event)
 
-    def _fitting_gap(self) -> float:
-        """Return the roomy gap where the text fits with it; measured without the scroll bar, or the two would chase."""
-        return _ROOMY_PX if self._measured(_ROOMY_PX) <= self.contentsRect().height() else _TIGHT_PX
+    def _fitting(self) -> tuple[float, bool]:
+        """Return the roomy gap where the text fits with it, else the tight one, and whether it fits.
+
+        Measured without the scroll bar, or the two would chase.
+        """
+        high = self.contentsRect().height()
+        roomy = self._measured(_ROOMY_PX) <= high
+        return (_ROOMY_PX, True) if roomy else (_TIGHT_PX, self._measured(_TIGHT_PX) <= high)
 
     def _show_bar(self) -> None:
         """Take the scroll bar away where all fits: its width would wrap the words into a line too many."""
-        fits = self._measured(self._gap_px) <= self.contentsRect().height()
         policy = Qt.ScrollBarPolicy
-        self.setVerticalScrollBarPolicy(policy.ScrollBarAlwaysOff if fits else policy.ScrollBarAsNeeded)
+        self.setVerticalScrollBarPolicy(policy.ScrollBarAlwaysOff if self._fits else policy.ScrollBarAsNeeded)
 
     def _measured(self, gap_px: float) -> float:
         document = QTextDocument()
-        write_card(document, self._card, self._empty_text, gap_px, self.font(), tokens())
-        document.setTextWidth(self.contentsRect().width())
+        across = self.contentsRect().width()
+        write_card(document, self._card, self._empty_text, gap_px, self.font(), tokens(), across)
+        document.setTextWidth(across)
         return document.size().height()
 
     def _fill(self) -> None:
-        write_card(self.document(), self._card, self._empty_text, self._gap_px, self.font(), tokens())
+        self._filled_px = self._words_px()
+        write_card(self.document(), self._card, self._empty_text, self._gap_px, self.font(), tokens(), self._words_px())
         self.moveCursor(QTextCursor.MoveOperation.Start)
+
+    def _words_px(self) -> int:
+        """Return the width there is, beside the scroll bar where there is one."""
+        return self.contentsRect().width() - (0 if self._fits else self.verticalScrollBar().sizeHint().width())

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from itertools import groupby
 from typing import Literal
 
@@ -24,12 +25,15 @@ from PySide6.QtGui import (
 )
 
 from app.theme import STEP_PX, Tokens
+from app.units import inch_sentence
 from app.words import shown
 
 Tone = Literal["plain", "good", "warning", "unknown"]
 
 SIGNS: dict[str, str] = {"plain": "•", "good": "✓", "warning": "!", "unknown": "?"}
 _SIGN_PX = 18.0
+_SPARE_PX = 4.0  # beside the longest word of a remark, or it would be broken
+_SHORT_REMARK, _PARTED_PX = 15, 6.0  # letters that fit beside the numbers in the smallest window; the gap below others
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,11 +60,25 @@ class CardData:
     why_not: str = ""
     mind: tuple[str, ...] = ()
 
+    def in_inch(self) -> CardData:
+        """Return the card with its lengths in inch; `mind` stays, for it is kept with the trial as it is said in mm."""
+        return replace(
+            self,
+            paragraphs=tuple(
+                replace(said, head=inch_sentence(shown(said.head)), text=inch_sentence(shown(said.text)))
+                for said in self.paragraphs
+            ),
+            rows=tuple(tuple(inch_sentence(shown(cell)) for cell in row) for row in self.rows),  # type: ignore[misc]
+            untouched=inch_sentence(shown(self.untouched)),
+            why_not=inch_sentence(shown(self.why_not)),
+        )
+
 
 def write_card(
-    document: QTextDocument, card: CardData | None, empty_text: str, gap_px: float, font: QFont, theme: Tokens
+    document: QTextDocument, card: CardData | None, empty_text: str, gap_px: float, font: QFont, theme: Tokens,
+    width_px: float = math.inf,
 ) -> None:
-    """Write the card into a document, with `gap_px` above each paragraph but the first."""
+    """Write the card into a document, with `gap_px` above each paragraph but the first, its columns to fit a width."""
     document.setUndoRedoEnabled(False)
     document.clear()
     document.setDefaultFont(font)
@@ -73,7 +91,7 @@ def write_card(
         for index, paragraph in enumerate(card.paragraphs):
             _write_paragraph(cursor, paragraph, theme, gap_px, first=index == 0)
         if card.rows:
-            _write_rows(cursor, card.rows, theme, gap_px)
+            _write_rows(cursor, card.rows, theme, gap_px, width_px - _SIGN_PX)
     cursor.endEditBlock()
 
 
@@ -105,7 +123,9 @@ def headed(paragraph: Paragraph) -> str:
     return f"{head}:" if head[-1:].isalnum() and text[:1].isupper() else head
 
 
-def _write_rows(cursor: QTextCursor, rows: tuple[tuple[str, str, str], ...], theme: Tokens, gap_px: float) -> None:
+def _write_rows(
+    cursor: QTextCursor, rows: tuple[tuple[str, str, str], ...], theme: Tokens, gap_px: float, width_px: float
+) -> None:
     """Write label, value, ± U unit and remark in columns: values end, uncertainties begin at the same place."""
     cells = [(shown(label), *_at_plus_minus(shown(value)), shown(remark)) for label, value, remark in rows]
     table_format = QTextTableFormat()
@@ -114,7 +134,8 @@ def _write_rows(cursor: QTextCursor, rows: tuple[tuple[str, str, str], ...], the
     table_format.setCellPadding(0)
     table_format.setTopMargin(gap_px)
     table_format.setLeftMargin(_SIGN_PX)
-    table_format.setColumnWidthConstraints(_column_widths(cells, QFontMetricsF(cursor.document().defaultFont())))
+    measure = QFontMetricsF(cursor.document().defaultFont())
+    table_format.setColumnWidthConstraints(_column_widths(cells, measure, width_px))
     table = cursor.insertTable(len(rows), 4, table_format)
     for index, (label, number, rest, _remark) in enumerate(cells):
         if not rest:
@@ -123,11 +144,23 @@ def _write_rows(cursor: QTextCursor, rows: tuple[tuple[str, str, str], ...], the
         _write_cell(table.cellAt(index, 1), number, _ink(theme.ink), right=bool(rest))
         if rest:
             _write_cell(table.cellAt(index, 2), rest, _ink(theme.ink))
+    _part_remarks(table, [cell[3] for cell in cells])
     _write_remarks(table, [cell[3] for cell in cells], _ink(theme.quiet))
     after = QTextBlockFormat()  # a document ends with a line of its own after a table: make it a pixel high
     after.setLineHeight(1, QTextBlockFormat.LineHeightTypes.FixedHeight.value)
     cursor.movePosition(QTextCursor.MoveOperation.End)
     cursor.setBlockFormat(after)
+
+
+def _part_remarks(table: QTextTable, remarks: list[str]) -> None:
+    """Leave a gap below a remark that may take several lines, or it would read on in the one below."""
+    for row in range(1, len(remarks)):
+        if len(remarks[row - 1]) > _SHORT_REMARK and remarks[row] != remarks[row - 1]:
+            for column in range(table.columns()):
+                cell = table.cellAt(row, column)
+                parted = cell.format().toTableCellFormat()
+                parted.setTopPadding(_PARTED_PX)
+                cell.setFormat(parted)
 
 
 def _write_remarks(table: QTextTable, remarks: list[str], ink: QTextCharFormat) -> None:
@@ -145,14 +178,38 @@ def _at_plus_minus(value: str) -> tuple[str, str]:
     return number.strip(), f" ± {rest.strip()}" if plus_minus else ""
 
 
-def _column_widths(cells: list[tuple[str, str, str, str]], measure: QFontMetricsF) -> list[QTextLength]:
-    """Return fixed widths of the first three columns: a value in words must not push the numbers aside."""
-    label = max(measure.horizontalAdvance(row[0]) for row in cells)
-    number = max((measure.horizontalAdvance(row[1]) for row in cells if row[2]), default=0.0)
-    rest = max(measure.horizontalAdvance(row[2] if row[2] else row[1]) - (0 if row[2] else number) for row in cells)
+def _column_widths(
+    cells: list[tuple[str, str, str, str]], measure: QFontMetricsF, width_px: float
+) -> list[QTextLength]:
+    """Return fixed widths of the first three columns: a value in words must not push the numbers aside.
+
+    Where the words of the remarks would not fit beside them, labels go on in a second line, then values in words.
+    """
+    wide = measure.horizontalAdvance
+    label = max(wide(row[0]) for row in cells)
+    number = max((wide(row[1]) for row in cells if row[2]), default=0.0)
+    told = max((wide(row[2]) for row in cells), default=0.0)
+    rest = max(told, *(wide(row[1]) - number for row in cells if not row[2]), 0.0)
+    words = max((_longest_word(row[3], wide) for row in cells), default=0.0)
+    beside = words + STEP_PX + _SPARE_PX if words else 0.0
+    lacking = label + STEP_PX + number + rest + beside + 3 - width_px
+    least = max(_longest_word(row[0], wide) for row in cells)
+    if lacking > 0:
+        shorter = max(label - lacking, least)
+        rest = max(rest - max(lacking - (label - shorter), 0.0), told, _least_rest(cells, wide) - number)
+        label = shorter
     fixed = (math.ceil(label) + STEP_PX, math.ceil(number) + 1, math.ceil(rest) + STEP_PX)
     kinds = QTextLength.Type
     return [*(QTextLength(kinds.FixedLength, max(w, 1)) for w in fixed), QTextLength(kinds.VariableLength, 0)]
+
+
+def _least_rest(cells: list[tuple[str, str, str, str]], wide: Callable[[str], float]) -> float:
+    return max((_longest_word(row[1], wide) for row in cells if not row[2]), default=0.0)
+
+
+def _longest_word(text: str, wide: Callable[[str], float]) -> float:
+    """Return the width below which a text cannot be broken into lines."""
+    return max((wide(word) for word in text.split(" ")), default=0.0)
 
 
 def _write_cell(cell: QTextTableCell, text: str, ink: QTextCharFormat, *, right: bool = False) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from app.theme import Tokens
+from app.units import inch_numbers
 from app.widgets.picturepane import PicturePane
 
 _LARGE, _SMALLER = 100.0, 10.0
@@ -51,16 +52,23 @@ class SkewPane(PicturePane):
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(title, parent)
         self.data = SkewData()
+        self._why = ""
 
     def show_skew(self, data: SkewData) -> None:
         """Show a parallelogram; the diagonal lit before stays lit."""
         self.data = replace(data, lit=self.data.lit, lit_text=self.data.lit_text)
+        self._why = ""
+        if self.inch:
+            first, second = (_after_colon(text) for text in data.diagonals)
+            self.data = replace(self.data, lines=tuple(map(self.in_unit, data.lines)), diagonals=(first, second))
         self.describe(data.summary)
         self.refresh()
 
-    def show_nothing(self) -> None:
-        """Show the axes with the sign convention, without an angle."""
+    def show_nothing(self, why: str = "") -> None:
+        """Show the axes with the sign convention, without an angle; and what is wrong, if anything."""
         self.show_skew(SkewData(self.data.plane, self.data.pillars))
+        self._why = why
+        self.refresh()
 
     def light(self, plane: str, diagonal: str, text: str, *, pillars: bool) -> None:
         """Show which diagonal is read next, whatever else is shown."""
@@ -73,7 +81,9 @@ class SkewPane(PicturePane):
         return _LARGE if _LARGE * g <= _MOST_DRAWN_RAD else _SMALLER
 
     def hint(self) -> str:
-        """Say the sign convention."""
+        """Say the sign convention, or why there is no angle."""
+        if self._why:
+            return self._why
         first, second = self._axes()
         return self.tr(
             "Angle above 0: {second} leans towards +{first}, and diagonal 1 (from −− to ++) is the long one."
@@ -177,3 +187,9 @@ class SkewPane(PicturePane):
             box.setTop(painter.boundingRect(box, flags, text).bottom() + 8)
         font.setBold(False)
         painter.setFont(font)
+
+
+def _after_colon(text: str) -> str:
+    """Return "1: 113.14" with its length in inch."""
+    name, colon, length = text.partition(": ")
+    return f"{name}{colon}{inch_numbers(length)}"

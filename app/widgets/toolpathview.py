@@ -53,8 +53,8 @@ class ToolpathPane(PicturePane):
         self.layer_text = QLabel()
         self.whole_bed = self.add_switch(self.tr("&Bed"), on=False)
         self.travels = self.add_switch(self.tr("Tra&vels"), on=False)
-        self._switches.insertWidget(0, self.layer)
-        self._switches.insertWidget(1, self.layer_text)
+        self._switches.insert(0, self.layer, shares=True)
+        self._switches.insert(1, self.layer_text)
         self._path: Toolpath | None = None
         self._bed = Bed()
         self._layers: list[float] = []
@@ -82,7 +82,7 @@ class ToolpathPane(PicturePane):
             title=shown(path.title), parts=len(path.parts), layers=len(self._layers)))
         self._show_layer()
 
-    def show_nothing(self) -> None:
+    def show_nothing(self, why: str = "") -> None:
         """Show the empty bed."""
         self._path, self._layers, self._told = None, [], []
         self.layer.setRange(1, 1)

@@ -10,7 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShortcut
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
@@ -20,6 +20,8 @@ from app.widgets.reading_rows import Column
 from app.widgets.readings import ReadingsModel
 from app.widgets.readings_table import ReadingsTable
 from app.widgets.trialpicker import TrialPicker
+from app.widgets.wraprow import WrapRow
+from app.words import shown
 from core.errors import InputError
 
 _ROWS_IN_SIGHT = 4
@@ -52,7 +54,7 @@ class TrialForm(QWidget):
         self.entry = ReadingEntry(self.table, foretells=foretells)
         self.settings = FieldGrid(across)
         self.new_button = QPushButton(self.tr("&New readings"))
-        self.foot = QHBoxLayout()
+        self.foot = WrapRow()
         self._own: dict[str, Field] = {}
         self._last: QWidget = picker
         self.settings.add("trial", self.tr("Tri&al"), picker)
@@ -69,6 +71,17 @@ class TrialForm(QWidget):
         self._own[key] = field
         field.changed.connect(self.changed)
 
+    def number(self, key: str) -> float:
+        """Return a number that is needed.
+
+        Raises:
+            InputError: at that field, where it is empty or cannot be read.
+        """
+        value = self._own[key].value()
+        if value is None:
+            raise InputError(key, self.tr("Nothing is typed here yet; this one is needed."))
+        return float(value)
+
     def conditions(self) -> dict[str, Any]:
         """Return the settings as they are to be stored; None for one that cannot be read."""
         return {key: _value_or_none(field) for key, field in self._own.items()}
@@ -81,8 +94,20 @@ class TrialForm(QWidget):
                 field.set_value(value)
 
     def show_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
-        """Show other readings; forgets the steps to undo."""
+        """Show other readings."""
         self.model.set_rows(rows)
+
+    def show_problem(self, field: str, row: int | None, message: str) -> str:
+        """Show a sentence at its field or reading; return it as it is to be read elsewhere, a field's name before."""
+        if self.settings.show_problem(field, message):
+            return f"{self.settings.field(field).accessibleName()}: {shown(message)}"
+        self.model.show_problem(row, field, message)
+        return message
+
+    def clear_problems(self) -> None:
+        """Take the sentences away."""
+        self.settings.clear_problems()
+        self.model.clear_problems()
 
     def lock(self, locked: bool) -> None:
         """Show readings without letting them be changed."""
@@ -107,7 +132,7 @@ class TrialForm(QWidget):
         column.addWidget(card(1, self.table), 1)
         column.addLayout(self.foot)
         self.foot.addWidget(self.new_button)
-        self.foot.setAlignment(Qt.AlignmentFlag.AlignLeft)
+        self.foot.setSpacing(STEP_PX)
         for key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             shortcut = QShortcut(key, self.new_button, context=Qt.ShortcutContext.WidgetShortcut)
             shortcut.activated.connect(self.new_button.click)

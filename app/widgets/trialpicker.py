@@ -4,15 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QDateTime, QLocale, QSignalBlocker
+from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtWidgets import QWidget
 
+from app.dates import moment_text
 from app.widgets.fields import ChoiceField
 from core.records.rows import Trial, TrialState
 
 
 class TrialPicker(ChoiceField):
-    """`changed` follows a choice made by a person."""
+    """`changed` follows a choice made by a person; to look at another trial is no edit."""
+
+    is_entry = False
+    elision = Qt.TextElideMode.ElideMiddle  # number and time tell trials of a day apart
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent=parent)
@@ -37,5 +41,4 @@ class TrialPicker(ChoiceField):
 
 
 def _text(trial: Trial) -> str:
-    kept_at = QDateTime.fromSecsSinceEpoch(int(trial.kept_at.timestamp())) if trial.kept_at else QDateTime()
-    return f"№ {trial.id}  {QLocale().toString(kept_at, QLocale.FormatType.ShortFormat)}"
+    return f"№ {trial.id}  {moment_text(trial.kept_at)}"

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import NumberField
+from app.widgets.labels import heading
+from app.widgets.wordslabel import WordsLabel
 
 _USUAL_U_G = 0.2  # of a balance that shows 0.5 g; common practice, no source
 
@@ -17,12 +19,12 @@ class WeighingCard(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        heading = QLabel(self.tr("Drying and stock"))
-        heading.setObjectName("heading")
-        caution = QLabel(self.tr(
+        caution = WordsLabel(self.tr(
             "Caution: heat. Dry below the softening point, never unattended, not in an oven used for food; ventilate."))
         caution.setObjectName("question")
-        hint = QLabel(self.tr("Weigh with the spool on, before and after. For the stock alone leave “before” empty."))
+        hint = WordsLabel(
+            self.tr("Weigh with the spool on, before and after. For the stock alone leave “before” empty.")
+        )
         hint.setObjectName("quiet")
         self.form = FieldGrid(3)
         self.form.add("before_g", self.tr("Be&fore drying"), NumberField(low=0.0), "g")
@@ -33,7 +35,7 @@ class WeighingCard(QFrame):
         layout.setSpacing(4)
         for label in (caution, hint):
             label.setWordWrap(True)
-        for part in (heading, caution, hint, self.form):
+        for part in (heading(self.tr("Drying and stock")), caution, hint, self.form):
             layout.addWidget(part)
         self.clear()
 

@@ -22,6 +22,7 @@ import numpy as np
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -50,6 +51,8 @@ def water_density_g_cm3(water_c: float) -> float:
     return rho / _KG_M3_PER_G_CM3
 
 
+@within_reach
+@of_one_length("air_g", "water_g")
 def measure_density(
     air_g: Sequence[float],
     water_g: Sequence[float],

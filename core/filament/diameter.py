@@ -23,8 +23,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
-from core.filament.gauge import Gauge
+from core.measuring.gauge import Gauge
 from core.measuring.gum import combine
+from core.measuring.reach import above_zero, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -81,6 +82,7 @@ class Diameter:
         return float(np.sum(self.place_mm**2) / np.sum(larger**2))
 
 
+@within_reach
 def measure_diameter(
     first_mm: Sequence[float | None], second_mm: Sequence[float | None], nominal_mm: float, gauge: Gauge
 ) -> Diameter:
@@ -126,6 +128,8 @@ def measure_diameter(
     )
 
 
+@within_reach
+@above_zero("nominal_mm")
 def area_ratio(diameter: Estimate, nominal_mm: float) -> Estimate:
     """Return cross-section against that of the nominal diameter: (d/d_nom)^2, with u = 2 (d/d_nom) u(d)/d_nom."""
     ratio = diameter.value / nominal_mm
@@ -152,7 +156,7 @@ def _check_nominal(nominal_mm: float) -> None:
     if not 1.0 <= nominal_mm <= _MOST_MM:
         raise InputError(
             "nominal_mm",
-            tr("A nominal diameter of {nominal:g} mm is not between 1 and 5; type that of the label.",
+            tr("A nominal diameter of {nominal:g} mm is not between 1 and 5 mm; type that of the label.",
                nominal=nominal_mm),
         )
 
@@ -230,7 +234,7 @@ def _questions(
         asks.append(tr("Place {places} was read one way only and does not count; turn it by 90° and read again.",
                        places=", ".join(single)))
     if equal_readings(first_mm, second_mm):
-        asks.append(tr("All readings are equal: please type what the gauge shows, not the label."))
+        asks.append(tr("All readings are equal: please type what the instrument shows, not the label."))
     complete = sum(a is not None and b is not None for a, b in pairs)
     if complete < USUAL_PLACES:
         asks.append(tr("{count} places so far; ten over at least 2 m are usual.", count=complete))

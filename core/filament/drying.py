@@ -16,6 +16,7 @@ from enum import StrEnum
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -47,6 +48,7 @@ class Drying:
         return (self.loss,)
 
 
+@within_reach
 def measure_drying(
     before_g: float, after_g: float, spool_g: float, *, u_balance_g: float, u_spool_g: float, polyamide: bool = False
 ) -> Drying:
@@ -85,6 +87,7 @@ def measure_drying(
     return Drying(estimate, limit, _moisture(estimate, limit))
 
 
+@within_reach
 def stock_left(
     now_g: float, spool_g: float, mass_per_length: Estimate, *, u_balance_g: float, u_spool_g: float
 ) -> Estimate:

@@ -24,6 +24,7 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -76,6 +77,8 @@ class Feed:
         return self.ratio, self.steps
 
 
+@within_reach
+@of_one_length("mark_mm", "rest_mm")
 def fed_from_marks(mark_mm: Sequence[float], rest_mm: Sequence[float]) -> Floats:
     """Return the filament drawn in (n,): mark before less rest after, both from the same datum.
 
@@ -109,6 +112,7 @@ def fed_from_marks(mark_mm: Sequence[float], rest_mm: Sequence[float]) -> Floats
     return np.asarray(mark - rest)
 
 
+@within_reach
 def fed_from_mass(mass_g: Sequence[float], mass_per_length_g_m: float) -> Floats:
     """Return the filament delivered in mm (n,), from the mass of each strand and the mass per length of its lot.
 
@@ -131,6 +135,7 @@ def fed_from_mass(mass_g: Sequence[float], mass_per_length_g_m: float) -> Floats
     return np.asarray(_MM_PER_M * mass / mass_per_length_g_m)
 
 
+@within_reach
 def measure_feed(
     commanded_mm: Sequence[float],
     fed_mm: Sequence[float],

@@ -18,6 +18,7 @@ import numpy as np
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import above_zero, of_one_length, within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -27,6 +28,9 @@ _G_CM3_LOW, _G_CM3_HIGH = 0.6, 6.0  # foamed to metal-filled, at the nominal dia
 _MM_PER_M = 1000.0
 
 
+@of_one_length("mass_g", "length_mm")
+@within_reach
+@above_zero("nominal_mm")
 def measure_mass_per_length(
     mass_g: Sequence[float], length_mm: Sequence[float], nominal_mm: float, *, u_balance_g: float, u_length_mm: float
 ) -> Estimate:
@@ -57,8 +61,17 @@ def measure_mass_per_length(
     return Estimate("mass_per_length", mean, u.u, u.dof, "g/m")
 
 
+@within_reach
 def diameter_from_mass(mass_per_length: Estimate, density: Estimate) -> Estimate:
-    """Return the diameter of the circle of area lambda/rho, from g/m and g/cm3."""
+    """Return the diameter of the circle of area lambda/rho, from g/m and g/cm3.
+
+    Raises:
+        InputError: field `mass_per_length` or `density`, not above zero.
+    """
+    for field, estimate in (("mass_per_length", mass_per_length), ("density", density)):
+        if not estimate.value > 0.0:
+            says = tr("{value:g} {unit} is not above zero; weigh again.", value=estimate.value, unit=estimate.unit)
+            raise InputError(field, says)
     area_mm2 = mass_per_length.value / density.value  # g/m over g/cm3 is mm2
     d = math.sqrt(4.0 * area_mm2 / math.pi)
     relative = combine(

@@ -23,6 +23,8 @@ from numpy.typing import NDArray
 from core.errors import InputError
 from core.measuring.brokenstick import FEWEST, BrokenStick, fit_broken_stick
 from core.measuring.gum import combine
+from core.measuring.hotend import refuse_hotter
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import tr
 
@@ -58,16 +60,7 @@ class HotFeed:
                 "temperature_c",
                 tr("A nozzle at {value:g} °C feeds nothing; type the temperature shown.", value=self.temperature_c),
             )
-        if not self.temperature_c <= self.hot_end_limit_c:
-            raise InputError(
-                "temperature_c",
-                tr(
-                    "{value:g} °C is above this hot end's stated limit of {limit:g} °C. Refused: a lining gives off "
-                    "toxic fume well above it.",
-                    value=self.temperature_c,
-                    limit=self.hot_end_limit_c,
-                ),
-            )
+        refuse_hotter(self.temperature_c, self.hot_end_limit_c)
 
 
 class SlipAnswer(StrEnum):
@@ -108,6 +101,7 @@ class Slip:
         return tuple(e for e in (self.level, self.loss) if e is not None)
 
 
+@within_reach
 def measure_slip(
     rate_mm3_s: Sequence[float], share_ratio: Sequence[float], *, u_reading_ratio: float, u_scale_ratio: float = 0.0
 ) -> Slip:

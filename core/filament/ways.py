@@ -15,8 +15,9 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.filament.diameter import area_ratio
-from core.filament.gauge import Gauge
 from core.filament.massperlength import diameter_from_mass
+from core.measuring.gauge import Gauge
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -73,11 +74,13 @@ def ways_words(ways: Sequence[Way], nominal_mm: float) -> Words:
     )
 
 
+@within_reach
 def way_of(name: WayName, diameter: Estimate, nominal_mm: float, *, measured: bool) -> Way:
     """Return a way with the uncertainty of its area."""
     return Way(name, diameter, area_ratio(diameter, nominal_mm), measured)
 
 
+@within_reach
 def plan_by_gauge(gauge: Gauge, nominal_mm: float) -> Way:
     """Return what a gauge can tell at best: many places, no scatter left."""
     u = math.hypot(gauge.u_zero_mm, gauge.u_scale_ratio * nominal_mm)
@@ -85,9 +88,10 @@ def plan_by_gauge(gauge: Gauge, nominal_mm: float) -> Way:
     return way_of(WayName(gauge.kind), diameter, nominal_mm, measured=False)
 
 
+@within_reach
 def plan_by_mass(density: Estimate, nominal_mm: float, u_balance_g: float, u_length_mm: float) -> Way:
     """Return what a balance can tell from one metre, with the density as known now."""
     per_m = density.value * math.pi * nominal_mm**2 / 4.0
-    u_relative = math.hypot(u_balance_g / (per_m * _PIECE_MM / _MM_PER_M), u_length_mm / _PIECE_MM)
-    mass_per_length = Estimate("mass_per_length", per_m, per_m * u_relative, math.inf, "g/m")
+    u = math.hypot(u_balance_g * _MM_PER_M / _PIECE_MM, per_m * u_length_mm / _PIECE_MM)
+    mass_per_length = Estimate("mass_per_length", per_m, u, math.inf, "g/m")
     return way_of(WayName.MASS, diameter_from_mass(mass_per_length, density), nominal_mm, measured=False)

@@ -18,16 +18,18 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.words import Words, tr
 
 FLAT_SHARE = 1.0 - math.pi / 4.0  # c: what a half-round side lacks against a square one, in h^2
 WIDEST_BORES = 2.0
 HIGHEST_BORES = 0.75
+_LEAST_MM = 1e-3  # no nozzle lays a micrometre
 _MOST_MM = 20.0
 
 
 class BeadModel(StrEnum):
-    """The shape a path program counts a bead as."""
+    """The shape a slicing program counts a bead as."""
 
     OBROUND = "obround"
     RECTANGLE = "rectangle"
@@ -53,7 +55,7 @@ class Bead:
     def __post_init__(self) -> None:
         """Refuse what no nozzle lays."""
         for field, value in (("height_mm", self.height_mm), ("width_mm", self.width_mm)):
-            if not 0 < value <= _MOST_MM:
+            if not _LEAST_MM <= value <= _MOST_MM:
                 raise InputError(
                     field, tr("A bead of {value:g} mm cannot be; type above 0 and at most 20 mm.", value=value)
                 )
@@ -91,6 +93,7 @@ class Bead:
         return factor * self.area_mm2 / strand_area_mm2(filament_mm, "filament_mm")
 
 
+@within_reach
 def area_mm2(width_mm: float, height_mm: float, model: BeadModel) -> float:
     """Return the cross-section of a bead; see the module for the formulas."""
     if model is BeadModel.RECTANGLE:
@@ -98,6 +101,7 @@ def area_mm2(width_mm: float, height_mm: float, model: BeadModel) -> float:
     return height_mm * (width_mm - FLAT_SHARE * height_mm)
 
 
+@within_reach
 def width_from_area_mm(bead_area_mm2: float, height_mm: float, model: BeadModel = BeadModel.OBROUND) -> float:
     """Return the width of the bead with this cross-section; the inverse of `area_mm2`.
 
@@ -120,6 +124,7 @@ def width_from_area_mm(bead_area_mm2: float, height_mm: float, model: BeadModel 
     return width
 
 
+@within_reach
 def strand_area_mm2(diameter_mm: float, field: str = "diameter_mm") -> float:
     """Return the cross-section of a round strand, of filament or of a bridge: pi d^2/4.
 
@@ -131,11 +136,13 @@ def strand_area_mm2(diameter_mm: float, field: str = "diameter_mm") -> float:
     return math.pi * diameter_mm**2 / 4.0
 
 
+@within_reach
 def convert_flow_ratio(flow_ratio: float, bead: Bead, model: BeadModel) -> float:
     """Return the factor that lays the same plastic when the bead is counted by another model: k A_from/A_to."""
     return flow_ratio * bead.area_mm2 / area_mm2(bead.width_mm, bead.height_mm, model)
 
 
+@within_reach
 def bead_words(bead: Bead, rate_mm3_s: float, filament_mm: float | None = None) -> Words:
     """Say what a bead is as commanded: cross-section, spacing, speed at a rate, filament for each mm of path.
 

@@ -22,6 +22,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.brokenstick import BrokenStick, fit_broken_stick
+from core.measuring.reach import within_reach
 from core.measuring.straightline import Line, fit_line
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
@@ -78,12 +79,14 @@ class KnownCeiling:
     trial_id: int
 
 
+@within_reach
 def ceiling_near(known: Sequence[KnownCeiling], temperature_c: float) -> KnownCeiling | None:
     """Return the ceiling that holds at a temperature: the nearest within 5 K, the first of equally near ones."""
     near = [one for one in known if abs(one.temperature_c - temperature_c) <= HOLDS_WITHIN_K]
     return min(near, key=lambda one: abs(one.temperature_c - temperature_c), default=None)
 
 
+@within_reach
 def ceiling_far(known: Sequence[KnownCeiling], temperature_c: float) -> Words | None:
     """Mark that ceilings are known, but none within 5 K of a temperature."""
     if not known or ceiling_near(known, temperature_c) is not None:
@@ -97,6 +100,7 @@ def ceiling_far(known: Sequence[KnownCeiling], temperature_c: float) -> Words | 
     )
 
 
+@within_reach
 def delivered_share(mass_g: ArrayLike, length_mm: float, mass_per_length_g_m: float) -> Floats:
     """Return mass / (mass per length * length) of each strand (n,).
 
@@ -116,6 +120,7 @@ def delivered_share(mass_g: ArrayLike, length_mm: float, mass_per_length_g_m: fl
     return np.asarray(mass / (mass_per_length_g_m * length_mm / 1000.0))
 
 
+@within_reach
 def fit_ceiling(
     rate_mm3_s: ArrayLike,
     share_ratio: ArrayLike,
@@ -140,6 +145,7 @@ def fit_ceiling(
     return Ceiling(at, _trend(at))
 
 
+@within_reach
 def highest_speed_mm_s(ceiling: CeilingAt, bead_area_mm2: float, safety_ratio: float = SAFETY_RATIO) -> Estimate:
     """Return the printing speed (mm/s) at a share of the ceiling, or of the highest rate tried where none was reached.
 

@@ -22,6 +22,7 @@ from core.errors import InputError
 from core.flow_trials.bead import Bead
 from core.flow_trials.conditions import PrintConditions, percent_text, why_apart
 from core.measuring.gum import combine
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
 
@@ -94,6 +95,7 @@ def known_here(
     return tuple(used), tuple(left)
 
 
+@within_reach
 def combine_flow(estimates: Sequence[Estimate], in_force_ratio: float) -> Flow:
     """Return the weighted mean and what follows for the factor in force.
 

@@ -13,6 +13,7 @@ from typing import Any
 
 from core.errors import InputError
 from core.flow_trials.bead import Bead, BeadModel, bead_questions, model_words
+from core.measuring.hotend import refuse_hotter
 from core.words import Words, tr
 
 SAME_TEMPERATURE_K = 5.0
@@ -48,16 +49,7 @@ class PrintConditions:
                 "temperature_c",
                 tr("A nozzle at {value:g} °C does not print; type the temperature shown.", value=self.temperature_c),
             )
-        if self.temperature_c > self.hot_end_limit_c:
-            raise InputError(
-                "temperature_c",
-                tr(
-                    "{value:g} °C is above this hot end's stated limit of {limit:g} °C. Refused: a lining gives off "
-                    "toxic fume well above it.",
-                    value=self.temperature_c,
-                    limit=self.hot_end_limit_c,
-                ),
-            )
+        refuse_hotter(self.temperature_c, self.hot_end_limit_c)
         if not 0 < self.rate_mm3_s <= _MOST_RATE_MM3_S:
             raise InputError(
                 "rate_mm3_s",

@@ -24,6 +24,7 @@ from core.flow_trials.bead import strand_area_mm2
 from core.flow_trials.conditions import PrintConditions
 from core.flow_trials.plastic import Density, MassPerLength
 from core.measuring.gum import combine
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, rounded_pair
 from core.words import Words, tr
 
@@ -58,6 +59,7 @@ class Commanded:
         return self.volume_mm3 / in_force_ratio if self.with_factor else self.volume_mm3
 
 
+@within_reach
 def commanded_by_length(path_filament_mm: float, filament_mm: float, with_factor: bool = True) -> Commanded:
     """Return what a path asks for, from the sum of its filament lengths and the filament diameter it was counted with.
 
@@ -91,6 +93,7 @@ class MassFlow:
     questions: tuple[Words, ...]
 
 
+@within_reach
 def measure_mass(
     mass_g: Sequence[float],
     conditions: PrintConditions,

@@ -22,6 +22,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.flow_trials.conditions import PrintConditions, percent_text
 from core.measuring.gum import combine
+from core.measuring.reach import within_reach
 from core.measuring.straightline import Line, fit_line
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
@@ -61,6 +62,7 @@ class TopFlow:
     questions: tuple[Words, ...]
 
 
+@within_reach
 def measure_top(
     change_ratio: Sequence[float], score: Sequence[float], judge: Sequence[str], conditions: PrintConditions
 ) -> TopFlow:

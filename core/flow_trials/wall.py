@@ -27,6 +27,7 @@ from core.flow_trials.bead import FLAT_SHARE
 from core.flow_trials.conditions import PrintConditions
 from core.measuring.gum import combine
 from core.measuring.normalrange import mean_range_ratio
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
@@ -112,6 +113,7 @@ class WallFlow:
     questions: tuple[Words, ...]
 
 
+@within_reach
 def measure_wall(
     wall_mm: Sequence[float], conditions: PrintConditions, box: WallBox, instrument: Instrument | None = None
 ) -> WallFlow:
@@ -210,11 +212,11 @@ def _check_beads(mean_mm: float, conditions: PrintConditions, box: WallBox) -> N
     values = {"wall": mean_mm, "width": conditions.bead.width_mm}
     if box.beads == 1 and mean_mm > between:
         raise InputError(
-            "beads", tr("Wall {wall:.2f} on a {width:g} path: two beads? Choose the two-bead wall.", **values)
+            "beads", tr("Wall {wall:.2f} mm on a path of {width:g} mm: two beads? Choose the two-bead wall.", **values)
         )
     if box.beads == 2 and mean_mm < between:
         raise InputError(
-            "beads", tr("Wall {wall:.2f} on {width:g} paths: one bead? Choose the one-bead wall.", **values)
+            "beads", tr("Wall {wall:.2f} mm on paths of {width:g} mm: one bead? Choose the one-bead wall.", **values)
         )
 
 

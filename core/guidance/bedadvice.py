@@ -1,4 +1,4 @@
-"""What follows from a bed trial: screws, a height map or a new plate, and how long to soak."""
+"""What follows from a bed trial: screws, a height correction or a new plate, and how long to soak."""
 
 from __future__ import annotations
 
@@ -12,10 +12,10 @@ from core.machine_geometry.bedplane import FLAT_MM, LEVEL_MM, MAP_MM, METHOD, Be
 from core.machine_geometry.bedscrews import Place, ScrewTurn, plan_turns, twist_of
 from core.machine_geometry.bedsoak import SETTLED_MM, WINDOW_S, Soak, SoakAnswer, fit_soak
 from core.quantity import Estimate, rounded_pair, value_text
-from core.words import Words, tr
+from core.words import NOTHING, Words, tr
 
 _LEAST_TWIST_MM = 0.05
-_LEAST_MINUTES = 1.0  # nobody turns a screw by less than six degrees
+_LEAST_DEG = 5.0  # nobody turns a screw by less
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +26,7 @@ class BedReadings:
         x_mm, y_mm, z_mm: (n,) probes, z the height of the bed, up positive.
         elapsed_s, soak_mm: (m,) heights of one place over time.
         hot: whether the bed is said to be hot; `bed_c` and `print_c` its temperatures, None for not said.
-        screws_mm: places of the levelling screws, the reference first; none where none are named.
+        screws_mm: places of the levelling screws, the stiffest first; none where none are named.
         clockwise_lowers: whether a turn clockwise, seen from above, brings the bed down.
     """
 
@@ -137,27 +137,32 @@ def _tilt_advice(plane: BedPlane, turns: Sequence[ScrewTurn]) -> Advice:
     if not plane.hot:
         action = tr("Heat and soak the bed, then probe again. For a first rough setting: {turns}", turns=_turns(turns))
         return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
+    if turns and not any(turn.told for turn in turns):
+        action = tr("No turn of a screw is told from zero: probe more places, or touch one place ten times.")
+        return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
     return Advice(Setting.LEVEL_BED, _turns(turns), fall.value, "mm", because, _untouched())
 
 
 def _turns(turns: Sequence[ScrewTurn]) -> Words:
-    wanted = [turn for turn in turns if turn.clockwise is not None and turn.minutes >= _LEAST_MINUTES]
+    wanted = [turn for turn in turns if turn.told and turn.angle_deg >= _LEAST_DEG]
     if not turns:
         return tr("Name the places of the levelling screws, then their turns are told.")
     if not wanted:
-        return tr("No screw needs as much as a minute of a clock hand.")
+        return tr("No screw needs a turn of {least:.0f}° or more; all stay.", least=_LEAST_DEG)
     words = _turn(wanted[0])
     for turn in wanted[1:]:
         words = tr("{first}; {second}", first=words, second=_turn(turn))
-    return tr("Seen from above: {list}; screw 1 stays. Probe again.", list=words)
+    stay = ", ".join(str(turn.number) for turn in turns if turn not in wanted)
+    return tr("Seen from above: {list}. Screws that stay: {stay}. Probe again.", list=words, stay=stay)
 
 
 def _turn(turn: ScrewTurn) -> Words:
     turns, U = rounded_pair(abs(turn.turns.value), turn.turns.U)
-    values = {"number": turn.number, "minutes": turn.minutes, "turns": turns.removeprefix("+"), "U": U}
+    down = tr("down") if turn.off.value > 0 else tr("up")
+    values = {"number": turn.number, "angle": turn.angle_deg, "turns": turns.removeprefix("+"), "U": U, "down": down}
     if turn.clockwise:
-        return tr("screw {number} clockwise {turns} ± {U} turns, {minutes:.0f} min", **values)
-    return tr("screw {number} anticlockwise {turns} ± {U} turns, {minutes:.0f} min", **values)
+        return tr("screw {number} clockwise {turns} ± {U} turns ({angle:.0f}°), {down}", **values)
+    return tr("screw {number} anticlockwise {turns} ± {U} turns ({angle:.0f}°), {down}", **values)
 
 
 def _twist_advice(twist: Estimate | None) -> tuple[Advice, ...]:
@@ -172,13 +177,13 @@ def _twist_advice(twist: Estimate | None) -> tuple[Advice, ...]:
 
 def _flat_advice(plane: BedPlane) -> Advice:
     flat = plane.flatness_mm
-    because = tr("Flatness {flat:.3f} mm.", flat=flat)
+    because = tr("Flatness {flat}.", flat=value_text(plane.flatness).removeprefix("+"))
     if flat < FLAT_MM:
         return Advice(Setting.LEAVE, tr("The plate is flat enough."), None, "", because, _untouched())
     if flat <= MAP_MM:
         action = tr("Use one. It bends the bottom of long parts with the bed, by up to as much.")
         return Advice(Setting.HEIGHT_MAP, action, flat, "mm", because, _untouched())
-    action = tr("Straighten the plate or take another: with a height map parts would come off bowed by as much.")
+    action = tr("Straighten the plate or take another: with a height correction parts would come off bowed by as much.")
     return Advice(Setting.MEND_MECHANICS, action, flat, "mm", because, _untouched())
 
 
@@ -216,7 +221,7 @@ def _read_on(soak: Soak) -> Words:
 
 
 def _go_on(error: InputError) -> Advice:
-    return Advice(Setting.UNDECIDED, tr("{says}", says=error.message), None, "", tr(""), _untouched())
+    return Advice(Setting.UNDECIDED, tr("{says}", says=error.message), None, "", NOTHING, _untouched())
 
 
 def _untouched() -> Words:

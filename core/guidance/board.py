@@ -5,7 +5,7 @@ Which lot is on a machine: that of the newest kept trial with one.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -51,22 +51,41 @@ def loaded_lots(newest: Iterable[NewestKept]) -> dict[int, int]:
     return {machine_id: lot_id for machine_id, (_, lot_id) in last.items()}
 
 
-def serials_by_machine(newest: Iterable[NewestKept], loaded: Mapping[int, int]) -> dict[int, list[int]]:
+def serials_by_machine(
+    newest: Iterable[NewestKept], loaded: Mapping[int, int], of_lots: Collection[str] = ()
+) -> dict[int, list[int]]:
     """Return the serial numbers of the trials that each machine's walk looks at.
 
-    Those of its own without a lot and with the lot it is loaded with, and those of that lot elsewhere.
+    Those of its own without a lot and with the lot it is loaded with, and those of that lot that belong to no machine.
+
+    Args:
+        newest: of each machine, lot, subject and set of results.
+        loaded: the lot on each machine.
+        of_lots: subjects whose results are the lot's, wherever it was read; the newest of each counts everywhere.
     """
     users: dict[int, list[int]] = {}
     for machine_id, lot_id in loaded.items():
         users.setdefault(lot_id, []).append(machine_id)
     found: dict[int, list[int]] = {}
+    elsewhere: dict[tuple[int, str, str], NewestKept] = {}
     for row in newest:
         if row.machine_id is not None and row.lot_id in (None, loaded.get(row.machine_id)):
             found.setdefault(row.machine_id, []).append(row.serial)
         elif row.machine_id is None and row.lot_id is not None:
             for machine_id in users.get(row.lot_id, ()):
                 found.setdefault(machine_id, []).append(row.serial)
+        if row.machine_id is not None and row.lot_id is not None and row.subject in of_lots:
+            key = row.lot_id, row.subject, row.gives
+            elsewhere[key] = max(row, elsewhere.get(key, row), key=_serial)
+    for row in elsewhere.values():
+        for machine_id in users.get(row.lot_id or 0, ()):
+            if machine_id != row.machine_id:
+                found.setdefault(machine_id, []).append(row.serial)
     return found
+
+
+def _serial(row: NewestKept) -> int:
+    return row.serial
 
 
 def board_line(machine_id: int, lot_id: int | None, walk: Walk) -> BoardLine:

@@ -33,6 +33,7 @@ _ACTS_ON = {
     "cornering": {"corners"},
     "cooling": {"cooling"},
     "first_layer_gap": {"squash"},
+    "height_offset": {"squash"},
     "print_speed": {"pace"},
     "acceleration": {"pace"},
 }

@@ -31,7 +31,7 @@ _RESULTS = (  # beginnings of the names of estimates, and the result of the walk
     (("flow_ceiling", "highest_speed"), "ceiling"),
     (("flow_ratio",), "flow"),
     (("wall_outset", "boss_constant", "bore_constant"), "outset"),
-    (("squash_",), "squash"),
+    (("squash_", "first_layer_error", "first_layer_spread", "first_layer_fall", "height_offset"), "squash"),
 )  # fmt: skip
 
 

@@ -18,7 +18,7 @@ from core.quantity import Estimate
 from core.records.rows import SettingInForce
 from core.words import Words, tr
 
-_PLACES = 5  # decimals of a proposed value: finer than any machine or slicing stage takes
+_PLACES = 5  # decimals of a proposed value: finer than any machine or slicing program takes
 _SAME = 1e-9
 
 
@@ -46,6 +46,7 @@ SETTABLE = (
     Settable("flow_factor", "1", True, 1.0),
     Settable("filament_diameter", "mm", True),
     Settable("extruder_steps_mm", "steps/mm"),
+    Settable("height_offset", "mm"),
     Settable("nozzle_temperature", "°C", True),
 )
 

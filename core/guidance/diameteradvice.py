@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from core.errors import InputError
@@ -13,11 +14,11 @@ from core.filament.diameter import (
     equal_readings,
     measure_diameter,
 )
-from core.filament.gauge import GaugeKind, gauge_of, gauge_words
 from core.filament.massperlength import diameter_from_mass, measure_mass_per_length
 from core.filament.ways import Way, WayName, plan_by_gauge, plan_by_mass, way_of
 from core.guidance.sectionadvice import SetNow, advise_section, best_way, plain_text
 from core.guidance.verdict import Advice
+from core.measuring.gauge import GaugeKind, gauge_of, usual_gauge_words
 from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
@@ -117,22 +118,7 @@ def judge_diameter(
     """
     gauge = gauge_of(readings.gauge, instrument)
     pairs = _pairs(readings, instrument)
-    density = (
-        measure_density(readings.air_g, readings.water_g, readings.water_c, u_balance_g=readings.u_balance_g)
-        if readings.air_g
-        else None
-    )
-    mass_per_length = (
-        measure_mass_per_length(
-            readings.mass_g,
-            readings.length_mm,
-            readings.nominal_mm,
-            u_balance_g=readings.u_balance_g,
-            u_length_mm=readings.u_length_mm,
-        )
-        if readings.mass_g
-        else None
-    )
+    density, mass_per_length = _density(readings), _mass_per_length(readings)
     if pairs is None and density is None and mass_per_length is None:
         raise InputError("readings", tr("No reading yet."))
     plastic = density or (known_density.estimate if known_density else None)
@@ -140,13 +126,8 @@ def judge_diameter(
     ways = _ways(readings, instrument, pairs, mass_per_length, plastic)
     mind = [*(pairs.questions if pairs else ())]
     if pairs and not gauge.on_record:
-        mind.append(_usual_gauge(readings.gauge, gauge.u_zero_mm))
-    if relies and known_density is not None and known_density.trial_id is None:
-        mind.append(_usual_plastic(known_density.estimate))
-    if density is not None and known_density is not None and _far(density, known_density.estimate):
-        mind.append(_far_density(density, known_density))
-    if mass_per_length is not None and plastic is None:
-        mind.append(tr("Without the density a mass tells no diameter: weigh a sample in water."))
+        mind.append(usual_gauge_words(gauge))
+    mind += _doubts_of_density(density, mass_per_length, known_density)
     asked = SetNow(readings.nominal_mm, readings.in_force_mm)
     advice, new_mm = advise_section(asked, pairs, ways, _label_count(readings))
     return DiameterJudgement(
@@ -161,6 +142,38 @@ def judge_diameter(
         used=(known_density.trial_id,) if relies and known_density and known_density.trial_id is not None else (),
         new_mm=new_mm,
     )
+
+
+def _density(readings: DiameterReadings) -> Estimate | None:
+    if not readings.air_g:
+        return None
+    return measure_density(readings.air_g, readings.water_g, readings.water_c, u_balance_g=readings.u_balance_g)
+
+
+def _mass_per_length(readings: DiameterReadings) -> Estimate | None:
+    if not readings.mass_g:
+        return None
+    return measure_mass_per_length(
+        readings.mass_g,
+        readings.length_mm,
+        readings.nominal_mm,
+        u_balance_g=readings.u_balance_g,
+        u_length_mm=readings.u_length_mm,
+    )
+
+
+def _doubts_of_density(
+    density: Estimate | None, mass_per_length: Estimate | None, known: KnownDensity | None
+) -> Iterator[Words]:
+    """Say what speaks against the density: the one measured here, or the one that a mass relies on."""
+    if density is not None:
+        if known is not None and _far(density, known.estimate):
+            yield _far_density(density, known)
+    elif mass_per_length is not None:
+        if known is None:
+            yield tr("Without the density a mass tells no diameter: weigh a sample in water.")
+        elif known.trial_id is None:
+            yield _usual_plastic(known.estimate)
 
 
 def _pairs(readings: DiameterReadings, instrument: Instrument | None) -> Diameter | None:
@@ -195,14 +208,6 @@ def _ways(
         return (*ways, way_of(WayName.MASS, by_mass, readings.nominal_mm, measured=True))
     density = plastic or _USUAL_DENSITY
     return (*ways, plan_by_mass(density, readings.nominal_mm, readings.u_balance_g, readings.u_length_mm))
-
-
-def _usual_gauge(kind: GaugeKind, u_mm: float) -> Words:
-    return tr(
-        "A usual {gauge} is taken, u {u:g} mm (common practice, no source): pick the checked one above.",
-        u=u_mm,
-        gauge=gauge_words(kind),
-    )
 
 
 def _usual_plastic(density: Estimate) -> Words:

@@ -12,6 +12,7 @@ from core.filament.feed import METHOD, Feed, FeedAnswer, fed_from_marks, fed_fro
 from core.filament.slip import HotFeed, Slip, measure_slip
 from core.guidance.slipadvice import advise_slip
 from core.guidance.verdict import Advice, Setting
+from core.measuring.reach import refuse_unlike
 from core.quantity import Estimate, rounded_pair, value_text
 from core.words import Words, tr
 
@@ -99,6 +100,7 @@ def judge_feed(readings: FeedReadings, previous: tuple[float, float] | None = No
             load.
     """
     fed_mm = _fed_mm(readings.fed)
+    refuse_unlike(commanded_mm=readings.commanded_mm, fed_mm=fed_mm, rate_mm3_s=readings.rate_mm3_s)
     free, loaded = readings.free, readings.loaded
     feed = _at(free, lambda: _feed(readings, fed_mm, previous)) if free or not loaded else None
     slip = _at(loaded, lambda: _slip(readings, fed_mm)) if loaded else None

@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.measuring.tolerance import Conformity, decide, tolerance_mm, tolerance_range_mm
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate
@@ -67,6 +68,7 @@ def tolerances_at(length_mm: NDArray[np.float64], tolerance: str | float) -> NDA
     return np.full(length_mm.shape, tolerance)
 
 
+@within_reach
 def finding(estimate: Estimate, factor_mm: float, length_mm: float, tolerance: str | float) -> Finding:
     """Judge an estimate by its effect on the size.
 

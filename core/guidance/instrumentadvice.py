@@ -109,7 +109,7 @@ def _zero_moved(check: InstrumentCheck) -> Words | None:
     if moved is None or moved.ok:
         return None
     return tr(
-        "Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} is usual): {count} "
+        "Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} {unit} is usual): {count} "
         "readings in between are marked doubtful. Read two of them again.",
         first=moved.first,
         farthest=moved.farthest,

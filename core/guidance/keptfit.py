@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from core.errors import InputError
+from core.guidance.partgroups import rows_that_count
 from core.guidance.sizetrial import SizeReadings
 from core.part_size.lengths import PartTemperature
 from core.part_size.sizeerror import SizeError, fit_size_error
@@ -17,23 +18,16 @@ def size_readings(trial: Trial) -> SizeReadings:
         InputError: field `value` where there is none.
     """
     read = trial.readings
-    count = len(read.get("measured_mm", ()))
-    excluded = read.get("excluded", [False] * count)
-    used = [
-        row
-        for row in range(count)
-        if not excluded[row] and read["measured_mm"][row] is not None and read["nominal_mm"][row] is not None
-    ]
+    used = rows_that_count(trial)
     if not used:
         raise InputError("value", tr("Trial № {number} holds no readings.", number=trial.id))
     part_c = trial.conditions.get("part_temperature_c")
-    feature = read.get("feature", [""] * count)
     return SizeReadings(
         nominal_mm=[read["nominal_mm"][row] for row in used],
         measured_mm=[read["measured_mm"][row] for row in used],
         kind=[read["kind"][row] for row in used],
         axis=[read["axis"][row] for row in used],
-        feature=[feature[row] for row in used],
+        feature=[read["feature"][row] if "feature" in read else "" for row in used],
         tolerance=trial.conditions.get("tolerance", "m"),
         part_temperature=None if part_c is None else PartTemperature(float(part_c)),
     )

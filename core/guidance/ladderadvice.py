@@ -8,27 +8,17 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.errors import InputError
+from core.guidance.criteriaadvice import CriteriaJudgement, end_of, judge_criteria, one_piece_words
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.ladder import GOOD_SCORE, Answer, Choose, Ladder, fit_scores, fit_values
-from core.motion_trials.ladders import LadderKind, Read, check_steps, ladders
+from core.measuring.scores import check_score
+from core.motion_trials.ladders import LadderKind, LadderReadings, Read, check_columns, check_steps, ladders
 from core.motion_trials.lag import fit_lag
 from core.quantity import Estimate
 from core.words import Words, tr
 
-METHOD = "ladder 1"
+METHOD = "ladder 2"
 _ALIKE = 1.0  # score: less between best and worst is no difference that matters
-
-
-@dataclass(frozen=True, slots=True)
-class LadderReadings:
-    """What was read of a ladder, each (n,): step, value, and the judge where it is a score."""
-
-    kind: LadderKind
-    read: Read
-    step: Sequence[float]
-    value: Sequence[float]
-    judge: Sequence[str]
-    limit: float | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -57,7 +47,7 @@ class LadderJudgement:
         return () if found is None else (found,)
 
 
-def judge_ladder(readings: LadderReadings, rng: np.random.Generator) -> LadderJudgement:
+def judge_ladder(readings: LadderReadings, rng: np.random.Generator) -> LadderJudgement | CriteriaJudgement:
     """Judge a ladder: from readings to a verdict.
 
     Args:
@@ -68,14 +58,34 @@ def judge_ladder(readings: LadderReadings, rng: np.random.Generator) -> LadderJu
         InputError: field `step`, `value`, `score` or `judge`, with the row where it is one.
     """
     kind = readings.kind
+    check_columns(readings)
     check_steps(kind, readings.step, readings.limit)
+    if readings.read is Read.SCORE and any(readings.criterion):
+        return judge_criteria(readings, rng)
     if readings.read is Read.SCORE:
-        ladder = fit_scores(readings.step, readings.value, readings.judge, rng, kind.choose)
+        piece = readings.piece or None
+        ladder = fit_scores(readings.step, readings.value, readings.judge, rng, kind.choose, piece)
     elif readings.read is Read.WIDTHS:
         ladder = _by_widths(readings)
     else:
         ladder = fit_values(readings.step, readings.value, least=readings.read is Read.LOW)
     return LadderJudgement(readings, ladder, (_advice(readings, ladder),), _mind(readings, ladder))
+
+
+def check_ladder(readings: LadderReadings) -> None:
+    """Refuse what stands against readings while some are still awaited, without judging the others.
+
+    Raises:
+        InputError: field `step` or `score`, with the row.
+    """
+    check_columns(readings)
+    check_steps(readings.kind, readings.step, readings.limit)
+    if readings.read is Read.SCORE:
+        measured = {criterion.key for criterion in readings.kind.criteria if criterion.unit}
+        criterion = readings.criterion or [""] * len(readings.value)
+        for row, (value, key) in enumerate(zip(readings.value, criterion, strict=True)):
+            if key not in measured:
+                check_score(value, row)
 
 
 def kinds_words(kind: LadderKind) -> Words:
@@ -113,12 +123,12 @@ def how_words(kind: LadderKind) -> Words:
     """Return what to print and what to look at."""
     return {
         "temperature": tr(
-            "Hot to cold, two minutes at each step once the sensor is steady. Bridge, overhang, thin posts, a tab to "
-            "snap: one score for all."
+            "Hot to cold, two minutes at each step once the sensor is steady within 1 K. Bridge, overhang, two thin "
+            "posts, and for each judge a tab to snap last."
         ),
         "retraction": tr("Two posts 40 mm apart for each step, dry filament. Score the strings: 4 none, 0 a web."),
         "lag": tr(
-            "A line at 20, 80, 20 mm/s for each step; read its width 5 mm after each change, and in the middle."
+            "A line at 25, 70, 25 mm/s for each step; read its width 5 mm after each change, and in the middle."
         ),
         "cornering": tr("Square posts with sharp corners; score bulge and ripple beside the corner: 4 none."),
         "cooling": tr("Overhang, bridge and a tab to snap for each step; score shape and bond together."),
@@ -178,8 +188,7 @@ def _not_found(readings: LadderReadings, ladder: Ladder) -> tuple[Words, Words]:
         return tr("Print and score another set of pieces: these are too few."), _from_where(readings, ladder)
     kind, high = readings.kind, ladder.answer is Answer.EXTEND_HIGH
     end = max(readings.step) if high else min(readings.step)
-    stop = kind.least if not high else kind.most if readings.limit is None else min(readings.limit, kind.most)
-    if end == stop:
+    if end == end_of(kind, readings.limit, high):
         action = tr(
             "The best is at the end, {end:g} {unit}, and nothing lies beyond it: try finer steps next to it.",
             end=end, unit=kind.unit,
@@ -230,6 +239,8 @@ def _mind(readings: LadderReadings, ladder: Ladder) -> tuple[Words, ...]:
     kind, says = readings.kind, []
     if kind.limit and readings.limit is None:
         says.append(tr("The machine's limit is not typed yet, so it is not watched here."))
+    if readings.read is Read.SCORE and readings.piece and len(set(readings.piece)) <= len(set(readings.step)):
+        says.append(one_piece_words())
     means = [step.place.score for step in ladder.scored]
     if kind.key == "retraction" and means and max(means) - min(means) < _ALIKE:
         if min(means) >= GOOD_SCORE:

@@ -15,7 +15,7 @@ from core.guidance.walkwords import STEPS, event_words, result_words
 from core.measuring.gum import effective_dofs
 from core.quantity import Estimate, value_text
 from core.records.rows import Event, SettingInForce, Trial, TrialState
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 
 class EntryKind(StrEnum):
@@ -80,7 +80,7 @@ def log_entries(
 
 def _trial_entry(trial: Trial, subjects: Mapping[str, str]) -> Entry:
     name = subjects.get(trial.subject, trial.subject)
-    said = ", ".join(value_words(estimate) for estimate in trial.estimates[:2])
+    said = side_by_side((value_words(estimate) for estimate in trial.estimates[:2]), ", ")
     title = tr("{subject}: {results}", subject=name, results=said) if said else tr("{subject}", subject=name)
     gone = trial.state is TrialState.WITHDRAWN
     return Entry(
@@ -133,7 +133,7 @@ def happened_words(event: Event) -> Words:
     elif (step := event.detail.get("step")) in STEPS:
         what = tr("{what}: {step}", what=what, step=STEPS[str(step)].title)
     elif results := event.detail.get("results"):
-        what = tr("{what}: {step}", what=what, step=", ".join(str(result_words(key)) for key in results))
+        what = tr("{what}: {step}", what=what, step=side_by_side(map(result_words, results), ", "))
     elif event.trial_id is not None:
         what = tr("{what} ({number})", what=what, number=event.trial_id)
     if event.takes_back is not None:
@@ -155,7 +155,8 @@ def change_words(setting: SettingInForce) -> Words:
 
 def plain_value(value: float, unit: str) -> str:
     """Return a set value with its unit; a set value has no uncertainty: it is what the controller was told."""
-    return f"{value:.6g}" if unit == "1" else f"{value:.6g} {unit}"
+    text = f"{value:.6g}".replace("-", "−")
+    return text if unit == "1" else f"{text} {unit}"
 
 
 def setting_name_words(name: str) -> Words:
@@ -223,9 +224,10 @@ _SETTINGS = {
     "nozzle_temperature": tr("nozzle temperature"),
     "retraction": tr("retraction"),
     "pressure_lag": tr("pressure lag"),
-    "cornering": tr("cornering speed"),
+    "cornering": tr("corner speed"),
     "cooling": tr("cooling"),
     "first_layer_gap": tr("gap of the first layer"),
+    "height_offset": tr("height offset"),
     "print_speed": tr("printing speed"),
     "acceleration": tr("acceleration"),
 }

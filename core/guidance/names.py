@@ -24,9 +24,11 @@ _MAGNITUDES = {
     "bed_flatness",
     "bed_flatness_cold",
     "bed_soak",
+    "first_layer_spread",
+    "first_layer_fall",
 }
 _SIZES = (
-    "frequency_", "damping_", "wavelength_", "acceleration_limit_", "peak_", "ladder_", "trial_",
+    "frequency_", "damping_", "wavelength_", "acceleration_limit_", "peak_", "ladder_", "trial_", "layer_",
     "flow_ceiling", "flow_ratio", "reversal_", "mean_deviation_", "systematic_", "repeatability_", "accuracy_", "play_",
     "spread_", "promise_", "prediction_", "compliance_", "side_compliance_",
 )  # fmt: skip
@@ -105,6 +107,10 @@ _WORDS = {
     "boss_constant": tr("constant of round bosses"),
     "bore_constant": tr("constant of round bores"),
     "first_layer_flare": tr("first-layer flare per side"),
+    "first_layer_error": tr("pads less height commanded"),
+    "first_layer_spread": tr("spread between places"),
+    "first_layer_fall": tr("fall over the places"),
+    "height_offset": tr("height offset"),
     "bed_flatness": tr("bed flatness"),
     "probe_sd": tr("repeatability of the probe"),
     "bed_tilt_x_cold": tr("bed tilt along X, cold"),
@@ -135,6 +141,7 @@ _WORDS = {
     "trial_acceleration": tr("acceleration to print at"),
     "trial_score": tr("its mean score"),
     "trial_time": tr("time of the part"),
+    "layer_floor": tr("a layer waits from"),
     "ladder_temperature": tr("nozzle temperature"),
     "ladder_retraction": tr("retraction"),
     "ladder_lag": tr("pressure lag"),

@@ -111,22 +111,27 @@ def parts_of(trials: Sequence[Trial]) -> tuple[Parts, ...]:
     )
 
 
-def feature_errors(trial: Trial) -> list[tuple[FeatureKind, str, float, float]]:
-    """Return kind, axis, nominal length and error (mm) of each feature of a size trial, the mean of its repeats."""
+def rows_that_count(trial: Trial) -> list[int]:
+    """Return the rows of a size trial that hold a reading and a nominal length and are not excluded."""
     read = trial.readings
     count = len(read.get("measured_mm", ()))
     excluded = read.get("excluded", [False] * count)
-    used = [
+    return [
         row
         for row in range(count)
         if not excluded[row] and read["measured_mm"][row] is not None and read["nominal_mm"][row] is not None
-        and FeatureKind(read["kind"][row]) is not FeatureKind.TRAVEL
-    ]  # fmt: skip
+    ]
+
+
+def feature_errors(trial: Trial) -> list[tuple[FeatureKind, str, float, float]]:
+    """Return kind, axis, nominal length and error (mm) of each feature of a size trial, the mean of its repeats."""
+    read = trial.readings
+    used = [row for row in rows_that_count(trial) if FeatureKind(read["kind"][row]) is not FeatureKind.TRAVEL]
     if not used:
         return []
     part_c = trial.conditions.get("part_temperature_c")
     columns = {name: [read[name][row] for row in used] for name in ("nominal_mm", "measured_mm", "kind", "axis")}
-    features = [read.get("feature", [""] * count)[row] for row in used]
+    features = [read["feature"][row] if "feature" in read else "" for row in used]
     temperature = None if part_c is None else PartTemperature(float(part_c))
     lengths = check_lengths(**columns, feature=features, part_temperature=temperature, layers=None)
     by_label: dict[tuple[str, ...], list[int]] = {}

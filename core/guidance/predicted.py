@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from typing import Any
 
 import numpy as np
+from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.guidance.keptfit import fit_of, size_readings
@@ -214,24 +215,28 @@ def _advice(result: Verification, groups: tuple[Group | None, ...], locked: Tria
         yield undecided(tr("Do not tune by this piece; look at what fails first."), base)
     for group in Group:
         mine = np.array([g is group for g in groups])
-        if not np.any(mine):
-            continue
-        outside = int(np.sum(np.abs(result.e_n[mine]) > 1.0))
-        mean, U = result.mean_mm(mine)
-        chance = sign_test(result.rest_mm[mine])
-        biased = chance < 0.05 and int(mine.sum()) >= FEWEST_SIGNS and abs(mean) > U
-        if (biased or (outside and not result.passed)) and not result.mirrored:
-            fails = tr(
-                "Of {count} {group} {outside} are off, {mean} ± {U} mm in the mean; as many on one side, were each on "
-                "its own, by chance in {percent:.0f} of 100.",
-                group=group_words(group),
-                outside=outside,
-                count=int(np.sum(mine)),
-                mean=rounded_pair(mean, U)[0],
-                U=rounded_pair(mean, U)[1],
-                percent=100 * chance,
-            )
+        if np.any(mine) and not result.mirrored and (fails := _fails(result, group, mine)) is not None:
             yield Advice(Setting.UNDECIDED, _owner(group), None, "", fails, untouched)
+
+
+def _fails(result: Verification, group: Group, mine: NDArray[np.bool_]) -> Words | None:
+    """Say how a class of features is off; None where it keeps to its prediction."""
+    outside = int(np.sum(np.abs(result.e_n[mine]) > 1.0))
+    mean, U = result.mean_mm(mine)
+    chance = sign_test(result.rest_mm[mine])
+    biased = chance < 0.05 and int(mine.sum()) >= FEWEST_SIGNS and abs(mean) > U
+    if not biased and (not outside or result.passed):
+        return None
+    return tr(
+        "Of {count} {group} {outside} are off, {mean} ± {U} mm in the mean; as many on one side, were each on "
+        "its own, by chance in {percent:.0f} of 100.",
+        group=group_words(group),
+        outside=outside,
+        count=int(np.sum(mine)),
+        mean=rounded_pair(mean, U)[0],
+        U=rounded_pair(mean, U)[1],
+        percent=100 * chance,
+    )
 
 
 def _owner(group: Group) -> Words:

@@ -14,12 +14,12 @@ from core.guidance.findings import tolerance_at
 from core.guidance.partgroups import GROUP_OF, Group, feature_errors, group_words, guard_of
 from core.guidance.promised import PromiseJudgement
 from core.guidance.reportblocks import Block, Heading, Label, Picture, Report, Says, Signature, Table
-from core.guidance.reports import VOID, Of, about, foot
+from core.guidance.reports import DEMO, VOID, Of, about, report_of
 from core.measuring.tolerance import CLASSES, Conformity, decide
 from core.part_size.features import FeatureKind, kind_words
 from core.quantity import coverage_factor, rounded_pair
 from core.records.rows import Trial
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 NOT_CLAIMED = tr(
     "Not claimed: sizes that were not measured, form, surface, strength, fitness for food, medical or child use. "
@@ -64,7 +64,7 @@ def promise_report(
     blocks += [Says(NOT_CLAIMED, mind=True), Signature(tr("Measured and checked by"))]
     title = tr("Promise: {machine}", machine=of.machine.name)
     content = {"trials": list(judgement.trial_ids()), "readings": dict(first_article.readings) if first_article else {}}
-    return Report(title, tuple(blocks), foot(of, content))
+    return report_of(title, blocks, of, content)
 
 
 def _summary(of: Of, judgement: PromiseJudgement) -> Words:
@@ -72,7 +72,10 @@ def _summary(of: Of, judgement: PromiseJudgement) -> Words:
     told = [one for one in judgement.groups if one.promised_mm is not None]
     if not told:
         return tr("Nothing can be promised yet: fewer than ten parts of each kind were measured.")
-    widths = "; ".join(f"{group_words(one.parts.group)} ±{one.promised_mm:.2f} mm" for one in told)
+    promised = (
+        tr("{group} ±{mm:.2f} mm", group=group_words(one.parts.group), mm=one.promised_mm) for one in told
+    )
+    widths = side_by_side(promised, "; ")
     return tr(
         "Parts of {lot} printed on {machine} were measured. Of 100 parts at least 95 keep to {widths}. "
         "This holds with 95 % confidence for the sizes that were measured and for nothing else.",
@@ -159,7 +162,7 @@ def machine_label(of: Of, judgement: PromiseJudgement | None, proof: Trial | Non
     """
     told = [one for one in judgement.groups if one.promised_mm is not None] if judgement else []
     assert of.machine is not None, "a label is of a machine"
-    lines: list[Words | str] = [of.machine.name]
+    lines: list[Words | str] = [of.machine.name, *([DEMO] if of.demo else [])]
     nozzle = of.machine.limits.get("nozzle_mm")
     if nozzle:
         lines.append(tr("nozzle {mm:g} mm", mm=float(nozzle)))

@@ -7,7 +7,7 @@ from typing import Any
 
 from core.guidance.names import parameter_words
 from core.guidance.sizetrial import SizeJudgement
-from core.guidance.verdict import Setting, setting_words
+from core.guidance.verdict import Setting, setting_words, without_templates
 from core.quantity import Estimate, rounded_pair, value_text
 from core.words import Words, tr
 
@@ -59,7 +59,7 @@ def as_json(judgement: SizeJudgement) -> dict[str, Any]:
             {"name": d.name, "value": _number(d.value), "limit": _number(d.limit), "ok": d.ok, "says": str(d.says)}
             for d in judgement.fit.diagnostics
         ],
-        "verdict": [advice.as_json() for advice in judgement.advice],
+        "verdict": [without_templates(advice.as_json()) for advice in judgement.advice],
         "line_refused": judgement.fit.line_refused,
     }
 

@@ -10,6 +10,7 @@ import io
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from core.quantity import harmless_cell
 from core.words import Words
 
 
@@ -80,6 +81,6 @@ def csv_text(blocks: Sequence[Block]) -> str:
     for place, table in enumerate(tables):
         if place:
             out.write("\n")
-        writer.writerow(["table", *table.headings])
-        writer.writerows([[table.name, *row] for row in table.rows])
+        writer.writerow(["table", *map(harmless_cell, table.headings)])
+        writer.writerows([[table.name, *map(harmless_cell, row)] for row in table.rows])
     return out.getvalue()

@@ -20,16 +20,18 @@ from core.machine_geometry.drive import drive_from_parts
 from core.machine_geometry.rotary import steps_reason
 from core.part_size.features import FeatureKind, kind_words
 from core.part_size.prediction import content_hash
+from core.pieces.gaugenames import gauge_words
 from core.quantity import Estimate, value_text
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
-from core.words import Words, tr
+from core.words import Words, kept_words, side_by_side, tr
 
+DEMO = tr("Demo shop, invented data")
 VOID = tr("Void after a crash, a belt or nozzle change, or a move until checked again.")
 
 
 @dataclass(frozen=True, slots=True)
 class Of:
-    """Whose report it is and when and with what it was made."""
+    """Whose report it is and when and with what it was made; `demo`: of the demo shop, invented data."""
 
     machine: Machine | None
     lot: Lot | None
@@ -37,6 +39,16 @@ class Of:
     check: Trial | None
     at: datetime
     version: str
+    demo: bool = False
+
+
+def report_of(title: Words | str, blocks: Sequence[Block], of: Of, content: Mapping[str, object]) -> Report:
+    """Return a report of these blocks, the first of which is its title; one of the demo shop says so on every page."""
+    if not of.demo:
+        return Report(title, tuple(blocks), foot(of, content))
+    says = tr("There is no such machine, filament or part, and nothing of this was measured.")
+    marked = (*blocks[:1], Table("demo", (DEMO,), ((says,),), numbers_from=9), *blocks[1:])
+    return Report(title, marked, tr("{demo} · {foot}", demo=DEMO, foot=foot(of, content)))
 
 
 def foot(of: Of, content: Mapping[str, object]) -> Words:
@@ -98,9 +110,11 @@ def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
     if trial.verdict:
         blocks.append(Heading(tr("Verdict")))
     for said in trial.verdict:
-        blocks.append(Says(f"{setting_words(Setting(said['setting']))}: {said['action']} {said['because']}"))
-    if untouched := list(dict.fromkeys(str(said["do_not_touch"]) for said in trial.verdict)):
-        blocks.append(Says(tr("Do not touch: {what}", what=" ".join(untouched)), mind=True))
+        setting, (action, because) = Setting(said["setting"]), (kept_words(said, n) for n in ("action", "because"))
+        says = tr("{setting}: {action} {because}", setting=setting_words(setting), action=action, because=because)
+        blocks.append(Says(says))
+    if untouched := side_by_side(kept_words(said, "do_not_touch") for said in trial.verdict):
+        blocks.append(Says(tr("Do not touch: {what}", what=untouched), mind=True))
     blocks += [Heading(tr("Results")), _numbers(trial.estimates)]
     if columns := [
         name for name, values in trial.readings.items() if any(value not in ("", None, False) for value in values)
@@ -111,7 +125,7 @@ def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
             Heading(tr("Readings as typed")),
             Table("readings", tuple(_column(name) for name in columns), table, numbers_from=9),
         ]
-    return Report(tr("Trial № {number}", number=trial.id), tuple(blocks), foot(of, trial.readings))
+    return report_of(tr("Trial № {number}", number=trial.id), blocks, of, trial.readings)
 
 
 def _cell(name: str, value: object) -> Words | str:
@@ -122,6 +136,8 @@ def _cell(name: str, value: object) -> Words | str:
         return tr("yes")
     if name == "kind" and value in set(FeatureKind):
         return kind_words(FeatureKind(str(value)))
+    if name == "feature":
+        return gauge_words(str(value))
     if name.endswith("_mm") and isinstance(value, float):
         return f"{value:.6g}"
     return str(value)
@@ -183,7 +199,7 @@ def machine_card(
         headings = (tr("In force"), tr("Value"), tr("Lot"), tr("Since"), tr("Standing"))
         blocks.append(Table("settings", headings, held))
     blocks.append(Says(VOID, mind=True))
-    return Report(of.machine.name, tuple(blocks), foot(of, {"machine": of.machine.name}))
+    return report_of(of.machine.name, blocks, of, {"machine": of.machine.name})
 
 
 def _lot_name(lot_id: int | None, lots: Mapping[int, Lot]) -> str:

@@ -12,7 +12,8 @@ from core.guidance.known import Known, kinds_on, longest_mm, printed_axes
 from core.guidance.sentences import correcting_factor, leave_it, unclear, undecided
 from core.guidance.splitadvice import LONG_TRAVEL_MM, split_advice
 from core.guidance.verdict import Advice, Setting, basis
-from core.machine_geometry.drive import GROSS_RATIO, Drive, DriveKind
+from core.machine_geometry.drive import Drive, DriveKind
+from core.machine_geometry.foundsteps import GROSS_RATIO
 from core.machine_geometry.mixup import RatioInterval, mixups_within
 from core.part_size.features import FeatureKind
 from core.part_size.sizeerror import SizeError

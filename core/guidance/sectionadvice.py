@@ -51,8 +51,8 @@ def advise_section(
         because = tr("Nothing here tells the cross-section yet: read pairs of diameters, or weigh a length.")
         return (*shape, _undecided(tr("Keep {old:g} mm.", old=set_now.in_force_mm), because)), None
     if label_count:
-        because = tr("{count} equal readings are rather the label than the gauge.", count=label_count)
-        return (_undecided(tr("Read again and type what the gauge shows."), because),), None
+        because = tr("{count} equal readings are rather the label than the instrument.", count=label_count)
+        return (_undecided(tr("Read again and type what the instrument shows."), because),), None
     used = [way for way in ways if way.measured]
     if len(used) > 1 and _apart(used[0].diameter, used[1].diameter):
         return (*shape, _conflict(used[0].diameter, used[1].diameter, set_now)), None

@@ -137,7 +137,7 @@ def controller_lines(template: tuple[TemplateLine, ...], values: tuple[Value, ..
 
 
 def for_slicing(template: tuple[TemplateLine, ...], values: tuple[Value, ...]) -> tuple[Value, ...]:
-    """Return the values that go to no controller line: those of the slicing stage."""
+    """Return the values that go to no controller line: those of the slicing program."""
     lines = {line.name for line in template}
     return tuple(value for value in values if value.name not in lines)
 

@@ -15,6 +15,7 @@ from core.part_size.features import FeatureKind, axis_problem
 from core.part_size.nextreading import NextReading, next_reading
 from core.part_size.planner import Place
 from core.part_size.sizeerror import SizeError
+from core.pieces.gaugenames import gauge_words
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -49,7 +50,7 @@ def ask_next(fit: SizeError, rows: Sequence[GaugeRow], instrument: Instrument | 
     gauges: dict[tuple[str, str, str, float], list[int]] = {}
     for number, row in enumerate(rows):
         if _can_be(row):
-            label = row.feature or f"row {number}"
+            label = gauge_words(row.feature) or tr("row {number}", number=number + 1)
             gauges.setdefault((label, row.kind, row.axis, row.nominal_mm), []).append(number)
     places = [Place(FeatureKind(kind), axis, nominal) for _, kind, axis, nominal in gauges]
     times = [sum(rows[i].read for i in numbers) for numbers in gauges.values()]

@@ -8,7 +8,7 @@ from core.filament.feed import Feed
 from core.filament.slip import HotFeed, Slip, SlipAnswer
 from core.guidance.verdict import Advice, Setting
 from core.quantity import Estimate, value_text
-from core.words import Words, tr
+from core.words import NOTHING, Words, tr
 
 
 def advise_slip(slip: Slip, hot: HotFeed, feed: Feed | None) -> Advice:
@@ -41,17 +41,17 @@ def advise_slip(slip: Slip, hot: HotFeed, feed: Feed | None) -> Advice:
 
 def _loss(loss: Estimate | None) -> Words:
     if loss is None:
-        return tr("")
+        return NOTHING
     return tr("; 0.5 % is lost at {rate}", rate=_plain(loss).replace("mm3", "mm³"))
 
 
 def _against_free(level: Estimate, feed: Feed | None) -> Words:
     """Compare the share at slow rates with that without load: the intercept checks the steps."""
     if feed is None:
-        return tr("")
+        return NOTHING
     off = feed.ratio.value - level.value
     if abs(off) <= math.hypot(feed.ratio.U, level.U):
-        return tr("")
+        return NOTHING
     return tr(" Slow under load it is {level}, without load {free}: drag of the spool, a worn wheel, a blocked nozzle.",
               level=_plain(level), free=_plain(feed.ratio))  # fmt: skip
 

@@ -19,6 +19,7 @@ from core.guidance.sentences import correcting_factor, undecided
 from core.guidance.splitpair import SplitPair
 from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.drive import DriveKind
+from core.measuring.reach import within_reach
 from core.part_size.features import FEATURES
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate, rounded_pair, value_text
@@ -49,6 +50,7 @@ def split_advice(fit: SizeError, scale: Estimate, axes: list[str], known: Known)
     yield from machine_advice(pairs, known, paired=paired)
 
 
+@within_reach
 def lot_advice(
     pairs: list[SplitPair], longest_length_mm: float, known: Known, scale: Estimate | None = None
 ) -> Iterator[Advice]:
@@ -130,6 +132,7 @@ def _share_words(pairs: list[SplitPair], scale: Estimate | None) -> Words:
     return tr("The scale error is {value}. By all trials of the shop, {beside}.", value=seen, beside=beside)
 
 
+@within_reach
 def machine_advice(pairs: list[SplitPair], known: Known, *, paired: bool = True) -> Iterator[Advice]:
     """Say what to do about the machine's own share; nothing where it does not matter.
 

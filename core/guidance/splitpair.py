@@ -13,8 +13,12 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass, replace
 
+from core.errors import InputError
 from core.part_size.shop_split import PIECE_U_RATIO
 from core.quantity import Estimate, coverage_factor
+from core.words import tr
+
+_MOST = 100.0  # of an effect or its uncertainty: its exponential is still a number
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +54,12 @@ class SplitPair:
     by_prior: bool = True
     allowance_ratio: float = 1.0
     axis_ratio: float = 1.0
+
+    def __post_init__(self) -> None:
+        """Refuse effects that no machine and no lot has."""
+        for name in ("machine_ratio", "u_machine_ratio", "lot_ratio", "u_lot_ratio", "covariance_ratio"):
+            if not abs(getattr(self, name)) <= _MOST:
+                raise InputError(name, tr("The share of a machine or a lot is out of reach; check the sizes."))
 
     @property
     def machine_scale(self) -> Estimate:

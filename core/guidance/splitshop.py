@@ -47,6 +47,7 @@ USUAL_DRIVE = {
     "z": Drive(DriveKind.SCREW, pitch_mm=2.0, starts=4),
 }
 Fetch = Callable[[str], Sequence[SeriesPoint]]  # all results of a name in use, oldest first
+Settings = Mapping[int | None, Sequence[SettingInForce]]  # by machine
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -180,13 +181,14 @@ def _axis_split(
     machine_at = {row.id: index for index, row in enumerate(machines)}
     lot_at = {row.id: index for index, row in enumerate(lots)}
     of_lots = [lot_prior(lot) for lot in lots]
+    own = _by_machine(settings)
     seen = Seen(
         machine=np.array([machine_at[point.machine_id] for point in rows.points], dtype=np.int64),
         lot=np.array(
             [NO_LOT if t else lot_at[p.lot_id] for p, t in zip(rows.points, rows.travel, strict=True)], dtype=np.int64
         ),
         scale_ratio=np.array(
-            [_as_calculated(axis, p, t, settings) for p, t in zip(rows.points, rows.travel, strict=True)]
+            [_as_calculated(axis, p, t, own) for p, t in zip(rows.points, rows.travel, strict=True)]
         ),
         u_ratio=np.array([_u_ratio(p, t) for p, t in zip(rows.points, rows.travel, strict=True)]),
     )
@@ -204,8 +206,17 @@ def _axis_split(
     return AxisSplit(axis, split, trials, apart, joining, best, flagged, rows.left_out)
 
 
-def _as_calculated(axis: str, point: SeriesPoint, travel: bool, settings: Sequence[SettingInForce]) -> float:
+def _by_machine(settings: Sequence[SettingInForce]) -> Settings:
+    """Return the settings of each machine: a shop has many results, and each of them asks."""
+    own: dict[int | None, list[SettingInForce]] = {}
+    for setting in settings:
+        own.setdefault(setting.machine_id, []).append(setting)
+    return own
+
+
+def _as_calculated(axis: str, point: SeriesPoint, travel: bool, own: Settings) -> float:
     """Return the scale error as it would be with calculated steps and parts drawn at size."""
+    settings = own.get(point.machine_id, ())
     place = point.machine_id, point.lot_id
     factor = in_force_at(settings, f"axis_scale_{axis}", place, point)
     if not travel:
@@ -263,7 +274,8 @@ def _contrasts(
     both = [(p, of_y[p.trial_id]) for p, t in zip(x.points, x.travel, strict=True) if not t and p.trial_id in of_y]
     if not both:
         return {}
-    logs = [[math.log1p(_as_calculated(a, p, False, settings)) for a, p in zip("xy", pair, strict=True)]
+    own = _by_machine(settings)
+    logs = [[math.log1p(_as_calculated(a, p, False, own)) for a, p in zip("xy", pair, strict=True)]
             for pair in both]  # fmt: skip
     u = [math.hypot(*(_u_ratio(p, travel=False) for p in pair)) for pair in both]
     machine = np.array([machine_at[p.machine_id] for p, _ in both], dtype=np.int64)

@@ -206,7 +206,7 @@ def _size_advice(
 
 def _because(readings: SquareReadings, fit: Squareness) -> Words:
     return tr(
-        "Off square by {per_100} in 100 mm ({count} readings); allowed {allowed:.3f}.",
+        "Off square by {per_100} in 100 mm ({count} readings); allowed {allowed:.3f} mm in 100 mm.",
         per_100=value_text(per_hundred(fit.angle)),
         count=len(readings.reading_mm),
         allowed=100.0 * readings.tolerance_mm / readings.longest_mm,

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
 from core.part_size.features import FeatureKind, kind_words
-from core.words import Words, tr
+from core.words import SAID, Words, as_plain, tr
 
 
 class Setting(StrEnum):
@@ -38,6 +39,7 @@ class Setting(StrEnum):
     CORNERING = "cornering"
     COOLING = "cooling"
     FIRST_LAYER_GAP = "first_layer_gap"
+    HEIGHT_OFFSET = "height_offset"
     ACCELERATION = "acceleration"
     DYNAMICS = "dynamics"
     SETUP = "setup"
@@ -61,7 +63,7 @@ def setting_words(setting: Setting) -> Words:
         Setting.PRINT_SPEED: tr("Printing speed"),
         Setting.SKEW_TERMS: tr("Squareness terms"),
         Setting.LEVEL_BED: tr("Levelling screws"),
-        Setting.HEIGHT_MAP: tr("Height map"),
+        Setting.HEIGHT_MAP: tr("Height correction"),
         Setting.SOAK_TIME: tr("Soak time"),
         Setting.USE_INSTRUMENT: tr("Use this instrument"),
         Setting.INSTRUMENT_OUT: tr("Take it out of use"),
@@ -71,6 +73,7 @@ def setting_words(setting: Setting) -> Words:
         Setting.CORNERING: tr("Corner speed"),
         Setting.COOLING: tr("Cooling"),
         Setting.FIRST_LAYER_GAP: tr("First-layer gap"),
+        Setting.HEIGHT_OFFSET: tr("Height offset"),
         Setting.ACCELERATION: tr("Acceleration"),
         Setting.DYNAMICS: tr("Motion, flow or cooling"),
         Setting.SETUP: tr("Geometry or setup"),
@@ -98,7 +101,7 @@ class Advice:
     do_not_touch: Words
 
     def as_json(self) -> dict[str, Any]:
-        """Return plain JSON values."""
+        """Return plain JSON values: the sentences in English, and with their templates for another language."""
         return {
             "setting": str(self.setting),
             "action": str(self.action),
@@ -106,7 +109,19 @@ class Advice:
             "unit": self.unit,
             "because": str(self.because),
             "do_not_touch": str(self.do_not_touch),
+            SAID: {name: as_plain(getattr(self, name)) for name in ("action", "because", "do_not_touch")},
         }
+
+
+def with_action(advice: Mapping[str, Any], action: str) -> dict[str, Any]:
+    """Return a kept advice with another text of what to do."""
+    said = {name: plain for name, plain in dict(advice.get(SAID, {})).items() if name != "action"}
+    return {**advice, "action": action, SAID: said}
+
+
+def without_templates(advice: Mapping[str, Any]) -> dict[str, Any]:
+    """Return an advice as other programs read it."""
+    return {name: value for name, value in advice.items() if name != SAID}
 
 
 def basis(kinds: tuple[FeatureKind, ...]) -> Words:

@@ -66,9 +66,9 @@ STEPS = {
         tr("Commanded 100 mm reads 100 ± 0.5 mm."),
     ),
     "gauges": StepWords(
-        tr("Gauges"),
+        tr("Instruments"),
         tr("Check caliper, indicator and balance against something known, and your own hand by repeats."),
-        tr("Whatever is read with a bad gauge is in doubt until it is read again."),
+        tr("Whatever is read with a bad instrument is in doubt until it is read again."),
         tr("Zero returns within ± 0.01 mm, the known piece within the limit of error."),
     ),
     "reversal": StepWords(
@@ -118,9 +118,9 @@ STEPS = {
     ),
     "lag": StepWords(
         tr("Pressure lag, then retraction"),
-        tr("Find the lag, then the least retraction that reaches the lowest score."),
+        tr("Find the lag, then the least retraction that reaches the highest score."),
         tr("Corners bulge with the wrong lag, and the size piece is read at corners too."),
-        tr("The lowest score with the least retraction."),
+        tr("The highest score with the least retraction."),
     ),
     "speed": StepWords(
         tr("Speed and acceleration"),

@@ -24,6 +24,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.linefit import LinearFit, fit_linear
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -31,10 +32,11 @@ METHOD = "bedplane 1"
 SAME_PLACE_MM = 0.5
 MOST_PROBE_SD_MM = 0.03
 PROBE_SD_MM = 0.02  # of one touch where nothing is known: the upper end of what probes do
-FLAT_MM, MAP_MM = 0.1, 0.3  # flatness below is fine; up to the second a height map bends parts with the bed
+FLAT_MM, MAP_MM = 0.1, 0.3  # flatness below is fine; up to the second a height correction bends parts with the bed
 LEVEL_MM = 0.05  # tilt over the bed below this is level
 HOT_WITHIN_C = 10.0  # a bed that much below its printing temperature is cold
 _FEWEST = 4
+_MOST_ACROSS = 50
 _FAR_MM, _FAR_SDS = 1.0, 5.0  # from the plane of the others: no bed, but swarf, a clip, a miss
 _ODD_MM, _ODD_SDS = 0.15, 4.0  # looked at again
 
@@ -81,6 +83,13 @@ class BedPlane:
         """Range of the residuals."""
         return float(np.ptp(self.residual_mm))
 
+    @property
+    def flatness(self) -> Estimate:
+        """Range of the residuals with the uncertainty of two probed places; a cold bed's has a name of its own."""
+        dof = self.probe.dof if self.probe else math.inf
+        name = "bed_flatness" if self.hot else "bed_flatness_cold"
+        return Estimate(name, self.flatness_mm, self.u_flatness_mm, dof, "mm")
+
     def estimates(self) -> tuple[Estimate, ...]:
         """Return bed_tilt_x, bed_tilt_y (1), bed_flatness, probe_sd (mm); a cold bed's names end in _cold."""
         end = "" if self.hot else "_cold"
@@ -88,14 +97,14 @@ class BedPlane:
             Estimate(f"bed_tilt_{axis}{end}", float(self.coef[i]), math.sqrt(self.cov[i, i]), self.dof, "1")
             for i, axis in ((1, "x"), (2, "y"))
         )
-        dof = self.probe.dof if self.probe else math.inf
-        flatness = Estimate(f"bed_flatness{end}", self.flatness_mm, self.u_flatness_mm, dof, "mm")
-        return (*tilts, flatness, *((self.probe,) if self.probe else ()))
+        return (*tilts, self.flatness, *((self.probe,) if self.probe else ()))
 
+    @within_reach
     def height(self, x_mm: ArrayLike, y_mm: ArrayLike) -> Floats:
         """Return the height of the plane."""
         return np.asarray(self.coef[0] + self.coef[1] * np.asarray(x_mm) + self.coef[2] * np.asarray(y_mm))
 
+    @within_reach
     def fall(self, from_mm: tuple[float, float], to_mm: tuple[float, float]) -> Estimate:
         """Return how much higher the plane is at the second place than at the first."""
         run = np.array([0.0, to_mm[0] - from_mm[0], to_mm[1] - from_mm[1]])
@@ -109,6 +118,7 @@ class BedPlane:
         return self.fall(low, high)
 
 
+@within_reach
 def fit_bed(
     x_mm: Sequence[float],
     y_mm: Sequence[float],
@@ -138,15 +148,8 @@ def fit_bed(
     count = np.bincount(place)
     mean = [np.bincount(place, weights=v) / count for v in (x, y, z)]
     probe = _probe(z, place, mean[2], count)
-    if count.size < _FEWEST:
-        raise InputError(
-            "z_mm",
-            tr("{n} places probed so far; a plane takes three, and a fourth to show a misfit.", n=int(count.size)),
-        )
     cx, cy = float(mean[0].mean()), float(mean[1].mean())
-    fit = fit_linear(np.column_stack([np.ones(count.size), mean[0] - cx, mean[1] - cy]), mean[2])
-    if fit.rank < 3:
-        raise InputError("x_mm", tr("All places lie in one line; probe at places beside it too."))
+    fit = _plane(mean[0] - cx, mean[1] - cy, mean[2])
     flagged = _standing_out(fit, place)
     best = probe or known_probe
     warm, minds = _warmth(hot, bed_c, print_c)
@@ -175,10 +178,18 @@ def fit_bed(
     )
 
 
+@within_reach
 def plan_probes(
     travel_x_mm: float, travel_y_mm: float, across: int, margin_mm: float = 20.0
 ) -> list[tuple[float, float]]:
-    """Return across x across places on the bed, row by row, there and back, so that the way is short."""
+    """Return across x across places on the bed, row by row, there and back, so that the way is short.
+
+    Raises:
+        InputError: field `across`, outside 2 to 50.
+    """
+    if not 2 <= across <= _MOST_ACROSS:
+        says = tr("{count} places a side cannot be planned; type 2 to {most}.", count=across, most=_MOST_ACROSS)
+        raise InputError("across", says)
     xs = np.linspace(margin_mm, max(travel_x_mm - margin_mm, 2 * margin_mm), across)
     ys = np.linspace(margin_mm, max(travel_y_mm - margin_mm, 2 * margin_mm), across)
     return [
@@ -197,6 +208,19 @@ def _checked(x_mm: Sequence[float], y_mm: Sequence[float], z_mm: Sequence[float]
         row = int(np.argmax(bad))
         raise InputError("z_mm", tr("Row {row}: this is not a finite number; retype it.", row=row + 1), row)
     return x, y, z
+
+
+def _plane(x: Floats, y: Floats, z: Floats) -> LinearFit:
+    """Fit height and slopes; x and y are counted from the middle of the places."""
+    if x.size < _FEWEST:
+        raise InputError(
+            "z_mm",
+            tr("{n} places probed so far; a plane takes three, and a fourth to show a misfit.", n=int(x.size)),
+        )
+    fit = fit_linear(np.column_stack([np.ones(x.size), x, y]), z)
+    if fit.rank < 3:
+        raise InputError("x_mm", tr("All places lie in one line; probe at places beside it too."))
+    return fit
 
 
 def _places(x: Floats, y: Floats) -> NDArray[np.int64]:

@@ -1,10 +1,10 @@
 """What to turn at the levelling screws, and the twist of a bed on four of them.
 
-    t_k = (z_k - z_1)/P          twist = (z1 + z3 - z2 - z4)/4
+    t_k = (z_k - z_b)/P          twist = (z1 + z3 - z2 - z4)/4
 
-Symbols: z_k height of the fitted plane at screw k, screw 1 the reference that stays, P thread pitch, t_k turns; z1 to
-z4 going round the bed, of a surface with a term x*y, because a plane has no twist. Minutes are those of a clock hand: a
-turn has sixty.
+Symbols: z_k height of the fitted plane at screw k, b the screw that stays (the one nearest to the mean height of all
+screws, so that the turns are small), P thread pitch, t_k turns; z1 to z4 going round the bed, of a surface with a term
+x*y, because a plane has no twist.
 
 Reference: ISO 261:1998 table 2 (coarse pitches M3 0.5, M4 0.7, M5 0.8 mm).
 """
@@ -20,11 +20,13 @@ import numpy as np
 from core.errors import InputError
 from core.machine_geometry.bedplane import PROBE_SD_MM, BedPlane
 from core.measuring.linefit import fit_linear
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
 
 PITCHES_MM = {"M3": 0.5, "M4": 0.7, "M5": 0.8}
 Place = tuple[float, float]
+_SAME_MM = 0.01  # screws whose distances from the mean differ by less need equally little
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,10 +34,10 @@ class ScrewTurn:
     """One screw: its place, turns with uncertainty (positive: the bed must come down there), and which way round.
 
     Attributes:
-        number: counted from 1 in the order given; 1 is the reference.
-        off: height of the bed there above the reference, mm.
+        number: counted from 1 in the order given.
+        off: height of the bed there above the screw that stays, mm.
         turns: off divided by the pitch.
-        clockwise: as seen from above; None for the reference, or where nothing is to turn.
+        clockwise: as seen from above; None for the screw that stays, or where nothing is to turn.
     """
 
     number: int
@@ -45,19 +47,25 @@ class ScrewTurn:
     clockwise: bool | None
 
     @property
-    def minutes(self) -> float:
-        """Turns without their sign, as minutes of a clock hand."""
-        return abs(60.0 * self.turns.value)
+    def angle_deg(self) -> float:
+        """Turns without their sign, as an angle."""
+        return abs(360.0 * self.turns.value)
+
+    @property
+    def told(self) -> bool:
+        """Whether the turn is told from none at all; a screw whose turn is not told stays."""
+        return self.clockwise is not None and self.turns.significant
 
 
+@within_reach
 def plan_turns(
     plane: BedPlane, screws_mm: Sequence[Place], pitch_mm: float, *, clockwise_lowers: bool
 ) -> tuple[ScrewTurn, ...]:
-    """Return what to turn at each screw to bring it to the height of the first.
+    """Return what to turn at each screw to bring all to the height of the one that needs least.
 
     Args:
         plane: of the bed.
-        screws_mm: three or four places; the first stays as it is, so name the stiffest first.
+        screws_mm: three or four places, the stiffest first: of screws that need equally little the first stays.
         pitch_mm: of the thread.
         clockwise_lowers: whether a turn clockwise, seen from above, brings the bed down.
 
@@ -68,12 +76,21 @@ def plan_turns(
     if not (math.isfinite(pitch_mm) and pitch_mm > 0):
         raise InputError("pitch_mm", tr("The thread pitch must be above zero; M3 has 0.5, M4 0.7, M5 0.8 mm."))
     turns = []
+    base = _base(plane, screws_mm)
     for number, place in enumerate(screws_mm, start=1):
-        off = plane.fall(screws_mm[0], place)
+        off = plane.fall(screws_mm[base], place)
         turn = Estimate("turns", off.value / pitch_mm, off.u / pitch_mm, off.dof, "turns")
-        still = number == 1 or turn.value == 0.0
+        still = number == base + 1 or turn.value == 0.0
         turns.append(ScrewTurn(number, place, off, turn, None if still else (off.value > 0) == clockwise_lowers))
     return tuple(turns)
+
+
+def _base(plane: BedPlane, screws_mm: Sequence[Place]) -> int:
+    """Return which screw stands nearest to the mean height of all; the first of those equally near."""
+    heights = [float(plane.height(*place)) for place in screws_mm]
+    mean = sum(heights) / len(heights)
+    away = [abs(height - mean) for height in heights]
+    return next(number for number, far in enumerate(away) if far <= min(away) + _SAME_MM)
 
 
 def twist_of(plane: BedPlane, screws_mm: Sequence[Place]) -> Estimate | None:

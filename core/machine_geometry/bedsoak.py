@@ -19,6 +19,7 @@ import numpy as np
 
 from core.errors import InputError
 from core.measuring.decay import FEWEST, Decay, fit_decay
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import tr
 
@@ -68,6 +69,7 @@ class Soak:
         return (Estimate("bed_soak", self.soak_s / 60.0, u_min, float(self.fit.dof), "min"),)
 
 
+@within_reach
 def fit_soak(elapsed_s: Sequence[float], z_mm: Sequence[float]) -> Soak:
     """Fit the drift of a place.
 

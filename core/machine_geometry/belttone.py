@@ -16,6 +16,7 @@ from __future__ import annotations
 import math
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -25,6 +26,7 @@ USUAL_U_TONE_HZ, USUAL_U_SPAN_MM, USUAL_U_MASS_RATIO = 1.0, 1.0, 0.05
 _LOWEST_TONE_HZ, _HIGHEST_TONE_HZ = 10.0, 1000.0
 
 
+@within_reach
 def belt_tension(
     tone_hz: float,
     span_mm: float,

@@ -15,6 +15,7 @@ from __future__ import annotations
 import math
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -22,6 +23,7 @@ U_ROD_MM = 0.1 / math.sqrt(3.0)  # of a rod measured hole to hole with a caliper
 _MOST_OFF_RATIO = 0.05
 
 
+@within_reach
 def carriage_height_mm(
     x_mm: float, y_mm: float, z_mm: float, rod_mm: float, radius_mm: float, tower_deg: float
 ) -> float:
@@ -32,6 +34,7 @@ def carriage_height_mm(
     return z_mm + math.sqrt(square) if square >= 0 else math.nan
 
 
+@within_reach
 def scale_from_rods(rod_mm: float, measured_mm: float, radius_mm: float, u_measured_mm: float = U_ROD_MM) -> Estimate:
     """Return the size error in X and Y that a wrong rod length makes; longer true rods make larger parts.
 

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from core.errors import InputError
+from core.measuring.reach import of_one_length
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -58,6 +59,7 @@ class Diagonals:
         return self.parts == (DRAWN,)
 
 
+@of_one_length("reading_mm", "diagonal", "part")
 def read_diagonals(
     plane: str,
     side_a_mm: float,
@@ -191,7 +193,7 @@ def _pillar_minds(means: dict[tuple[str, str], float], parts: tuple[str, ...], u
         return ()
     return (
         tr(
-            "The pillars measure {wide:.2f} mm along diagonal 1 and {other:.2f} mm along diagonal 2: unequal reversal, "
+            "The pillars measure {wide:.2f} mm along diagonal 1, {other:.2f} mm along diagonal 2: unequal reversal, "
             "or one misread. Reversal drops out here; outer readings alone would have faked {fake:.2f} mm.",
             wide=wide,
             other=other,

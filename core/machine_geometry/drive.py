@@ -18,7 +18,6 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
-from enum import StrEnum
 from fractions import Fraction
 
 from core.errors import InputError
@@ -45,14 +44,11 @@ __all__ = [
     "DriveKind",
     "DriveQuestion",
     "DriveResult",
-    "Found",
-    "FoundSteps",
     "Reeving",
     "check_axes",
     "describe_drive",
     "drive_from_parts",
     "exact_mm",
-    "found_steps_effect",
     "full_step_travel",
     "gears_from_text",
     "motion_note",
@@ -63,7 +59,6 @@ __all__ = [
 
 PI = Fraction("3.14159265358979323846264338327950288419716939937510")
 CYCLE_FULL_STEPS = 4  # a stepping motor repeats its field after four full steps
-GROSS_RATIO = 0.01  # beyond 1 % it is a wrong part and no trimming (common practice, no source)
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,89 +179,6 @@ def _why(drive: Drive, steps_mm: float) -> Words:
         **values,
         module=short(drive.module_mm),
         slant=slant,
-    )
-
-
-class Found(StrEnum):
-    """How a value found in the controller compares with the parts."""
-
-    AGREES = "agrees"
-    TUNED = "tuned"
-    OTHER_PARTS = "other_parts"
-
-
-@dataclass(frozen=True, slots=True)
-class FoundSteps:
-    """What a steps/mm value found in the controller does to a part of `length_mm`.
-
-    `scale_ratio` is the size error, found/calculated - 1; `effect_mm` the error of that part, + for too long.
-    """
-
-    verdict: Found
-    found_steps_mm: float
-    calculated_steps_mm: float
-    length_mm: float
-    scale_ratio: float
-    effect_mm: float
-    tolerance_ratio: float
-    says: Words
-
-    def estimates(self) -> tuple[Estimate, ...]:
-        """Return found_scale (1) and found_effect (mm); their uncertainty is the tolerance of the drive."""
-        u = (1 + self.scale_ratio) * self.tolerance_ratio
-        return (
-            Estimate("found_scale", self.scale_ratio, u, math.inf, "1"),
-            Estimate("found_effect", self.effect_mm, self.length_mm * u, math.inf, "mm"),
-        )
-
-
-def found_steps_effect(drive: Drive, found_steps_mm: float, length_mm: float = 200.0) -> FoundSteps:
-    """Compare a value found in the controller with the parts, and say what it does to a part of this length.
-
-    The motor turns in proportion to the value found, the carriage goes by the parts: L comes out as L found/calculated.
-
-    Raises:
-        InputError: field `found_steps_mm` or `length_mm`, not a positive number.
-    """
-    for field, value in (("found_steps_mm", found_steps_mm), ("length_mm", length_mm)):
-        if not (math.isfinite(value) and value > 0):
-            raise InputError(field, tr("“{value}” must be a number above 0; type it again.", value=short(value)))
-    calculated = describe_drive(drive).steps_mm
-    scale = found_steps_mm / calculated - 1
-    verdict, says = _judge_found(found_steps_mm, calculated, length_mm, drive.tolerance_ratio)
-    return FoundSteps(
-        verdict, found_steps_mm, calculated, length_mm, scale, scale * length_mm, drive.tolerance_ratio, says
-    )
-
-
-def _judge_found(found: float, calculated: float, length_mm: float, tolerance_ratio: float) -> tuple[Found, Words]:
-    scale = found / calculated - 1
-    values = {
-        "found": short(found),
-        "calculated": f"{calculated:.4f}",
-        "percent": f"{abs(scale):.2%}".replace("%", " %") if abs(scale) >= 5e-5 else f"{abs(scale) * 100:.1g} %",
-        "effect": f"{abs(scale) * length_mm:.2g}" if abs(scale) * length_mm < 1 else f"{abs(scale) * length_mm:.1f}",
-        "length": short(length_mm),
-        "sense": tr("too long") if scale > 0 else tr("too short"),
-    }
-    if abs(found - calculated) <= 6e-5:
-        return Found.AGREES, tr("{found} steps/mm is what these parts give.", **values)
-    if abs(scale) > GROSS_RATIO:
-        return Found.OTHER_PARTS, tr(
-            "{found} steps/mm cannot come from these parts (they give {calculated}): a part of {length} mm would be "
-            "{effect} mm {sense} ({percent}). That is a wrong part in the list, no trimming; count again.",
-            **values,
-        )
-    if abs(scale) <= 2 * tolerance_ratio:
-        return Found.TUNED, tr(
-            "{found} steps/mm is not what these parts give ({calculated}); on {length} mm it makes {effect} mm {sense} "
-            "({percent}), less than the drive itself may be off. Enter {calculated}.",
-            **values,
-        )
-    return Found.TUNED, tr(
-        "{found} steps/mm cannot come from these parts (nearest: {calculated}). Someone may have tuned it: a part of "
-        "{length} mm comes out {effect} mm {sense} ({percent}).",
-        **values,
     )
 
 

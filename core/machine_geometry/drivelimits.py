@@ -27,6 +27,7 @@ from core.machine_geometry.resolution import (
 )
 from core.machine_geometry.turning import WINDING_SHARE, turning_limits
 from core.machine_geometry.wanted import DriveLimit, Wanted
+from core.measuring.reach import within_reach
 from core.quantity import value_text
 from core.records.rows import Motion
 from core.words import Words, tr
@@ -36,6 +37,7 @@ __all__ = ["DriveLimit", "Wanted", "limits_of"]
 _BELT_G_M = 1.4  # mass per length for each millimetre of width of a 2 mm pitch belt; common practice, no source
 
 
+@within_reach
 def limits_of(drive: Drive, motion: Motion, wanted: Wanted) -> tuple[DriveLimit, ...]:
     """Return what the drive allows of what is wanted; what lacks a number is left out.
 

@@ -23,6 +23,7 @@ from core.machine_geometry.reversal import check_resolution, pair_resolution_mm,
 from core.measuring.brokenstick import FEWEST, BrokenStick, fit_broken_stick
 from core.measuring.gum import combine
 from core.measuring.linefit import fit_linear
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
 
@@ -65,6 +66,7 @@ class LostMotion:
         return (self.play, self.windup) if self.still_winding else (self.lost, self.play, self.windup)
 
 
+@within_reach
 def fit_lost_motion(commanded_mm: ArrayLike, travel_mm: ArrayLike, *, axis: str, resolution_mm: float) -> LostMotion:
     """Tell play from wind-up.
 

@@ -22,9 +22,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 
 from core.errors import InputError
-from core.machine_geometry.drive import GROSS_RATIO, found_steps_effect
+from core.machine_geometry.foundsteps import GROSS_RATIO, found_steps_effect
 from core.machine_geometry.parts import Drive, short
 from core.machine_geometry.slips import Candidate, Slip, slips_of
+from core.measuring.reach import within_reach
 from core.quantity import coverage_factor
 from core.words import Words, tr
 
@@ -71,11 +72,13 @@ class RatioInterval:
         """Whether a ratio lies inside the interval."""
         return self.low_ratio <= ratio <= self.high_ratio
 
+    @within_reach
     def widened(self, relative_u: float) -> RatioInterval:
         """Return the interval with another relative standard uncertainty added in quadrature."""
         u = math.hypot(self.u_ratio, self.ratio * relative_u)
         return RatioInterval(self.ratio, u, self.shrink_ratio, self.dof)
 
+    @within_reach
     def likelihood(self, ratio: float) -> float:
         """Return how well a ratio fits, 1 at its best: flat over the possible shrinkage, normal outside."""
         away = max(self.ratio - ratio, ratio - self.ratio * (1 + self.shrink_ratio), 0.0)
@@ -115,6 +118,7 @@ class MixupSearch:
     says: Words
 
 
+@within_reach
 def ratio_from_lengths(
     commanded_mm: float, measured_mm: float, U_measured_mm: float, shrink_ratio: float = 0.0
 ) -> RatioInterval:
@@ -148,6 +152,7 @@ def ratio_from_lengths(
     return RatioInterval(measured_mm / commanded_mm, u, shrink_ratio)
 
 
+@within_reach
 def find_mixups(
     drive: Drive, ratio: float, u_ratio: float = 0.0, *, dof: float = math.inf, found_steps_mm: float | None = None
 ) -> tuple[Mixup, ...]:
@@ -180,6 +185,7 @@ def find_mixups(
     return mixups_within(drive, RatioInterval(ratio, u_ratio, dof=dof), found_steps_mm=found_steps_mm)
 
 
+@within_reach
 def mixups_within(drive: Drive, interval: RatioInterval, *, found_steps_mm: float | None = None) -> tuple[Mixup, ...]:
     """Return every single wrong part whose ratio lies inside the interval widened by the drive's tolerance.
 
@@ -193,6 +199,7 @@ def mixups_within(drive: Drive, interval: RatioInterval, *, found_steps_mm: floa
     )
 
 
+@within_reach
 def search_mixups(drive: Drive, interval: RatioInterval, *, found_steps_mm: float | None = None) -> MixupSearch:
     """Search the interval for every single wrong part, and say what that comes to.
 
@@ -250,6 +257,7 @@ def _sum_up(interval: RatioInterval, hits: tuple[Mixup, ...], as_entered: bool) 
     )
 
 
+@within_reach
 def parts_behind_steps(drive: Drive, found_steps_mm: float) -> tuple[Mixup, ...]:
     """Return the single other parts that would give a value found in the controller, the likeliest first.
 

@@ -167,7 +167,7 @@ def drive_from_parts(parts: Mapping[str, Any]) -> Drive:
 
 
 def gears_from_text(text: str) -> tuple[tuple[int, int], ...]:
-    """Read gear pairs such as `57/11` or `57/11 3/1`, driven teeth first; nothing means no pair.
+    """Read gear pairs such as `43/12` or `43/12 3/1`, driven teeth first; nothing means no pair.
 
     Raises:
         InputError: field `gears`, for anything but whole tooth counts; a decimal is answered with the pair it may be.
@@ -176,12 +176,12 @@ def gears_from_text(text: str) -> tuple[tuple[int, int], ...]:
     for word in re.split(r"[\s;×*]+", text.replace(":", "/").replace(",", ".").strip()):
         if pair := re.fullmatch(r"(\d{1,4})/(\d{1,4})", word):
             pairs.append((int(pair[1]), int(pair[2])))
-        elif re.fullmatch(r"\d*\.?\d+", word):
+        elif re.fullmatch(r"\d{0,4}\.?\d{1,12}", word):
             raise InputError("gears", _rounded_ratio(word))
         elif word:
             raise InputError(
                 "gears",
-                tr("“{text}” is not a gear pair; enter counted teeth, driven/driving, such as 57/11.", text=word),
+                tr("“{text}” is not a gear pair; enter counted teeth, driven/driving, such as 43/12.", text=word),
             )
     _check_gears(tuple(pairs))
     return tuple(pairs)
@@ -200,7 +200,7 @@ def _rounded_ratio(word: str) -> Words:
                 driven=driven,
                 driving=driving,
             )
-    return tr("{ratio} is a rounded gear ratio; count the teeth and enter driven/driving, such as 57/11.", ratio=word)
+    return tr("{ratio} is a rounded gear ratio; count the teeth and enter driven/driving, such as 43/12.", ratio=word)
 
 
 def _gears_from_value(value: object) -> tuple[tuple[int, int], ...]:
@@ -208,7 +208,7 @@ def _gears_from_value(value: object) -> tuple[tuple[int, int], ...]:
         return gears_from_text(value)
     if isinstance(value, (list, tuple)) and all(isinstance(pair, (list, tuple)) and len(pair) == 2 for pair in value):
         return tuple((_whole("gears", pair[0]), _whole("gears", pair[1])) for pair in value)
-    raise InputError("gears", tr("Gear pairs are counted teeth, driven/driving, such as 57/11."))
+    raise InputError("gears", tr("Gear pairs are counted teeth, driven/driving, such as 43/12."))
 
 
 def _check_gears(gears: tuple[tuple[int, int], ...]) -> None:

@@ -20,6 +20,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.machine_geometry.reversal import Approach, check_resolution, pair_resolution_mm, refuse_gross, refuse_stray
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
 
@@ -73,6 +74,8 @@ class QuickReversal:
         return (self.worst.reversal,)
 
 
+@within_reach
+@of_one_length("place", "approach", "reading_mm")
 def reversal_from_pairs(
     place: Sequence[str], approach: Sequence[str], reading_mm: ArrayLike, *, axis: str, resolution_mm: float
 ) -> QuickReversal:

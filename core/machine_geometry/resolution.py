@@ -23,6 +23,7 @@ from core.errors import InputError
 from core.machine_geometry.drive import CYCLE_FULL_STEPS, describe_drive, exact_mm, full_step_travel, turn_travel
 from core.machine_geometry.parts import MICROSTEPS, Drive, short
 from core.machine_geometry.questions import DriveQuestion
+from core.measuring.reach import within_reach
 from core.records.rows import Motion
 from core.words import tr
 
@@ -55,6 +56,7 @@ def clean_heights_mm(drive: Drive, low_mm: float = 0.1, high_mm: float = 0.3) ->
     return _multiples(full_step_travel(drive), low_mm, high_mm)
 
 
+@within_reach
 def clean_lengths_mm(drive: Drive, high_mm: float, low_mm: float = 10.0) -> CleanLengths:
     """Return the test lengths from low to high that are whole turns of the last wheel and whole electrical cycles.
 
@@ -114,6 +116,7 @@ def question_height(drive: Drive, height_mm: float) -> DriveQuestion | None:
     )
 
 
+@within_reach
 def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.CARTESIAN) -> SpeedCeiling:
     """Return the speed at the controller's highest step rate; on crossed belts along the diagonal that one motor runs.
 
@@ -139,6 +142,7 @@ def speed_from_steps(step_rate_per_s: float, ratio: float) -> float:
     return step_rate_per_s / ratio
 
 
+@within_reach
 def winding_ceiling_mm_s(drive: Drive, supply_v: float, current_a: float, inductance_mh: float) -> float:
     """Return the speed at which the supply can just reverse the current of a winding within a full step, V f / (2 I L).
 
@@ -206,6 +210,7 @@ def _diagonal(motion: Motion) -> float:
     return math.sqrt(2) if motion is Motion.CROSSED_BELT else 1.0
 
 
+@within_reach
 def load_lag_mm(drive: Drive, load_ratio: float) -> float:
     """Return how far a motor lags under a load, given as a share of its holding torque; either way it looks like play.
 

@@ -27,6 +27,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -161,6 +162,8 @@ class Reversal:
         return Estimate(f"{stem}_{self.axis}", float(value_mm), u.u, u.dof, "mm")
 
 
+@within_reach
+@of_one_length("target_mm", "reading_mm", "approach")
 def reversal_from_cycle(
     target_mm: ArrayLike, reading_mm: ArrayLike, approach: Sequence[str], *, axis: str, resolution_mm: float
 ) -> Reversal:

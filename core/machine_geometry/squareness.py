@@ -26,6 +26,7 @@ from enum import StrEnum
 from core.errors import InputError
 from core.machine_geometry.diagonals import DRAWN, ONE_SIDED, Diagonals, read_diagonals
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
@@ -110,12 +111,14 @@ class SkewTerms:
     tan_xz: float
     tan_yz: float
 
+    @within_reach
     def commanded_mm(self, x_mm: float, y_mm: float, z_mm: float) -> tuple[float, float, float]:
         """Return the position to command for a position that is wanted."""
         x = x_mm - y_mm * self.tan_xy - z_mm * (self.tan_xz - self.tan_xy * self.tan_yz)
         return x, y_mm - z_mm * self.tan_yz, z_mm
 
 
+@within_reach
 def squareness_from_diagonals(
     plane: Plane,
     side_a_mm: float,
@@ -158,6 +161,8 @@ def squareness_from_diagonals(
     )  # fmt: skip
 
 
+@within_reach
+@of_one_length("change_mm", "placing")
 def squareness_from_flips(
     plane: Plane,
     length_mm: float,

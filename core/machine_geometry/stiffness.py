@@ -22,6 +22,7 @@ from core.errors import InputError
 from core.machine_geometry.quickcycle import USUAL_PAIRS, refuse_moving_base
 from core.machine_geometry.reversal import GROSS_MM, check_resolution, pair_resolution_mm, refuse_stray
 from core.measuring.gum import combine
+from core.measuring.reach import of_one_length, refuse_out_of_reach, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -69,9 +70,11 @@ class Pushed:
     moved_mm: Floats
     compliance: Estimate
 
+    @within_reach
     def moved_by(self, force_n: float) -> Estimate:
         """Return how far another force moves it, taken in proportion."""
         c = self.compliance
+        refuse_out_of_reach("compliance", c)
         return Estimate("moved", force_n * c.value, force_n * c.u, c.dof, "mm")
 
 
@@ -89,6 +92,8 @@ class Stiffness:
         return tuple(side.compliance for side in self.sides)
 
 
+@within_reach
+@of_one_length("side", "hold", "reading_mm")
 def stiffness_from_pushes(
     side: Sequence[str], hold: Sequence[str], reading_mm: ArrayLike, push: Push, *, axis: str, resolution_mm: float
 ) -> Stiffness:

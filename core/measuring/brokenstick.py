@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import tr
 
@@ -59,6 +60,7 @@ class BrokenStick:
         return np.asarray(self.level + (self.slope * beyond if self.seen else 0.0 * beyond))
 
 
+@within_reach
 def fit_broken_stick(x: ArrayLike, y: ArrayLike, change: float, level: float | None = None) -> BrokenStick:
     """Fit a level that breaks off into a slope.
 
@@ -99,6 +101,7 @@ def fit_broken_stick(x: ArrayLike, y: ArrayLike, change: float, level: float | N
     )
 
 
+@within_reach
 def stick_band(x: ArrayLike, y: ArrayLike, stick: BrokenStick, places: ArrayLike) -> tuple[Floats, Floats]:
     """Return the ends of the 95 % interval of the line at places (k,): the profile likelihood over all knees.
 

@@ -29,6 +29,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.measuring.runrules import Rule, Run, find_runs, runs_where
 from core.words import tr
 
@@ -115,7 +116,7 @@ class Phase:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class IndividualsChart:
-    """Single results (n,), their moving ranges (n,), nan at the begin of a phase, the phases and what stands out."""
+    """Single results (n,), their moving ranges (n,), nan where a phase begins, the phases and what stands out."""
 
     value: Floats
     moving_range: Floats
@@ -134,6 +135,7 @@ class EwmaChart:
     runs: tuple[Run, ...]
 
 
+@within_reach
 def individuals_chart(value: ArrayLike, starts: Sequence[int] = ()) -> IndividualsChart:
     """Return the chart of single results with their moving ranges.
 
@@ -161,6 +163,7 @@ def individuals_chart(value: ArrayLike, starts: Sequence[int] = ()) -> Individua
     return IndividualsChart(x, _frozen(moving_range), phases, _in_order(runs))
 
 
+@within_reach
 def ewma_chart(
     value: ArrayLike,
     starts: Sequence[int] = (),
@@ -215,6 +218,7 @@ def ewma(value: ArrayLike, begin: float, smoothing: float = SMOOTHING) -> Floats
     return np.array(out)
 
 
+@within_reach
 def ewma_half_width(
     count: int, sigma: float, smoothing: float = SMOOTHING, width: float = EWMA_SIGMA, *, steady: bool = False
 ) -> Floats:
@@ -243,7 +247,7 @@ def _check_smoothing(smoothing: float) -> None:
 def _phases(x: Floats, starts: Sequence[int]) -> tuple[Phase, ...]:
     bounds = sorted({0, *starts})
     if bounds[0] < 0 or bounds[-1] >= x.size:
-        raise InputError("starts", tr("There is no result at the begin of a phase; take the event away."))
+        raise InputError("starts", tr("There is no result at the beginning of a phase; take the event away."))
     return tuple(_phase(x, start, stop) for start, stop in zip(bounds, [*bounds[1:], x.size], strict=True))
 
 

@@ -22,6 +22,7 @@ from core.measuring.checkreadings import REFERENCED, CheckReadings, refuse_unusa
 from core.measuring.gum import Budget, Component, Distribution, budget, standard_uncertainty
 from core.measuring.hand import Hand
 from core.measuring.instrumentkinds import Part, kind_of, usual_limit
+from core.measuring.reach import within_reach
 from core.measuring.tolerance import Decision, decide
 from core.words import Words, tr
 
@@ -126,6 +127,7 @@ def zero_return_of(readings: CheckReadings) -> ZeroReturn | None:
     return ZeroReturn(first, farthest, allowed, between)
 
 
+@within_reach
 def bore_under_read(land: float, bore: float) -> float:
     """Return by how much flat blades read a bore too small: D - sqrt(D^2 - t^2), about t^2/(2 D).
 

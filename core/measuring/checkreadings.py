@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.instrumentkinds import LightGap, Part, kind_of, part_words, parts_of, usual_limit
+from core.measuring.reach import refuse_unlike, within_reach
 from core.words import Words, tr
 
 Floats = NDArray[np.float64]
@@ -55,6 +56,7 @@ class CheckReadings:
         return np.array([y for p, y in zip(self.part, self.measured, strict=True) if p is part])
 
 
+@within_reach
 def refuse_unusable(readings: CheckReadings) -> None:
     """Refuse a check that cannot be judged.
 
@@ -62,6 +64,8 @@ def refuse_unusable(readings: CheckReadings) -> None:
         InputError: field `measured`, `resolution`, `limit`, `temperature_apart_k`; with its row `part`, `reference`,
             `half_width`.
     """
+    refuse_unlike(part=readings.part, reference=readings.reference, half_width=readings.half_width,
+                  measured=readings.measured)  # fmt: skip
     if not readings.measured:
         raise InputError("measured", tr("No reading yet."))
     if not 0.0 < readings.resolution < math.inf:

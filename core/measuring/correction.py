@@ -35,7 +35,7 @@ class CorrectionCurve:
             raise InputError(
                 "length",
                 tr(
-                    "{length:g} lies outside the checked lengths {low:g} to {high:g}; check a reference there.",
+                    "{length:g} mm lies outside the checked lengths {low:g} to {high:g} mm; check a reference there.",
                     length=length,
                     low=float(self.length[0]),
                     high=float(self.length[-1]),

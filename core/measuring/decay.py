@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import finite_out, within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import tr
 
@@ -48,11 +49,13 @@ class Decay:
     dof: int
     seen: bool
 
+    @finite_out("t")
     def mean(self, t: ArrayLike) -> Floats:
         """Return the fitted curve at t."""
         return np.asarray(self.end + self.start * np.exp(-np.asarray(t, dtype=float) / self.tau))
 
 
+@within_reach
 def fit_decay(t: ArrayLike, y: ArrayLike) -> Decay:
     """Fit a decay.
 

@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import Words, tr
 
@@ -39,6 +40,7 @@ class Combined:
         return coverage_factor(self.dof, level) * self.u
 
 
+@within_reach
 def combine(contributions: ArrayLike, dofs: ArrayLike = math.inf) -> Combined:
     """Combine independent components.
 
@@ -120,6 +122,7 @@ def distribution_words(distribution: Distribution) -> Words:
     }[distribution]
 
 
+@within_reach
 def standard_uncertainty(
     half_width: float, distribution: Distribution, *, dof: float = math.inf, level: float = LEVEL
 ) -> float:
@@ -136,6 +139,8 @@ def standard_uncertainty(
 
     Reference: JCGM 100:2008 4.3.3 to 4.3.9.
     """
+    if not dof > 0.0:
+        raise InputError("dof", tr("Degrees of freedom are above zero; type how many there are."))
     if not 0.0 <= half_width < math.inf:
         raise InputError("half_width", tr("A half-width is zero or more; type what the limits are apart, halved."))
     if distribution in _DIVISORS:
@@ -143,6 +148,7 @@ def standard_uncertainty(
     return half_width / coverage_factor(dof if distribution is Distribution.STUDENT else math.inf, level)
 
 
+@within_reach
 def type_b_dof(relative_u: float) -> float:
     """Return the degrees of freedom 0.5 (du/u)^-2 of an uncertainty that is itself in doubt by that share.
 
@@ -166,6 +172,7 @@ class Mean:
     dof: int
 
 
+@within_reach
 def mean_of(readings: ArrayLike) -> Mean:
     """Return the mean of repeated readings and how well it is known.
 
@@ -246,6 +253,7 @@ class Budget:
         return tuple(component.contribution**2 / whole for component in self.components)
 
 
+@within_reach
 def budget(components: Sequence[Component], level: float = LEVEL) -> Budget:
     """Put components together and choose the coverage factor.
 

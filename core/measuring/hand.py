@@ -18,6 +18,7 @@ from numpy.typing import ArrayLike
 
 from core.errors import InputError
 from core.measuring.gum import Distribution, standard_uncertainty
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
 
@@ -62,6 +63,7 @@ class Hand:
         return HandGrade.USABLE if self.sd < _USABLE_RATIO * tolerance else HandGrade.TOO_COARSE
 
 
+@within_reach
 def hand_from_seatings(first: ArrayLike, second: ArrayLike, resolution: float, unit: str) -> Hand | None:
     """Return how re-seated readings of one feature scatter; None for fewer than two of one person.
 
@@ -87,7 +89,7 @@ def hand_from_seatings(first: ArrayLike, second: ArrayLike, resolution: float, u
     return Hand(sd, dof, people[0].size, offset, all_equal)
 
 
-def part_spread(sd_observed: float, sd_hand: float) -> float:
+def part_spread(sd_observed: float, sd_hand: float, unit: str = "mm") -> float:
     """Return the spread of parts without the hand's share: sqrt(s_observed^2 - s_hand^2).
 
     Raises:
@@ -97,9 +99,11 @@ def part_spread(sd_observed: float, sd_hand: float) -> float:
         raise InputError(
             "sd_observed",
             tr(
-                "The parts scatter by {observed:g}, the hand alone by {hand:g}: this instrument cannot see the parts.",
+                "The parts scatter by {observed:g} {unit}, the hand alone by {hand:g} {unit}: this instrument cannot "
+                "see the parts.",
                 observed=sd_observed,
                 hand=sd_hand,
+                unit=unit,
             ),
         )
     return math.sqrt(sd_observed**2 - sd_hand**2)

@@ -18,7 +18,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from core.measuring.checkpoints import STEEL_PER_K, Point, ZeroReturn, points_of, zero_return_of
-from core.measuring.checkreadings import CheckReadings
+from core.measuring.checkreadings import CheckReadings, refuse_unusable
 from core.measuring.correction import CorrectionCurve
 from core.measuring.gum import Distribution, combine, standard_uncertainty
 from core.measuring.hand import Hand, hand_from_seatings
@@ -100,6 +100,7 @@ def check_instrument(readings: CheckReadings) -> InstrumentCheck:
         InputError: field `measured`, `reference`, `half_width`, `part`, `resolution`, `limit`, `tolerance`,
             `blade_land_mm` or `temperature_apart_k`, with its row where there is one.
     """
+    refuse_unusable(readings)
     kind = kind_of(readings.kind)
     hand = hand_from_seatings(readings.of(Part.HAND), readings.of(Part.SECOND), readings.resolution, kind.unit)
     points = points_of(readings, hand)

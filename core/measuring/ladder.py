@@ -23,20 +23,18 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.linefit import fit_linear
-from core.measuring.ordinal import Draws, Place, difference_p, draw_around, fit_proportional_odds
+from core.measuring.ordinal import Draws, Place, difference_p
+from core.measuring.reach import within_reach
+from core.measuring.scores import DRAWS, FEWEST_STEPS, HIGHEST_SCORE, LOWEST_SCORE, checked_scores, draw_scores
 from core.measuring.success import Success, fit_success
 from core.quantity import Estimate, coverage_factor
 from core.words import tr
 
 Floats = NDArray[np.float64]
 
-LOWEST_SCORE, HIGHEST_SCORE = 0.0, 4.0
 GOOD_SCORE = 3.0  # a success where the least step is wanted: one class off without fault (common practice, no source)
-FEWEST_STEPS, FEWEST_JUDGES = 3, 2
-_SCALE = (0.0, 1.0, 2.0, 3.0, 4.0)
-_CHANCE = 0.05
+CHANCE = 0.05  # above it scores, or values, are taken as alike
 _PROVED = 0.975
-_DRAWS = 2000
 _FEWEST_VALUES = 5  # a parabola has three parameters, and its residuals must tell something
 
 
@@ -113,6 +111,7 @@ class Ladder:
             U = max(self.high - self.chosen, self.chosen - lowest, gaps[0] / 2)
         return Estimate(name, self.chosen, U / coverage_factor(self.dof), self.dof, unit)
 
+    @within_reach
     def at(self, step: ArrayLike) -> Floats:
         """Return the parabola at steps."""
         c0, c1, c2 = self.curve or (math.nan, math.nan, math.nan)
@@ -127,7 +126,7 @@ def plan_steps(low: float, high: float, count: int, *, geometric: bool = False) 
         InputError: field `count` under three, `high` not above `low`, `low` not above zero for equal ratios.
     """
     if not FEWEST_STEPS <= count <= 20:
-        raise InputError("count", tr("A ladder has 3 to 20 steps; {count} are not.", count=count))
+        raise InputError("count", tr("A ladder has 3 to 20 steps, not {count}.", count=count))
     if not low < high < math.inf:
         raise InputError("high", tr("The last step must lie above the first one, {low:g}; retype it.", low=low))
     if geometric and low <= 0:
@@ -149,6 +148,7 @@ def fit_scores(
     judge: Sequence[str],
     rng: np.random.Generator,
     choose: Choose = Choose.MIDDLE,
+    piece: Sequence[str] | None = None,
 ) -> Ladder:
     """Return what scores say about the steps.
 
@@ -158,24 +158,20 @@ def fit_scores(
         judge: (n,) who scored.
         rng: of the shuffles that tell chance.
         choose: which step is used.
+        piece: (n,) the piece each score is of: the scores of one piece are no independent ones; None: all others.
 
     Raises:
         InputError: field `score`, `step` or `judge`, with the row where it is one.
     """
-    x, y = _checked_scores(step, score, judge)
+    x, y = checked_scores(step, score, judge)
     steps, place = np.unique(x, return_inverse=True)
     names, who = np.unique(np.asarray(judge), return_inverse=True)
     if np.unique(y).size < 2:
         even = Place(float(y[0]), LOWEST_SCORE, HIGHEST_SCORE, 0.0)
         same = tuple(ScoredStep(float(s), even, int(np.sum(place == k)), True) for k, s in enumerate(steps))
         return Ladder(Answer.NO_DIFFERENCE, None, float(steps[0]), float(steps[-1]), 1.0, same)
-    design = (place[:, np.newaxis] == np.arange(steps.size)).astype(float)
-    eyes = (who[:, np.newaxis] == np.arange(1, names.size)).astype(float)
-    eyes -= 1.0 / names.size  # an average pair of eyes is at zero
-    both = np.column_stack([design, eyes])
-    draws = draw_around(fit_proportional_odds(y, both, scale=_SCALE), rng)
-    scored = _scored(draws, steps, np.bincount(place), eyes.shape[1])
-    p = difference_p(y, place, who, rng, _DRAWS)
+    scored = _scored(draw_scores(y, place, who, rng, piece), steps, np.bincount(place), names.size - 1)
+    p = difference_p(y, place, who, rng, DRAWS, piece)
     return _least(scored, x, y, p) if choose is Choose.LEAST else _answer(scored, p)
 
 
@@ -192,7 +188,7 @@ def _answer(scored: tuple[ScoredStep, ...], p: float) -> Ladder:
     first, best, last = _plateau(scored)
     low, high = scored[first].step, scored[last].step
     ends = (best == 0, best == len(scored) - 1)
-    if p > _CHANCE:
+    if p > CHANCE:
         return Ladder(Answer.NO_DIFFERENCE, None, scored[0].step, scored[-1].step, p, scored)
     if any(ends):
         return Ladder(Answer.EXTEND_LOW if ends[0] else Answer.EXTEND_HIGH, None, low, high, p, scored)
@@ -215,7 +211,7 @@ def _least(scored: tuple[ScoredStep, ...], x: Floats, y: Floats, p: float) -> La
     _, _, last = _plateau(scored)
     steps = [s.step for s in scored]
     end, is_last = steps[last], last == len(scored) - 1
-    if p > _CHANCE:
+    if p > CHANCE:
         return Ladder(Answer.NO_DIFFERENCE, None, steps[0], steps[-1], p, scored)
     good = y[x <= end] >= GOOD_SCORE
     if good.all():
@@ -240,6 +236,7 @@ def _nearest(scored: tuple[ScoredStep, ...], step: float) -> float:
     return min(scored, key=lambda s: (round(abs(s.step - step), 9), -s.place.score)).step
 
 
+@within_reach
 def fit_values(step: ArrayLike, value: ArrayLike, *, least: bool = True, u_ratio: ArrayLike | None = None) -> Ladder:
     """Return where a parabola through measured values turns.
 
@@ -250,26 +247,28 @@ def fit_values(step: ArrayLike, value: ArrayLike, *, least: bool = True, u_ratio
         u_ratio: (n,) uncertainty of each value against the others; the same for all when None.
 
     Raises:
-        InputError: field `step` for too few, `value` for values that are not finite.
+        InputError: field `step` for too few, `value` for values that are not finite, `u_ratio` for ones not above zero.
     """
     x, y = np.asarray(step, dtype=float), np.asarray(value, dtype=float)
     if x.shape != y.shape or not (np.all(np.isfinite(x)) and np.all(np.isfinite(y))):
         raise InputError("value", tr("A value is missing or not a number; type it or leave the row empty."))
     if x.size < _FEWEST_VALUES or np.unique(x).size < FEWEST_STEPS:
         raise InputError("step", tr("A parabola needs 5 values at 3 steps or more; print and read more."))
+    u = np.ones_like(y) if u_ratio is None else np.asarray(u_ratio, dtype=float)
+    if u.shape != y.shape or not np.all((u > 0) & np.isfinite(u)):
+        raise InputError("u_ratio", tr("Each value needs an uncertainty above zero; type it."))
     middle, half = float((x.max() + x.min()) / 2), float((x.max() - x.min()) / 2)
     z = (x - middle) / half
-    weights = None if u_ratio is None else 1.0 / np.asarray(u_ratio, dtype=float) ** 2
-    fit = fit_linear(np.column_stack([np.ones_like(z), z, z * z]), y, weights)
+    fit = fit_linear(np.column_stack([np.ones_like(z), z, z * z]), y, None if u_ratio is None else 1.0 / u**2)
     w = fit.weights
     flat = float(np.sum(w * (y - np.sum(w * y) / np.sum(w)) ** 2))
-    variance = max(fit.ssr / fit.dof, 1e-24 * max(flat, 1e-300))
+    variance = max(fit.ssr / fit.dof, 1e-24 * flat, 1e-300)
     p = _f_tail((flat - fit.ssr) / 2 / variance, fit.dof)
     c = (float(fit.coef[0]), float(fit.coef[1]), float(fit.coef[2]))
     low, high = _turning(c[1], c[2], fit.unscaled_cov[1:, 1:] * variance, coverage_factor(fit.dof), least)
     known = {"p": p, "curve": c, "middle": middle, "half": half, "dof": float(fit.dof)}
     at_low, at_high = middle + half * low, middle + half * high
-    if p > _CHANCE:
+    if p > CHANCE:
         return Ladder(Answer.NO_DIFFERENCE, None, float(x.min()), float(x.max()), **known)  # type: ignore[arg-type]
     if not (math.isfinite(low) and math.isfinite(high)):
         return Ladder(_downhill(c, least), None, at_low, at_high, **known)  # type: ignore[arg-type]
@@ -300,26 +299,6 @@ def _downhill(c: tuple[float, float, float], least: bool) -> Answer:
     if abs(slope) < abs(ends) and ends < 0:
         return Answer.ONLY_ENDS
     return Answer.EXTEND_LOW if slope > 0 else Answer.EXTEND_HIGH
-
-
-def _checked_scores(step: Sequence[float], score: Sequence[float], judge: Sequence[str]) -> tuple[Floats, Floats]:
-    x, y = np.array(step, dtype=float), np.array(score, dtype=float)
-    if not x.shape == y.shape == (len(judge),):
-        raise InputError("score", tr("Every score needs its step and its judge."))
-    for row in range(x.size):
-        if not math.isfinite(x[row]):
-            raise InputError("step", tr("Row {row}: type the step of this specimen.", row=row + 1), row)
-        if not LOWEST_SCORE <= y[row] <= HIGHEST_SCORE:
-            says = tr("A score of {value:g} is not between 0 (useless) and 4 (without fault).", value=float(y[row]))
-            raise InputError("score", says, row)
-        if y[row] not in _SCALE:
-            says = tr("A score of {value:g} lies between two of the scale; type 0, 1, 2, 3 or 4.", value=float(y[row]))
-            raise InputError("score", says, row)
-    if np.unique(x).size < FEWEST_STEPS:
-        raise InputError("score", tr("Score three different steps at least; two only say which is better."))
-    if len(set(judge)) < FEWEST_JUDGES:
-        raise InputError("judge", tr("One pair of eyes only: let a second person score the specimens, blind."))
-    return x, y
 
 
 def _f_tail(f: float, below: int) -> float:

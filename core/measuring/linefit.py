@@ -1,4 +1,4 @@
-"""Weighted least squares that also says what it could not determine. The only line fit of the house.
+"""Weighted least squares that also says what it could not determine; straight lines are in `core.measuring.lines`.
 
 Symbols: X design matrix (m readings, p parameters), y readings, w weights (1/variance, up to a common factor), G the
 linear map from readings to parameters, so that effects on the readings can be propagated through the very estimator
@@ -10,12 +10,13 @@ singular values) and 3.5.3 (one step of iterative refinement).
 
 from __future__ import annotations
 
-from dataclasses import dataclass, fields
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -52,10 +53,9 @@ class LinearFit:
     condition: float
 
     def __post_init__(self) -> None:
-        for field in fields(self):
-            value = getattr(self, field.name)
-            if isinstance(value, np.ndarray):
-                value.flags.writeable = False
+        for array in (self.coef, self.unscaled_cov, self.solver, self.residual, self.leverage, self.null_space,
+                      self.weights, self.column_length):  # fmt: skip
+            array.flags.writeable = False
 
     @property
     def dof(self) -> int:
@@ -74,6 +74,7 @@ class LinearFit:
         return bool(np.all(np.abs(open_part) <= 1e-7 * np.linalg.norm(c)))
 
 
+@within_reach
 def fit_linear(
     design: ArrayLike, y: ArrayLike, weights: ArrayLike | None = None, rank_ratio: float = RANK_RATIO
 ) -> LinearFit:
@@ -92,16 +93,16 @@ def fit_linear(
     w = np.ones(b.shape) if weights is None else np.array(weights, dtype=float)
     if b.ndim != 1 or X.shape[0] != b.size or w.shape != b.shape or b.size == 0:
         raise InputError("y", tr("The readings and the terms of the fit differ in number; check the columns."))
-    if not (np.all(np.isfinite(X)) and np.all(np.isfinite(b))):
+    if not (np.isfinite(X).all() and np.isfinite(b).all()):
         raise InputError("y", tr("A reading is not a finite number; remove or retype it."))
-    if not (np.all(np.isfinite(w)) and np.all(w > 0)):
+    if not (np.isfinite(w).all() and (w > 0).all()):
         raise InputError("weights", tr("An uncertainty of a reading is zero or not finite; give its real size."))
     root = np.sqrt(w)
     Xw = X * root[:, None]
-    length = np.linalg.norm(Xw, axis=0)
+    length = np.sqrt(np.einsum("ij,ij->j", Xw, Xw))
     scale = np.where(length > 0, length, 1.0)
     left, singular, right = np.linalg.svd(Xw / scale, full_matrices=X.shape[0] < X.shape[1])
-    rank = int(np.sum(singular > rank_ratio * max(singular.max(initial=0.0), 1e-300)))
+    rank = int(np.count_nonzero(singular > rank_ratio * max(singular.max(initial=0.0), 1e-300)))
     pinv = (right[:rank].T / singular[:rank]) @ left[:, :rank].T  # of the scaled, weighted design
     coef = _refined(Xw, root * b, pinv, scale)
     V = right[:rank].T / singular[:rank] / scale[:, None]
@@ -110,7 +111,7 @@ def fit_linear(
         unscaled_cov=V @ V.T,
         solver=pinv / scale[:, None] * root,
         residual=b - X @ coef,
-        leverage=np.sum(left[:, :rank] ** 2, axis=1),
+        leverage=np.einsum("ij,ij->i", left[:, :rank], left[:, :rank]),
         null_space=_orthonormal(right[rank:].T / scale[:, None]),
         weights=w,
         column_length=scale,

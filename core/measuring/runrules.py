@@ -17,6 +17,8 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.measuring.reach import within_reach
+
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 
@@ -53,6 +55,7 @@ class Run:
         return replace(self, first=self.first + by, completed=self.completed + by, last=self.last + by)
 
 
+@within_reach
 def find_runs(value: ArrayLike, centre: float, sigma: float) -> tuple[Run, ...]:
     """Return what breaks the four rules, by rule and side.
 

@@ -10,13 +10,14 @@ Reference: ISO/TS 28037:2010 clauses 6 (uncertainty in y), 7 (in x and y), 11 (f
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.measuring.linefit import LinearFit, fit_linear
+from core.measuring.lines import SAME, Sums, add_up, checked_column, line_covariance, refuse_rows
+from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import tr
 
@@ -59,9 +60,7 @@ class Line:
 
     def covariance(self, origin: float = 0.0) -> Floats:
         """Return the (2, 2) covariance of value at `origin` and slope; at 0 that of intercept and slope."""
-        lever = origin - self.x0
-        both = lever * self.u_slope**2
-        return np.array([[self.u_y0**2 + lever * both, both], [both, self.u_slope**2]])
+        return line_covariance(origin - self.x0, self.u_y0, self.u_slope)
 
     def at(self, x: ArrayLike, u_x: ArrayLike = 0.0) -> tuple[Floats, Floats]:
         """Return the line at x and its standard uncertainty, `u_x` of the position included (forward use)."""
@@ -69,10 +68,12 @@ class Line:
         u = np.hypot(np.hypot(self.u_y0, self.u_slope * lever), self.slope * np.asarray(u_x, dtype=float))
         return self.y0 + self.slope * lever, u
 
+    @within_reach
     def band(self, x: ArrayLike, level: float = LEVEL) -> Floats:
         """Return the half-width of the confidence band of the line, point by point."""
         return np.asarray(coverage_factor(self.dof, level) * self.at(x)[1])
 
+    @within_reach
     def prediction(self, x: ArrayLike, level: float = LEVEL, u_y: ArrayLike | None = None) -> Floats:
         """Return the half-width for one more reading; its standard uncertainty `u_y` is `s` unless given.
 
@@ -81,6 +82,7 @@ class Line:
         """
         return np.asarray(coverage_factor(self.dof, level) * np.hypot(self.at(x)[1], self._of_reading(u_y)))
 
+    @within_reach
     def x_from_y(self, y: ArrayLike, u_y: ArrayLike | None = None) -> tuple[Floats, Floats]:
         """Return the position at which the line has the value y, and its standard uncertainty (inverse use).
 
@@ -107,6 +109,7 @@ class Line:
         return np.asarray(known, dtype=float)
 
 
+@within_reach
 def fit_line(x: ArrayLike, y: ArrayLike, u_y: ArrayLike | None = None, u_x: ArrayLike | None = None) -> Line:
     """Fit y = a + b*x.
 
@@ -124,40 +127,48 @@ def fit_line(x: ArrayLike, y: ArrayLike, u_y: ArrayLike | None = None, u_x: Arra
     Reference: ISO/TS 28037:2010 6.2 and, with `u_x`, 7.2.1.
     """
     x_, y_, uy, ux = _checked(x, y, u_y, u_x)
-    x_mean, y_mean = float(np.mean(x_)), float(np.mean(y_))
-    g0, value, slope, step = _settled(x_ - x_mean, y_ - y_mean, uy, ux)
-    spare = x_.size - 2
-    s = math.sqrt(step.ssr / spare) if u_y is None else None
-    u_y0, u_slope = np.sqrt(np.diag(step.unscaled_cov)) * (1.0 if s is None else s)
+    found = _line(x_, y_, 1.0 / (uy * uy)) if u_x is None else _settled(x_, y_, uy, ux)
+    spare, chi2 = x_.size - 2, float(found.chi2[0])
+    s = math.sqrt(chi2 / spare) if u_y is None else None
+    scale = 1.0 if s is None else s
     return Line(
-        x0=g0 + x_mean,
-        y0=value + slope * g0 + y_mean,
-        slope=slope,
-        u_y0=float(u_y0),
-        u_slope=float(u_slope),
+        x0=float(found.x0[0]),
+        y0=float(found.y0[0]),
+        slope=float(found.slope[0]),
+        u_y0=scale / math.sqrt(float(found.weight[0])),
+        u_slope=scale / math.sqrt(float(found.s_xx[0])),
         s=s,
-        chi2=step.ssr if s is None else None,
+        chi2=chi2 if s is None else None,
         spare=spare,
     )
 
 
-def _settled(x: Floats, y: Floats, u_y: Floats, u_x: Floats) -> tuple[float, float, float, LinearFit]:
-    """Iterate ISO/TS 28037:2010 7.2.1, each step a line fit to the corrected positions x*; one step settles `u_x` = 0.
+def _line(x: Floats, y: Floats, w: Floats) -> Sums:
+    return add_up(np.zeros(1, np.int64), np.array([x.size]), x, y, w)
+
+
+def _settled(x: Floats, y: Floats, u_y: Floats, u_x: Floats) -> Sums:
+    """Iterate ISO/TS 28037:2010 7.2.1, each step a line through what is left of y at the corrected positions x*.
 
     Returns:
-        g0 weighted mean of x*, value of the line at x = 0, slope, and the last step, whose residuals are the line's.
+        The last step, whose residuals are the line's, with value and slope of the whole line.
     """
-    value, slope = 0.0, 0.0
+    x_mean, y_mean = float(np.mean(x)), float(np.mean(y))
+    x, y = x - x_mean, y - y_mean
+    value, slope = 0.0, 0.0  # at x = 0
     for _ in range(_MOST_STEPS):
         t2 = 1.0 / (u_y**2 + (slope * u_x) ** 2)
         x_star = t2 * (u_y**2 * x + slope * u_x**2 * (y - value))
-        g0 = float(np.average(x_star, weights=t2))
-        step = fit_linear(np.column_stack([np.ones_like(x_star), x_star - g0]), y - value - slope * x, t2)
-        slope += float(step.coef[1])
-        value += float(step.coef[0] - step.coef[1] * g0)
-        smallest = 1e-10 * np.sqrt(np.diag(step.unscaled_cov)) + 1e-12 * np.array([np.ptp(y), abs(slope)])
-        if np.all(np.abs(step.coef) <= smallest):
-            return g0, value, slope, step
+        if not np.ptp(x_star) > 1e-12 * np.ptp(x):
+            break
+        step = _line(x_star, y - value - slope * x, t2)
+        slope += float(step.slope[0])
+        value += float(step.y0[0] - step.slope[0] * step.x0[0])
+        u = 1.0 / np.sqrt([step.weight[0], step.s_xx[0]])
+        smallest = 1e-10 * u + 1e-12 * np.array([np.ptp(y), abs(slope)])
+        if abs(step.y0[0]) <= smallest[0] and abs(step.slope[0]) <= smallest[1]:
+            y0 = np.array([value + slope * step.x0[0] + y_mean])
+            return replace(step, x0=step.x0 + x_mean, y0=y0, slope=np.array([slope]))
     raise InputError(
         "u_x",
         tr("The positions are too uncertain for their spread to tell a slope; measure at positions further apart."),
@@ -170,13 +181,13 @@ def _checked(
     x_, y_ = np.array(x, dtype=float), np.array(y, dtype=float)
     if x_.ndim != 1 or x_.shape != y_.shape or x_.size == 0:
         raise InputError("x", tr("The positions and the readings differ in number; check the columns."))
-    uy = _column("u_y", 1.0 if u_y is None else u_y, x_)
-    ux = _column("u_x", 0.0 if u_x is None else u_x, x_)
+    uy = checked_column("u_y", 1.0 if u_y is None else u_y, x_)
+    ux = checked_column("u_x", 0.0 if u_x is None else u_x, x_)
     for field, values in (("x", x_), ("y", y_), ("u_y", uy), ("u_x", ux)):
-        _refuse(field, ~np.isfinite(values), tr("this is not a finite number; remove or retype it."))
-    _refuse("u_y", uy <= 0, tr("the uncertainty of a reading must be above zero; give its real size."))
-    _refuse("u_x", ux < 0, tr("the uncertainty of a position cannot be below zero; give its real size."))
-    if np.ptp(x_) <= 1e-12 * np.max(np.abs(x_)):
+        refuse_rows(field, ~np.isfinite(values), tr("this is not a finite number; remove or retype it."))
+    refuse_rows("u_y", uy <= 0, tr("the uncertainty of a reading must be above zero; give its real size."))
+    refuse_rows("u_x", ux < 0, tr("the uncertainty of a position cannot be below zero; give its real size."))
+    if np.ptp(x_) <= SAME * np.max(np.abs(x_)):
         raise InputError("x", tr("All positions are the same; a line needs readings at two different ones at least."))
     if u_x is not None and u_y is None:
         raise InputError(
@@ -185,18 +196,3 @@ def _checked(
     if u_y is None and x_.size < 3:
         raise InputError("y", tr("Two readings always lie on a line; add a third, or give the uncertainty of each."))
     return x_, y_, uy, ux
-
-
-def _column(field: str, values: ArrayLike, like: Floats) -> Floats:
-    column = np.asarray(values, dtype=float)
-    if column.ndim and column.shape != like.shape:
-        raise InputError(
-            field, tr("The uncertainties and the readings differ in number; give one for each or one for all.")
-        )
-    return np.broadcast_to(column, like.shape)
-
-
-def _refuse(field: str, bad: NDArray[np.bool_], why: str) -> None:
-    if np.any(bad):
-        row = int(np.argmax(bad))
-        raise InputError(field, tr("Row {row}: {why}", row=row + 1, why=why), row)

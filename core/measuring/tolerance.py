@@ -22,6 +22,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import Words, tr
 
@@ -141,6 +142,7 @@ class Decision:
     probability: float
 
 
+@within_reach
 def decide(
     value: float, u: float, limit: float, dof: float = math.inf, *, lower: float = -math.inf, level: float = LEVEL
 ) -> Decision:
@@ -159,7 +161,8 @@ def decide(
         level: probability that must be reached.
 
     Raises:
-        InputError: field `u` when it is below zero or not a number, `limit` when the lower limit is above the upper.
+        InputError: field `u` when it is below zero or not a number, `limit` when the lower limit is above the upper,
+            `dof` when they are so few that the guard band has no end.
 
     Reference: JCGM 106:2012 7 (p = Phi((T - y)/u)) and 8 (guard bands); ISO 14253-1:2017 (95 %, one-sided: 1.65 u).
     """
@@ -175,6 +178,9 @@ def decide(
             ),
         )
     guard_band = coverage_factor(dof, 2 * level - 1) * u  # one-sided factor
+    if not math.isfinite(guard_band):
+        says = tr("With {dof:g} degrees of freedom nothing is decided; take more readings.", dof=dof)
+        raise InputError("dof", says)
     if u == 0:
         probability = float(lower <= value <= limit)
     else:

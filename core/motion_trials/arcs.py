@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import finite_out
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -37,6 +38,7 @@ class Arcs:
     end: tuple[Floats, Floats, Floats]
 
 
+@finite_out("file")
 def arcs_of(
     x_mm: Floats,
     y_mm: Floats,
@@ -88,8 +90,7 @@ def _centres_by_radius(
     if not given.any():
         return cx, cy
     chord = np.hypot(x, y)
-    with np.errstate(divide="ignore", invalid="ignore"):
-        off = np.sqrt(np.maximum(r * r / (chord * chord) - 0.25, np.where(2 * np.abs(r) < 0.999 * chord, np.nan, 0.0)))
-        off = np.where(chord > _CLOSED_MM, off, np.nan)
+    off = np.sqrt(np.maximum(r * r / (chord * chord) - 0.25, np.where(2 * np.abs(r) < 0.999 * chord, np.nan, 0.0)))
+    off = np.where(chord > _CLOSED_MM, off, np.nan)
     side = np.where(clockwise, 1.0, -1.0) * np.sign(r)  # the centre lies right of the chord where the arc turns right
     return np.where(given, x / 2 + side * off * y, cx), np.where(given, y / 2 - side * off * x, cy)

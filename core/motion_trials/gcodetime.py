@@ -21,6 +21,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.motion_trials.gcodepath import Path
 from core.motion_trials.lookahead import junction_speeds_mm_s
 from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
@@ -146,6 +147,7 @@ def times_by_acceleration_s(
     )
 
 
+@within_reach
 def straights_path(length_mm: float, count: int, filament_per_mm_ratio: float = 0.0) -> Path:
     """Return a path of equal straight lines with a right angle between them, where no file is at hand.
 
@@ -164,6 +166,7 @@ def straights_path(length_mm: float, count: int, filament_per_mm_ratio: float = 
     return Path(lengths, filament, free, ends, ends, free, no, no, np.arange(count), 0.0)
 
 
+@within_reach
 def check_limits(limits: Limits) -> None:
     """Refuse limits that cannot be.
 

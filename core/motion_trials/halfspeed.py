@@ -17,7 +17,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.errors import InputError
-from core.measuring.ladder import FEWEST_JUDGES, HIGHEST_SCORE, LOWEST_SCORE
+from core.measuring.reach import of_one_length
+from core.measuring.scores import FEWEST_JUDGES, HIGHEST_SCORE, LOWEST_SCORE
 from core.words import tr
 
 METHOD = "halfspeed 1"
@@ -64,6 +65,7 @@ class HalfSpeed:
     scores: dict[Run, dict[str, float]]
 
 
+@of_one_length("run", "score", "judge")
 def judge_half_speed(run: Sequence[Run], score: Sequence[float], judge: Sequence[str]) -> HalfSpeed:
     """Return where a defect comes from.
 

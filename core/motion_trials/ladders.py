@@ -6,15 +6,18 @@ Reference: ranges and steps are common practice, no source.
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence, Sized
+from dataclasses import dataclass, field
 from enum import StrEnum
 from functools import cache
 from importlib.resources import files
 from typing import Any
 
 from core.errors import InputError
+from core.measuring.criteria import Aim, Criterion
 from core.measuring.ladder import Choose
+from core.measuring.reach import refuse_unlike
+from core.measuring.scores import HIGHEST_SCORE, LOWEST_SCORE
 from core.words import tr
 
 Steps = Sequence[float]  # in the unit of their ladder
@@ -47,6 +50,7 @@ class LadderKind:
     setting: str
     limit: str = ""
     geometric: bool = False
+    criteria: tuple[Criterion, ...] = ()
 
     @property
     def holds_for_lot(self) -> bool:
@@ -54,11 +58,46 @@ class LadderKind:
         return self.keep == "lot"
 
 
+@dataclass(frozen=True, slots=True)
+class LadderReadings:
+    """What was read of a ladder, each (n,): step, value, and the judge where it is a score.
+
+    Attributes:
+        limit: what the machine bears, in the ladder's unit; None where nobody said.
+        piece: the piece that was scored; empty where every score is of another one.
+        criterion: by which criterion it was scored; empty for a ladder with one score.
+        aim: what the parts are for.
+    """
+
+    kind: LadderKind
+    read: Read
+    step: Sequence[float]
+    value: Sequence[float]
+    judge: Sequence[str]
+    limit: float | None = None
+    piece: Sequence[str] = field(default=())
+    criterion: Sequence[str] = field(default=())
+    aim: Aim = Aim.LOOKS
+
+
 @cache
 def ladders() -> Mapping[str, LadderKind]:
     """Return the ladders by key, in the order of the file."""
     data = tomllib.loads((files("resources") / "ladders.toml").read_text(encoding="utf-8"))
     return {key: _kind(key, entry) for key, entry in data.items()}
+
+
+def check_columns(readings: LadderReadings) -> None:
+    """Refuse columns that differ in number.
+
+    Raises:
+        InputError: the first column that differs from the one before it.
+    """
+    columns: dict[str, Sized] = {"step": readings.step, "value": readings.value}
+    columns |= {"judge": readings.judge} if readings.read is Read.SCORE else {}
+    columns |= {"piece": readings.piece} if readings.piece else {}
+    columns |= {"criterion": readings.criterion} if readings.criterion else {}
+    refuse_unlike(**columns)
 
 
 def check_steps(kind: LadderKind, step: Steps, limit: Bound | None) -> None:
@@ -92,6 +131,28 @@ def check_steps(kind: LadderKind, step: Steps, limit: Bound | None) -> None:
             raise InputError("step", says, row)
 
 
+def check_plan(kind: LadderKind, step: Steps, limit: Bound | None) -> None:
+    """Refuse a plan with a step that may not be tried, before anything is printed.
+
+    Raises:
+        InputError: field `high` or `low`, whichever end of the ladder leads there.
+    """
+    try:
+        check_steps(kind, step, limit)
+    except InputError as error:
+        at_fault = step[error.row or 0]
+        raise InputError("high" if at_fault > min(step) else "low", error.message) from error
+
+
 def _kind(key: str, entry: Mapping[str, Any]) -> LadderKind:
     own = dict(entry)
-    return LadderKind(key=key, **own | {"choose": Choose(own["choose"]), "read": Read(own["read"])})
+    criteria = tuple(Criterion(name, **bounds) for name, bounds in own.pop("criteria", {}).items())
+    for criterion in criteria:
+        for bound in (criterion.at_least, criterion.at_most):
+            if bound is not None and not LOWEST_SCORE <= bound <= HIGHEST_SCORE:
+                says = tr("ladders.toml, {ladder}: the bound of {name} lies between 0 and 4.",
+                          ladder=key, name=criterion.key)  # fmt: skip
+                raise InputError("criteria", says)
+    return LadderKind(
+        key=key, criteria=criteria, **own | {"choose": Choose(own["choose"]), "read": Read(own["read"])}
+    )

@@ -16,9 +16,12 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from core.measuring.reach import finite_out
+
 Floats = NDArray[np.float64]
 
 
+@finite_out("length_mm")
 def junction_speeds_mm_s(length_mm: Floats, acceleration_mm_s2: Floats, cap_mm_s: Floats) -> Floats:
     """Return the speeds (n + 1,) before, between and after n moves.
 
@@ -26,6 +29,9 @@ def junction_speeds_mm_s(length_mm: Floats, acceleration_mm_s2: Floats, cap_mm_s
         length_mm: (n,) lengths.
         acceleration_mm_s2: (n,) acceleration and deceleration within each move.
         cap_mm_s: (n + 1,) highest speed before each move and after the last; finite, 0 where the machine stands.
+
+    Raises:
+        InputError: field `length_mm` where a speed is no number; what goes in is not checked.
     """
     room = np.concatenate([[0.0], np.cumsum(2.0 * acceleration_mm_s2 * length_mm)])
     square = cap_mm_s * cap_mm_s

@@ -24,6 +24,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import finite_out
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -76,6 +77,7 @@ def trapezoid(
     return Trapezoid(up, max(length_mm - ramps, 0.0) / peak, down, peak)
 
 
+@finite_out("length_mm")
 def move_durations_s(
     length_mm: ArrayLike,
     start_mm_s: ArrayLike,
@@ -83,7 +85,7 @@ def move_durations_s(
     speed_mm_s: ArrayLike,
     acceleration_mm_s2: ArrayLike,
 ) -> tuple[Floats, Floats, Floats]:
-    """Return duration, speed reached and length driven at that speed of n moves, unchecked.
+    """Return duration, speed reached and length driven at that speed of n moves.
 
     Args:
         length_mm: (n,) lengths above zero.
@@ -91,6 +93,9 @@ def move_durations_s(
         end_mm_s: (n,) speeds at the end, within reach of the start.
         speed_mm_s: (n,) speeds wanted.
         acceleration_mm_s2: (n,) or one number.
+
+    Raises:
+        InputError: field `length_mm` where the times are no numbers; what goes in is not checked.
     """
     way, v0, v1 = np.asarray(length_mm, float), np.asarray(start_mm_s, float), np.asarray(end_mm_s, float)
     v, a = np.asarray(speed_mm_s, float), np.asarray(acceleration_mm_s2, float)
@@ -119,17 +124,20 @@ def corner_speed_mm_s(inside_deg: ArrayLike, acceleration_mm_s2: float, deviatio
     return corner_speeds_mm_s(-np.cos(np.radians(angle)), np.asarray(acceleration_mm_s2), deviation_mm)
 
 
+@finite_out("cosine_ratio", infinite=True)
 def corner_speeds_mm_s(cosine_ratio: Floats, acceleration_mm_s2: Floats, deviation_mm: float) -> Floats:
-    """Return the speeds through corners, unchecked.
+    """Return the speeds through corners.
 
     Args:
         cosine_ratio: (n,) cosine of the change of direction, 1 straight on, -1 back.
         acceleration_mm_s2: (n,) or one number.
         deviation_mm: how far the path may leave the corner.
+
+    Raises:
+        InputError: field `cosine_ratio` where a speed is no number; what goes in is not checked.
     """
     half = np.sqrt(np.clip(0.5 * (1.0 + cosine_ratio), 0.0, 1.0))
-    with np.errstate(divide="ignore"):
-        return np.sqrt(acceleration_mm_s2 * deviation_mm * half / (1.0 - half))
+    return np.sqrt(acceleration_mm_s2 * deviation_mm * half / (1.0 - half))
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,6 +28,7 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.gum import combine
+from core.measuring.reach import above_zero, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -150,6 +151,7 @@ def read_ringing(
     )
 
 
+@within_reach
 def acceleration_limit_mm_s2(frequency: Estimate, visible_mm: float) -> Estimate:
     """Return the acceleration whose ripple is as high as may still be seen, A (2 pi f)^2.
 
@@ -159,10 +161,11 @@ def acceleration_limit_mm_s2(frequency: Estimate, visible_mm: float) -> Estimate
     if not 0 < visible_mm < 1:
         raise InputError("visible_mm", tr("A ripple that may be seen lies between 0 and 1 mm; 0.015 is usual."))
     value = visible_mm * (2 * math.pi * frequency.value) ** 2
-    u = 2.0 * value * frequency.u / frequency.value
+    u = 2.0 * visible_mm * (2 * math.pi) ** 2 * abs(frequency.value) * frequency.u
     return Estimate(frequency.name.replace("frequency", "acceleration_limit"), value, u, frequency.dof, "mm/s²")
 
 
+@within_reach
 def quiet_accelerations_mm_s2(frequency: Estimate, speed_mm_s: float, most_mm_s2: float) -> tuple[Estimate, ...]:
     """Return accelerations whose ramp to a speed lasts a whole number of periods, v f/k, highest first.
 
@@ -185,8 +188,14 @@ def quiet_accelerations_mm_s2(frequency: Estimate, speed_mm_s: float, most_mm_s2
     return tuple(found)
 
 
+@within_reach
+@above_zero("frequency_hz", "speed_mm_s", "acceleration_mm_s2")
 def left_after_ramp_mm(frequency_hz: float, speed_mm_s: float, acceleration_mm_s2: Floats) -> Floats:
-    """Return the ripple left after ramps to a speed, 2 a/(2 pi f)^2 |sin(pi f v/a)|, for each acceleration."""
+    """Return the ripple left after ramps to a speed, 2 a/(2 pi f)^2 |sin(pi f v/a)|, for each acceleration.
+
+    Raises:
+        InputError: the field that is not above zero.
+    """
     a = np.asarray(acceleration_mm_s2, dtype=float)
     ripple = 2 * a / (2 * math.pi * frequency_hz) ** 2
     return np.asarray(ripple * np.abs(np.sin(math.pi * frequency_hz * speed_mm_s / a)))

@@ -12,12 +12,14 @@ A peak counts when it is over five times the median about it: common practice, n
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import above_zero, finite_out
 from core.quantity import Estimate
 from core.words import tr
 
@@ -27,11 +29,13 @@ METHOD = "spectrum 1"
 FEWEST_SAMPLES = 256
 _PIECES = 8  # of a record: half-overlapping pieces of this part of it
 _STANDS_OUT = 5.0
+_ROUNDED_RATIO = 1.0 + 1e-12  # so that no rounding keeps a peak out
 _AROUND, _WIDE = 25, 1.5  # bins on either side, or the ratio, over which the median is the ground
 _SMOOTH, _VALLEY = 5, 2.5  # bins averaged to look for the valley between two peaks, and how deep it must be
 _UNEVEN = 0.5  # of a sampling interval: a gap
 _MOST_PEAKS = 6
 _SLOWEST_HZ = 40.0  # sampling: twice the highest of what it shows, and 10 to 20 Hz are the least that is of use
+_LINES_A_STEP = 20_000
 _LARGEST = 1e9  # of a time or an acceleration in any unit
 _LOWEST_HZ = 5.0  # below it are moves, not ringing
 
@@ -75,18 +79,22 @@ class Spectrum:
         return tuple(e for peak in self.peaks for e in (peak.frequency, peak.damping) if e is not None)
 
 
-def read_log(text: str) -> tuple[Floats, Floats]:
+def read_log(text: str, step: Callable[[float], None] = lambda part: None) -> tuple[Floats, Floats]:
     """Return times (n,) in s and accelerations (n,) in the log's unit from two columns of numbers.
 
     Args:
         text: CSV with commas, semicolons, tabs or blanks; decimal points, or decimal commas between semicolons or
             tabs; lines that begin with a letter or # are headings.
+        step: is called now and then with the part that is read; it may raise.
 
     Raises:
         InputError: field `log`, row the line counted from 0: not two numbers.
     """
     times, values = [], []
-    for row, line in enumerate(text.splitlines()):
+    lines = text.splitlines()
+    for row, line in enumerate(lines):
+        if row % _LINES_A_STEP == 0:
+            step(row / len(lines))
         cells = _cells(line)
         if not cells[0] or cells[0][0] in "#\"" or cells[0][0].isalpha():
             continue
@@ -134,6 +142,8 @@ def spectrum_of(time_s: ArrayLike, acceleration_mm_s2: ArrayLike, name: str = "x
     return Spectrum(frequency, density, peaks, 1.0 / step, float(t[-1] - t[0]), pieces)
 
 
+@above_zero("sampling_hz")
+@finite_out("log")
 def welch(acceleration_mm_s2: ArrayLike, sampling_hz: float, *, piece: int | None = None) -> tuple[Floats, Floats, int]:
     """Return frequencies, power spectral density, and how many pieces were averaged.
 
@@ -141,9 +151,15 @@ def welch(acceleration_mm_s2: ArrayLike, sampling_hz: float, *, piece: int | Non
         acceleration_mm_s2: (n,) samples, in any unit.
         sampling_hz: f_s.
         piece: samples of each piece; an eighth of the record, in a power of two, when None.
+
+    Raises:
+        InputError: field `log` for fewer samples than a piece has, or than two; `sampling_hz` not above zero.
     """
     x = np.asarray(acceleration_mm_s2, dtype=float)
-    length = piece or max(FEWEST_SAMPLES // 2, 1 << int(math.log2(2 * x.size / (_PIECES + 1))))
+    most = 1 << max(2 * x.size // (_PIECES + 1), 1).bit_length() - 1
+    length = max(FEWEST_SAMPLES // 2, most) if piece is None else piece
+    if not 2 <= length <= x.size:
+        raise InputError("log", tr("A log of {count} samples is too short; take a longer one.", count=x.size))
     window = 0.5 - 0.5 * np.cos(2 * math.pi * np.arange(length) / length)
     rows = np.lib.stride_tricks.sliding_window_view(x, length)[:: length // 2]
     rows = (rows - rows.mean(axis=1, keepdims=True)) * window
@@ -190,6 +206,9 @@ def _peaks(frequency: Floats, density: Floats, pieces: int, name: str) -> tuple[
         around = density[max(min(int(place / _WIDE), place - _AROUND), 1) : max(int(place * _WIDE), place + _AROUND)]
         if len(found) == _MOST_PEAKS or density[place] < _STANDS_OUT * float(density[1:].min()):
             break
+        # Half of the bins about it are below the median: to count them is ten times as quick, and few places pass.
+        if 2 * np.count_nonzero(around < density[place] / _STANDS_OUT * _ROUNDED_RATIO) < around.size:
+            continue
         if density[place] > _STANDS_OUT * float(np.median(around)) and all(_apart(even, place, p) for p in taken):
             found.append(_peak(frequency, density, place, pieces, f"{len(found) + 1}_{name}"))
             taken.append(place)

@@ -24,7 +24,7 @@ from core.words import tr
 Floats = NDArray[np.float64]
 Score = float  # 0 (useless) to 4 (without fault)
 
-METHOD = "speed 1"
+METHOD = "speed 2"
 LEVELS = 5
 SAVES_LITTLE = 0.05
 
@@ -65,6 +65,7 @@ def judge_levels(
     time_s: dict[float, float],
     asked_score: Score,
     rng: np.random.Generator,
+    piece: Sequence[str] | None = None,
 ) -> SpeedTrial:
     """Return the fastest level that is good enough, and where faster buys nothing.
 
@@ -75,13 +76,14 @@ def judge_levels(
         time_s: by level the time of the part.
         asked_score: what the customer asks for.
         rng: of the shuffles that tell chance.
+        piece: (n,) the piece each score is of; None: all of different ones.
 
     Raises:
         InputError: as `fit_scores`; `asked_score` outside 0 to 4; `time_s` of a level missing or not above zero.
     """
     if not 0 <= asked_score <= 4:
         raise InputError("asked_score", tr("The score asked for lies between 0 and 4; 3 is usual."))
-    ladder = fit_scores(speed_mm_s, score, judge, rng)
+    ladder = fit_scores(speed_mm_s, score, judge, rng, piece=piece)
     times = [time_s.get(s.step, 0.0) for s in ladder.scored]
     if not all(time > 0 for time in times):
         raise InputError("time_s", tr("The time of a level is not known; choose a file, or type the usual straight."))
@@ -99,7 +101,7 @@ def judge_levels(
 def knee_of(levels: Sequence[Level]) -> Level | None:
     """Return the first level from which the next faster one saves under 5 % of the time."""
     for here, faster in zip(levels, levels[1:], strict=False):
-        if 1.0 - faster.time_s / here.time_s < SAVES_LITTLE:
+        if here.time_s - faster.time_s < SAVES_LITTLE * here.time_s:
             return here
     return None
 

@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.part_size.features import FEATURES, FeatureKind
 from core.part_size.sizeerror import Band, SizeError
 from core.words import tr
@@ -55,6 +56,7 @@ class SmallPiece:
     after_mm: float
 
 
+@within_reach
 def forecast(fit: SizeError, axis: str, kind: FeatureKind, length_mm: ArrayLike, change: Change) -> Band | None:
     """Return the error to expect after a change, with bands, or None where the readings do not tell the amount.
 
@@ -92,6 +94,7 @@ def scaled_from(error_at_mm: float, from_length_mm: float) -> float:
     return from_length_mm / (from_length_mm + error_at_mm)
 
 
+@within_reach
 def small_piece_curve(
     fit: SizeError, axis: str, kind: FeatureKind, from_length_mm: float, length_mm: ArrayLike
 ) -> Floats | None:
@@ -118,6 +121,7 @@ def small_piece_curve(
     return np.asarray(factor * stretch * lengths + constant - lengths)
 
 
+@within_reach
 def small_piece_effect(
     fit: SizeError, axis: str, kind: FeatureKind, from_length_mm: float, at_length_mm: float
 ) -> SmallPiece | None:

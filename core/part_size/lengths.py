@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.part_size.features import AXES, FEATURES, FeatureKind, axis_problem, kind_from_text
 from core.records.rows import Instrument
 from core.words import Words, tr
@@ -109,6 +110,7 @@ def reading_problem(kind: FeatureKind, axis: str, nominal_mm: float, measured_mm
     return None
 
 
+@within_reach
 def fixed_effects(
     kinds: list[FeatureKind],
     nominal_mm: Floats,

@@ -18,7 +18,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.measuring.linefit import LinearFit, fit_linear
-from core.part_size.features import design_terms, parameter_names
+from core.measuring.reach import of_one_length
+from core.part_size.features import FeatureKind, design_terms, parameter_names
 from core.part_size.lengths import fixed_effects
 from core.part_size.planner import Place
 from core.part_size.scatter import RANK_RATIO
@@ -26,6 +27,7 @@ from core.part_size.sizeerror import SizeError
 from core.records.rows import Instrument
 
 Floats = NDArray[np.float64]
+_SAME_MM = 1e-6  # nominal lengths this close are one
 _WORTH_RATIO = 0.98  # a reading that takes less than 2 % off is not worth the hand
 
 
@@ -49,6 +51,7 @@ class NextReading:
     again: bool = False
 
 
+@of_one_length("places", "times")
 def next_reading(
     fit: SizeError,
     places: Sequence[Place],
@@ -151,14 +154,14 @@ def _again(
     """Return the gauge whose repeat helps most, where it is known how much of the scatter is the hand's."""
     (name, now), hand2 = known, _hand_mm2(fit, times, instrument)
     share = (fit.terms.coefficients(name) @ fit.scattered.fit.solver) ** 2
+    read: dict[tuple[FeatureKind, str], list[int]] = {}
+    for row, alike in enumerate(zip(fit.kinds, fit.axes, strict=True)):
+        read.setdefault(alike, []).append(row)
     gains = []
     for i, (place, count) in enumerate(zip(places, times, strict=True)):
-        mine = [
-            row
-            for row, feature in enumerate(zip(fit.kinds, fit.axes, fit.nominal_mm, strict=True))
-            if feature[:2] == (place.kind, place.axis) and math.isclose(feature[2], place.nominal_mm, abs_tol=1e-6)
-        ]
-        if count and mine:
+        rows = np.array(read.get((place.kind, place.axis), []), dtype=np.int64)
+        mine = rows[np.abs(fit.nominal_mm[rows] - place.nominal_mm) <= _SAME_MM]
+        if count and mine.size:
             gains.append((float(share[mine[0]]) * hand2 * (1.0 / count - 1.0 / (count + 1)), i))
     gain, best = max(gains, default=(0.0, 0))
     then = math.sqrt(max(now**2 - gain, 0.0))

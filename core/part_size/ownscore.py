@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import coverage_factor
 from core.words import tr
 
@@ -49,6 +50,7 @@ class Score:
         return self.factor_low > 1.0
 
 
+@within_reach
 def lifetime_score(e_n_ratio: Sequence[ArrayLike]) -> Score:
     """Return the share inside and the factor by which our U should grow.
 

@@ -15,6 +15,7 @@ import math
 from dataclasses import dataclass
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.words import tr
 
 
@@ -28,6 +29,7 @@ class Mate:
     dof: float = math.inf
 
 
+@within_reach
 def share_that_fits(clearance_mm: float, hole: Mate, peg: Mate) -> float:
     """Return the share of pairs that go together.
 
@@ -39,6 +41,7 @@ def share_that_fits(clearance_mm: float, hole: Mate, peg: Mate) -> float:
     return float(ndtr((clearance_mm + hole.bias_mm - peg.bias_mm) / _spread(hole, peg)))
 
 
+@within_reach
 def clearance_for(share_ratio: float, hole: Mate, peg: Mate) -> tuple[float, float]:
     """Return the clearance on the diameter (mm) to draw so that this share goes together, and its standard uncertainty.
 

@@ -26,6 +26,7 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.linefit import fit_linear
+from core.measuring.reach import of_one_length, within_reach
 from core.part_size.features import FEATURES, FeatureKind, Terms, design_terms, parameter_names, travel_centres
 from core.part_size.lengths import PartTemperature, fixed_effects
 from core.part_size.scatter import RANK_RATIO
@@ -80,6 +81,8 @@ class ExpectedU:
     unit: str
 
 
+@within_reach
+@of_one_length("places", "times")
 def expected_uncertainties(
     places: Sequence[Place], times: Sequence[int], scatter: Scatter | None = None
 ) -> tuple[ExpectedU, ...]:
@@ -111,6 +114,7 @@ def expected_uncertainties(
     return tuple(found)
 
 
+@within_reach
 def choose_times(
     places: Sequence[Place],
     readings: int,
@@ -133,7 +137,7 @@ def choose_times(
     """
     scatter = scatter or Scatter()
     fewest = max(least * len(places), len(_terms(places).names))
-    if readings < fewest:
+    if not places or readings < fewest:
         raise InputError("readings", tr("{count} readings are too few here; {fewest} at least.",
                                         count=readings, fewest=fewest))  # fmt: skip
     criterion = _Criterion(places, scatter, wanted)

@@ -14,6 +14,7 @@ import math
 from statistics import NormalDist
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.quantity import LEVEL
 from core.words import tr
 
@@ -21,6 +22,7 @@ POWER = 0.90
 _FEWEST = 2
 
 
+@within_reach
 def readings_needed(
     scale_ratio: float, length_mm: float, sd_mm: float, *, paired: bool = True, power_ratio: float = POWER
 ) -> int:
@@ -47,13 +49,27 @@ def readings_needed(
     return max(_FEWEST, math.ceil(needed - 1e-9))
 
 
+@within_reach
 def chance_to_see(scale_ratio: float, u: float) -> float:
-    """Return the chance that a scale error of this size comes out beyond its 95 % interval."""
+    """Return the chance that a scale error of this size comes out beyond its 95 % interval.
+
+    Raises:
+        InputError: field `u`, not above zero.
+    """
+    if not u > 0.0:
+        raise InputError("u", tr("{value:g} cannot be; type what is above zero.", value=u))
     normal = NormalDist()
     k = normal.inv_cdf(0.5 + LEVEL / 2)
     return normal.cdf(scale_ratio / u - k) + normal.cdf(-scale_ratio / u - k)
 
 
+@within_reach
 def shortest_length_mm(scale_ratio: float, u_fixed_mm: float) -> float:
-    """Return the length below which no repeat shows a scale error: 2u/a."""
+    """Return the length below which no repeat shows a scale error: 2u/a.
+
+    Raises:
+        InputError: field `scale_ratio`, zero.
+    """
+    if scale_ratio == 0.0:
+        raise InputError("scale_ratio", tr("{value:g} cannot be; type what is above zero.", value=scale_ratio))
     return 2.0 * u_fixed_mm / scale_ratio

@@ -28,6 +28,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import of_one_length, within_reach
 from core.part_size.features import FEATURES, FeatureKind, axis_problem, design_terms, parameter_names
 from core.part_size.sizeerror import SizeError
 from core.quantity import LEVEL, coverage_factor
@@ -49,6 +50,7 @@ class Changes:
     offset_mm: float = 0.0
     factor_ratio: Mapping[str, float] = field(default_factory=dict)
 
+    @within_reach
     def effect_mm(self, kind: FeatureKind, axis: str, nominal_mm: float, error_mm: float) -> float:
         """Return what they add to the error of a feature."""
         larger = self.factor_ratio.get(axis, 1.0) - 1.0
@@ -89,6 +91,8 @@ class Prediction:
         return None
 
 
+@within_reach
+@of_one_length("axis", "kind", "nominal_mm")
 def predict(
     fit: SizeError, axis: Sequence[str], kind: Sequence[str], nominal_mm: ArrayLike, changes: Changes
 ) -> Prediction:
@@ -190,6 +194,8 @@ class Verification:
         return mean, self.prediction.k * math.sqrt(float(self.covariance_mm2[np.ix_(mine, mine)].mean()))
 
 
+@within_reach
+@of_one_length("place", "error_mm")
 def verify(
     prediction: Prediction, place: Sequence[int], error_mm: ArrayLike, u_mm: ArrayLike, k: float = 2.0
 ) -> Verification:

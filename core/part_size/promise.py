@@ -21,6 +21,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.measuring.tolerance import CLASSES, tolerance_mm, tolerance_range_mm
 from core.measuring.tolerancefactor import two_sided_factor
 from core.part_size.spread import Spread
@@ -54,6 +55,7 @@ class Promise:
     content: float
     confidence: float
 
+    @within_reach
     def factor_at(self, length_mm: ArrayLike) -> Floats:
         """Return k_2 at lengths: the less mean error and spread are known there, the larger."""
         lengths = np.atleast_1d(np.asarray(length_mm, dtype=float))
@@ -63,6 +65,7 @@ class Promise:
         factors = [two_sided_factor(size, dof, self.content, self.confidence) for size, dof in known]
         return np.asarray(np.interp(lengths, few, factors))
 
+    @within_reach
     def tolerance_at(self, length_mm: ArrayLike) -> Floats:
         """Return T(L) (mm), not rounded."""
         lengths = np.atleast_1d(np.asarray(length_mm, dtype=float))
@@ -90,6 +93,7 @@ class Promise:
         return next((klass for klass in classes if self.held_up_to_mm(klass) == self.spread.longest_mm), None)
 
 
+@within_reach
 def promise(
     spread: Spread,
     *,
@@ -139,6 +143,7 @@ class Capability:
     cpk_lower_ratio: float
 
 
+@within_reach
 def capability(spread: Spread, length_mm: float, tolerance_mm: float) -> Capability:
     """Return Cp and Cpk of one class of features at one length.
 
@@ -156,6 +161,7 @@ def capability(spread: Spread, length_mm: float, tolerance_mm: float) -> Capabil
     return Capability(length_mm, tolerance_mm, cp, cp_lower, cpk, cpk_lower(cpk, dof + 1.0))
 
 
+@within_reach
 def cpk_lower(cpk_ratio: float, n_ratio: float) -> float:
     """Return the lower 95 % bound Cpk - 1.645 sqrt(1/(9n) + Cpk^2/(2(n-1))) for n parts, effective ones too.
 

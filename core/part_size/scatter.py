@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.measuring.linefit import LinearFit, fit_linear
+from core.measuring.reach import within_reach
 
 Floats = NDArray[np.float64]
 
@@ -78,6 +79,7 @@ class ScatteredFit:
         return self.variance_mm2 <= self.rounding_mm2
 
 
+@within_reach
 def feature_means(error_mm: Floats, labels: list[tuple[str, ...]]) -> FeatureMeans:
     """Gather readings (n,) that carry the same label."""
     index: dict[tuple[str, ...], int] = {}
@@ -91,6 +93,7 @@ def feature_means(error_mm: Floats, labels: list[tuple[str, ...]]) -> FeatureMea
     return FeatureMeans(mean, count, group, first, sd, repeat_dof)
 
 
+@within_reach
 def guess_resolution_mm(readings_mm: Floats) -> float:
     """Return the coarsest decimal digit that all readings share, from that of a usual caliper to a nanometre."""
     for places in range(2, 6):

@@ -21,6 +21,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from core.measuring.reach import above_zero, within_reach
 from core.part_size.shop_split import NO_LOT, PIECE_U_RATIO, Floats, Ints, Seen, ShopSplit, split_shop
 from core.quantity import LEVEL, coverage_factor
 
@@ -86,12 +87,12 @@ def joining_prints(split: ShopSplit, apart: tuple[Island, ...]) -> tuple[NextPri
 
     The effect named is the lot printed; its gain is the least of the reasons for the print.
     """
-    return tuple(_joining(split, apart[0], island) for island in apart[1:])
+    covariance = _covariance(split) if len(apart) > 1 else None
+    return tuple(_joining(split, covariance, apart[0], island) for island in apart[1:] if covariance is not None)
 
 
-def _joining(split: ShopSplit, first: Island, other: Island) -> NextPrint:
+def _joining(split: ShopSplit, covariance: Floats, first: Island, other: Island) -> NextPrint:
     cells = [(i, j) for a, b in ((first, other), (other, first)) for i in a.machines for j in b.lots]
-    covariance = _covariance(split)
     machines = split.machine_ratio.size
     gains = []
     for i, j in cells:
@@ -181,6 +182,8 @@ class Contrast:
     prints: int
 
 
+@within_reach
+@above_zero("u_ratio")
 def axis_contrasts(machine: Ints, difference_ratio: Floats, u_ratio: Floats) -> dict[int, Contrast]:
     """Return X less Y of each machine, weighted over its prints: shrinkage is alike in both, so this is the machine's.
 
@@ -191,6 +194,9 @@ def axis_contrasts(machine: Ints, difference_ratio: Floats, u_ratio: Floats) -> 
 
     Where prints of one machine scatter more than their uncertainties say, u is widened by as much (R. Birge, Phys. Rev.
     40 (1932) 207).
+
+    Raises:
+        InputError: field `u_ratio`, not above zero.
     """
     found = {}
     for index in np.unique(machine).tolist():

@@ -25,6 +25,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import SMALLEST, within_reach
 from core.words import Words, tr
 
 METHOD = "shop_split 1"
@@ -152,6 +153,7 @@ def _difference(value: Floats, root: Floats, own: Floats, pair: tuple[int, int])
     return float(value[first] - value[second]), math.sqrt(variance) if first != second else 0.0
 
 
+@within_reach
 def split_shop(seen: Seen, prior: Priors) -> ShopSplit:
     """Tell machines and lots apart along one axis.
 
@@ -227,8 +229,8 @@ def _eliminate(large: _Side, small: _Side, weight: Floats, common_u_ratio: float
     size, others = small.diagonal.size, large.diagonal.size
     count = size + (common_u_ratio > 0.0)
     cells = small.of_print * others + large.of_print
-    scaled = np.bincount(cells, weights=weight, minlength=count * others).astype(float, copy=False)
-    scaled = scaled.reshape(count, others).T  # by columns, as the solver wants it
+    summed = np.bincount(cells, weights=weight, minlength=count * others).astype(float, copy=False)
+    scaled = summed.reshape(count, others).T  # by columns, as the solver wants it
     if common_u_ratio > 0.0:
         scaled[:, -1] = -large.tau
     root_d = np.sqrt(large.diagonal)
@@ -260,9 +262,9 @@ def _check(seen: Seen, prior: Priors) -> None:
     scale = seen.scale_ratio
     _refuse("scale_ratio", ~(np.isfinite(scale) & (scale > -1.0)), tr("Its scale error is no number above −100 %."))
     u = seen.u_ratio
-    _refuse("u_ratio", ~(np.isfinite(u) & (u > 0.0)), tr("The uncertainty of its scale is not above zero."))
+    _refuse("u_ratio", ~(np.isfinite(u) & (u > SMALLEST)), tr("The uncertainty of its scale is not above zero."))
     widths: Iterable[Floats] = (prior.machine_u_ratio, prior.lot_u_ratio)
-    if not all(np.all(np.isfinite(width) & (width > 0.0)) for width in widths) or not prior.common_u_ratio >= 0.0:
+    if not all(np.all(np.isfinite(width) & (width > SMALLEST)) for width in widths) or not prior.common_u_ratio >= 0.0:
         raise InputError("prior", tr("What is known before any print has an uncertainty above zero; give one."))
 
 

@@ -24,6 +24,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.measuring.gum import combine, effective_dofs
 from core.measuring.linefit import LinearFit
+from core.measuring.reach import within_reach
 from core.part_size.checks import Diagnostic, run_checks
 from core.part_size.features import (
     FEATURES,
@@ -175,6 +176,7 @@ class SizeError:
         return Estimate(name, float(c @ fit.coef), combined.u, combined.dof, unit)
 
 
+@within_reach
 def fit_size_error(
     nominal_mm: ArrayLike,
     measured_mm: ArrayLike,

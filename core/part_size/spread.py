@@ -28,6 +28,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.lines import fit_lines
+from core.measuring.reach import of_one_length, within_reach
 from core.words import tr
 
 _RATIO_BOUND = 0.85  # confidence of the upper bound of R for intervals of 95 % (Mee 1984)
@@ -68,19 +70,23 @@ class Spread:
     worth: Floats
     u_slope_ratio: float = 0.0
 
+    @within_reach
     def bias_at(self, length_mm: ArrayLike) -> Floats:
         """Return the mean error (mm) at lengths."""
         return np.asarray(self.bias_mm + self.slope_ratio * (np.asarray(length_mm, dtype=float) - self.middle_mm))
 
+    @within_reach
     def u_bias_at(self, length_mm: ArrayLike) -> Floats:
         """Return the standard uncertainty of the mean error (mm) at lengths."""
         away = np.asarray(length_mm, dtype=float) - self.middle_mm
         return np.hypot(self._at(length_mm).u_mean_mm, self.u_slope_ratio * away)
 
+    @within_reach
     def sd_at(self, length_mm: ArrayLike) -> Floats:
         """Return s (mm) of one reading of one new piece at lengths."""
         return self._at(length_mm).sd_mm
 
+    @within_reach
     def dof_at(self, length_mm: ArrayLike) -> Floats:
         """Return the effective degrees of freedom of s at lengths."""
         return self._at(length_mm).dof
@@ -134,6 +140,8 @@ class _Components:
     dof: Floats
 
 
+@within_reach
+@of_one_length("piece", "nominal_mm", "error_mm")
 def fit_spread(piece: Sequence[int], nominal_mm: ArrayLike, error_mm: ArrayLike) -> Spread:
     """Tell bias and spread of one class of features over pieces.
 
@@ -155,7 +163,7 @@ def fit_spread(piece: Sequence[int], nominal_mm: ArrayLike, error_mm: ArrayLike)
     away = lengths - lengths.mean()
     moments = np.array([np.bincount(index, power) for power in (np.ones_like(away), away, away**2)])
     own_line = bool(np.all(count >= _OWN_LINE) and np.all(moments[0] * moments[2] - moments[1] ** 2 > _NOTHING_MM))
-    fitted = _own_lines(index, away, errors, moments) if own_line else _one_slope(index, away, errors, count)
+    fitted = _own_lines(index, away, errors) if own_line else _one_slope(index, away, errors, count)
     found = Spread(int(count.size), int(errors.size), float(lengths.min()), float(lengths.max()),
                    float(lengths.mean()), *fitted)  # fmt: skip
     if not found.sd_mm > _NOTHING_MM:
@@ -166,17 +174,14 @@ def fit_spread(piece: Sequence[int], nominal_mm: ArrayLike, error_mm: ArrayLike)
 _Fitted = tuple[float, float, float, int, Floats, Floats, float]  # the fields of `Spread` from `bias_mm` on
 
 
-def _own_lines(index: NDArray[np.int64], away: Floats, errors: Floats, moments: Floats) -> _Fitted:
+def _own_lines(index: NDArray[np.int64], away: Floats, errors: Floats) -> _Fitted:
     """Fit each piece by a line of its own."""
-    pieces, readings = moments.shape[1], errors.size
-    inverse = np.linalg.inv(np.moveaxis(np.array([moments[:2], moments[1:]]), 2, 0))
-    right = np.stack([np.bincount(index, errors), np.bincount(index, away * errors)], axis=1)
-    lines = np.einsum("pij,pj->pi", inverse, right)
-    rest = errors - lines[index, 0] - lines[index, 1] * away
-    dof = readings - 2 * pieces
-    mean = lines.mean(axis=0)
-    within = math.sqrt(float(rest @ rest) / dof)
-    return float(mean[0]), float(mean[1]), within, dof, np.cov(lines.T), inverse.mean(axis=0), 0.0
+    lines = fit_lines(index, away, errors, u_y=1.0)
+    each = np.stack([lines.value(), lines.slope])
+    dof = int(lines.spare.sum())
+    within = math.sqrt(float(lines.chi2.sum()) / dof)
+    mean = each.mean(axis=1)
+    return float(mean[0]), float(mean[1]), within, dof, np.cov(each), lines.covariance().mean(axis=0), 0.0
 
 
 def _one_slope(index: NDArray[np.int64], away: Floats, errors: Floats, count: NDArray[np.int64]) -> _Fitted:

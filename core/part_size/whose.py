@@ -31,6 +31,7 @@ Floats = NDArray[np.float64]
 DRAWS = 20_000
 UNTOLD = "untold"  # shares that the readings do not tell apart
 UNEXPLAINED = "unexplained"
+_PROVED = 0.975  # share of the draws on one side of none: beyond U
 WORSE_MM = 0.005  # more than this counts as worse: half the digit of a usual caliper
 
 
@@ -129,12 +130,12 @@ class Part:
 
 
 USUAL_PARTS = (  # common practice, no source
-    Part("", "x", FeatureKind.OUTSIDE, 20.0),
-    Part("", "x", FeatureKind.OUTSIDE, 80.0),
-    Part("", "x", FeatureKind.OUTSIDE, 220.0),
-    Part("", "x", FeatureKind.CLOSED_HOLE, 30.0),
-    Part("", "y", FeatureKind.OUTSIDE, 220.0),
-    Part("", "z", FeatureKind.HEIGHT, 60.0),
+    Part("", "x", FeatureKind.OUTSIDE, 25.0),
+    Part("", "x", FeatureKind.OUTSIDE, 70.0),
+    Part("", "x", FeatureKind.OUTSIDE, 180.0),
+    Part("", "x", FeatureKind.CLOSED_HOLE, 35.0),
+    Part("", "y", FeatureKind.OUTSIDE, 160.0),
+    Part("", "z", FeatureKind.HEIGHT, 50.0),
 )
 
 
@@ -145,7 +146,8 @@ class WhatIf:
     Attributes:
         parts: those that the fit tells.
         predicted: their errors as they are and after the change, with U.
-        worse: (n,) which get worse.
+        worse: (n,) which get worse, told from chance (95 %).
+        unsure: (n,) of which it is not told whether they get better or worse.
         p_better: probability that the largest error becomes smaller.
         untold: parts that the fit does not tell.
     """
@@ -153,6 +155,7 @@ class WhatIf:
     parts: tuple[Part, ...]
     predicted: Prediction
     worse: NDArray[np.bool_]
+    unsure: NDArray[np.bool_]
     p_better: float
     untold: tuple[Part, ...]
 
@@ -184,12 +187,15 @@ def what_if(fit: SizeError, parts: Sequence[Part], changes: Changes, rng: np.ran
             told.append(part)
     columns = [p.axis for p in told], [p.kind for p in told], [p.nominal_mm for p in told]
     found = predict(fit, *columns, changes)
-    worse = np.abs(found.error_mm) > np.abs(found.as_is_mm) + WORSE_MM
     shared = found.covariance_mm2 - np.diag(np.full(len(told), fit.scattered.next_mm2))
     off = rng.multivariate_normal(np.zeros(len(told)), shared, DRAWS, method="svd")
-    before = np.abs(found.as_is_mm + off).max(axis=1)
-    after = np.abs(found.error_mm + off).max(axis=1)
-    return WhatIf(tuple(told), found, np.asarray(worse), float(np.mean(after < before)), tuple(untold))
+    before, after = np.abs(found.as_is_mm + off), np.abs(found.error_mm + off)
+    growth = np.abs(found.error_mm) - np.abs(found.as_is_mm)
+    p_worse, p_part_better = np.mean(after > before, axis=0), np.mean(after < before, axis=0)
+    worse = (growth > WORSE_MM) & (p_worse > _PROVED)
+    unsure = (np.abs(growth) > WORSE_MM) & (np.maximum(p_worse, p_part_better) <= _PROVED)
+    p_better = float(np.mean(after.max(axis=1) < before.max(axis=1)))
+    return WhatIf(tuple(told), found, np.asarray(worse), np.asarray(unsure), p_better, tuple(untold))
 
 
 def all_to_steps(fit: SizeError, axis: str, kind: FeatureKind, at_length_mm: float) -> SmallPiece | None:

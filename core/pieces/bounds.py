@@ -12,6 +12,7 @@ import math
 from dataclasses import dataclass
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.words import Words, tr
 
 BED_EDGE_MM = 2.0  # kept free at either side
@@ -86,6 +87,7 @@ class Bounds:
         return round(self.first_layer_mm + layers * self.layer_mm, 6)
 
 
+@within_reach
 def largest_whole_mm(turn_mm: float, most_mm: float) -> float:
     """Return the longest length of whole T up to `most_mm`; 0 where none is."""
     return math.floor(most_mm / turn_mm + 1e-9) * turn_mm if turn_mm > 0 else 0.0

@@ -18,7 +18,9 @@ BLOCK_MM, BLOCK_TALL_MM = 20.0, 8.0
 _BLOCKS_APART_MM = 15.0
 BOX_MM, BOX_TALL_MM = 40.0, 15.0
 MASS_MM, MASS_TALL_MM = 25.0, 10.0
-PAD_STEPS_PERCENT = (-6.0, -4.5, -3.0, -1.5, 0.0, 1.5, 3.0, 4.5, 6.0)
+PAD_STEPS_PERCENT = (1.5, -4.5, 6.0, -1.5, 3.0, -6.0, 0.0, 4.5, -3.0)  # of A to I: the order of the page Top pads
+PAD_LETTERS = "ABCDEFGHI"
+_PADS_A_ROW, _PADS_APART_MM = 5, 3.0
 _FLARE_Z_MM = 0.3
 _TAB_MM, _TAB_TALL_MM, _PAD_TALL_MM = 7.0, 1.2, 3.0
 
@@ -93,17 +95,23 @@ def plan_mass_box(bounds: Bounds) -> Piece:
 
 
 def plan_top_pads(bounds: Bounds) -> tuple[Piece, ...]:
-    """Return nine pads in three rows, each with its number on a tab, to be printed each with its own flow factor."""
-    room = min(bounds.bed_x_mm, bounds.bed_y_mm) - 2 * BED_EDGE_MM
-    pad = min(25.0, math.floor((room - 2 * 3.0) / 3 - _TAB_MM))
-    pitch = pad + _TAB_MM + 3.0
-    return tuple(_pad(i, pad, pitch, bounds) for i in range(len(PAD_STEPS_PERCENT)))
+    """Return nine pads in rows of five and four, each with its letter on a tab, to be printed each with its own flow.
+
+    Neither piece nor name tells the flow, so that who scores does not see it.
+    """
+    room_x, room_y = (bed - 2 * BED_EDGE_MM for bed in (bounds.bed_x_mm, bounds.bed_y_mm))
+    rows = -(-len(PAD_LETTERS) // _PADS_A_ROW)
+    widest = (room_x + _PADS_APART_MM) / _PADS_A_ROW - _PADS_APART_MM
+    deepest = (room_y + _PADS_APART_MM) / rows - _PADS_APART_MM - _TAB_MM
+    size = min(25.0, math.floor(widest), math.floor(deepest))
+    return tuple(_pad(number, size, bounds) for number in range(len(PAD_LETTERS)))
 
 
-def _pad(number: int, size: float, pitch: float, bounds: Bounds) -> Piece:
+def _pad(number: int, size: float, bounds: Bounds) -> Piece:
     high, tab_high = bounds.clean_height_mm(_PAD_TALL_MM), bounds.clean_height_mm(_TAB_TALL_MM)
     body = Prism((box(0.0, 0.0, size, size),), 0.0, high)
     tab = Prism((box(size / 2 - 4.0, -_TAB_MM, size / 2 + 4.0, 0.0),), 0.0, tab_high)
-    sign = mark(str(number + 1), size / 2, -_TAB_MM / 2, tab_high)
-    name = tr("Pad {number}, flow {step:+g} %", number=number + 1, step=PAD_STEPS_PERCENT[number])
-    return Piece(name, "xy", (body, tab, *sign), (), (number % 3 * pitch, number // 3 * pitch))
+    sign = mark(PAD_LETTERS[number], size / 2, -_TAB_MM / 2, tab_high)
+    row, place = divmod(number, _PADS_A_ROW)
+    at = (place * (size + _PADS_APART_MM), row * (size + _TAB_MM + _PADS_APART_MM))
+    return Piece(tr("Pad {letter}", letter=PAD_LETTERS[number]), "xy", (body, tab, *sign), (), at)

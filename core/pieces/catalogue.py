@@ -6,7 +6,14 @@ from dataclasses import replace
 
 from core.errors import InputError
 from core.pieces.bounds import BED_EDGE_MM, Bounds
-from core.pieces.boxes import plan_flare_blocks, plan_mass_box, plan_top_pads, plan_wall_box
+from core.pieces.boxes import (
+    PAD_LETTERS,
+    PAD_STEPS_PERCENT,
+    plan_flare_blocks,
+    plan_mass_box,
+    plan_top_pads,
+    plan_wall_box,
+)
 from core.pieces.comb import DEPTH_MM, TOOTH_MM, comb_minds, plan_comb, plan_half_combs
 from core.pieces.holes import plan_holes
 from core.pieces.piece import Point, PrintSet
@@ -82,7 +89,11 @@ def _flow_set(key: str, name: Words, bounds: Bounds) -> PrintSet:
         purpose = tr("Flow factor by mass: print it solid, without skirt, and weigh it against its path.")
         return PrintSet(key, name, purpose, (plan_mass_box(bounds),), "mass")
     if key == "top_pads":
-        purpose = tr("Flow factor by eye: print each pad with the flow on its name, and judge the tops.")
+        purpose = tr(
+            "Flow factor by eye: print each pad with its change of the flow, and let others who do not know it judge "
+            "the tops: {list}.",
+            list=", ".join(f"{pad} {step:+g} %" for pad, step in zip(PAD_LETTERS, PAD_STEPS_PERCENT, strict=True)),
+        )
         return PrintSet(key, name, purpose, plan_top_pads(bounds), "top")
     purpose = tr("Flow factor by wall: print without floor and top, and read the wall near its upper edge.")
     return PrintSet(key, name, purpose, (plan_wall_box(int(key[-1]), bounds),), "wall")

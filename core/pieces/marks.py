@@ -1,6 +1,7 @@
 """Raised digits and axis letters of plain strokes, our own, two beads wide: read by eye and by finger.
 
-A sign stands on a grid of two by four squares; a stroke runs from one crossing to another. Digits 0 to 9, X and Y.
+A sign stands on a grid of two by four squares; a stroke runs from one crossing to another. Digits 0 to 9,
+A to I, X and Y.
 """
 
 from __future__ import annotations
@@ -25,6 +26,15 @@ _STROKES: dict[str, tuple[tuple[tuple[int, int], tuple[int, int]], ...]] = {
     "7": (_TOP, _RIGHT),
     "8": (_TOP, _MIDDLE, _FOOT, _LEFT, _RIGHT),
     "9": (_TOP, _UP_LEFT, _MIDDLE, _RIGHT, _FOOT),
+    "A": (_TOP, _MIDDLE, _LEFT, _RIGHT),
+    "B": (_LEFT, _MIDDLE, _LOW_RIGHT, _FOOT),  # small ones: large ones look like 8 and 0
+    "C": (_TOP, _FOOT, _LEFT),
+    "D": (_RIGHT, _MIDDLE, _LOW_LEFT, _FOOT),
+    "E": (_TOP, _MIDDLE, _FOOT, _LEFT),
+    "F": (_TOP, _MIDDLE, _LEFT),
+    "G": (_TOP, _FOOT, _LEFT, _LOW_RIGHT),
+    "H": (_MIDDLE, _LEFT, _RIGHT),
+    "I": (((1, 0), (1, 4)),),
     "X": (((0, 0), (2, 4)), ((0, 4), (2, 0))),
     "Y": (((0, 4), (1, 2)), ((2, 4), (1, 2)), ((1, 0), (1, 2))),
 }
@@ -34,7 +44,7 @@ def mark(text: str, x_mm: float, y_mm: float, low_mm: float, *, size_mm: float =
     """Return the signs of a text, centred at (x, y), raised above a face at height `low_mm`.
 
     Args:
-        text: digits, X and Y.
+        text: digits, A to I, X and Y.
         x_mm: centre, along.
         y_mm: centre, across.
         low_mm: height of the face.

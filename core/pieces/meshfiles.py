@@ -1,7 +1,5 @@
 """Files of the pieces: 3MF (names, units, a picture of the set) and STL. The only place of the core that writes them.
 
-A file is written beside its place and then moved there, so that a full disk leaves the old one whole.
-
 Reference: 3MF Core Specification 1.3 (3MF Consortium), written by its own library lib3mf; STL has no unit, by custom
 it is read as millimetres.
 """
@@ -17,6 +15,7 @@ from typing import Any
 import numpy as np
 
 from core.errors import StoreError
+from core.pieces.outfile import moved_into_place
 from core.pieces.piece import PrintSet
 from core.pieces.solid import Solid, solids_of
 from core.pieces.view import png_of, view_of
@@ -35,17 +34,8 @@ def write_pieces(planned: PrintSet, path: Path) -> None:
     kind = path.suffix.lower().removeprefix(".")
     if kind not in KINDS:
         raise StoreError(tr("{name} is neither .3mf nor .stl; choose one of the two.", name=path.name))
-    beside = path.with_name(f"{path.name}.part")
-    try:
-        with _same_locale():
-            _write(planned, solids_of(planned), kind, beside)
-        beside.replace(path)
-    except OSError as error:
-        raise StoreError(
-            tr("{path} cannot be written; choose another folder, or free the disk.", path=str(path))
-        ) from error
-    finally:
-        beside.unlink(missing_ok=True)
+    with moved_into_place(path) as beside, _same_locale():
+        _write(planned, solids_of(planned), kind, beside)
 
 
 @contextmanager
@@ -61,13 +51,14 @@ def _same_locale() -> Iterator[None]:
 def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path) -> None:
     import lib3mf
 
-    model = lib3mf.get_wrapper().CreateModel()
+    library = lib3mf.get_wrapper()  # once: it looks up every function of the library
+    model = library.CreateModel()
     model.SetUnit(lib3mf.ModelUnit.MilliMeter)
     for solid in solids:
         body = model.AddMeshObject()
         body.SetName(solid.name)
         body.SetGeometry(*_arrays(solid))
-        model.AddBuildItem(body, lib3mf.get_wrapper().GetIdentityTransform())
+        model.AddBuildItem(body, library.GetIdentityTransform())
     if kind == "3mf":
         model.GetMetaDataGroup().AddMetaData("", "Title", str(planned.name), "xs:string", True)
         picture = png_of(view_of(solids_of(planned, relieved=False), *_PICTURE_PX))
@@ -79,13 +70,13 @@ def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path) ->
         raise OSError(str(error)) from error
 
 
-def _arrays(solid: Solid) -> tuple[list[Any], list[Any]]:
+def _arrays(solid: Solid) -> tuple[Any, Any]:
     """Return corners and triangles as the library wants them."""
     import lib3mf
 
     corners = np.ascontiguousarray(solid.corners_mm, dtype=np.float32).tobytes()
     triangles = np.ascontiguousarray(solid.triangles, dtype=np.uint32).tobytes()
     return (
-        list((lib3mf.Position * len(solid.corners_mm)).from_buffer_copy(corners)),
-        list((lib3mf.Triangle * len(solid.triangles)).from_buffer_copy(triangles)),
+        (lib3mf.Position * len(solid.corners_mm)).from_buffer_copy(corners),
+        (lib3mf.Triangle * len(solid.triangles)).from_buffer_copy(triangles),
     )

@@ -18,6 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.measuring.reach import within_reach
 from core.words import Words
 
 BETWEEN = -1  # the part of a move that belongs to none
@@ -121,6 +122,7 @@ class Toolpath:
         return self.commanded_mm() * math.pi * self.filament_mm**2 / 4.0
 
 
+@within_reach
 def bead_stroke(
     points_mm: ArrayLike,
     z_mm: float,
@@ -137,6 +139,7 @@ def bead_stroke(
     return Stroke(points, z_mm, factor * bead.filament_ratio * lengths, speed, bead.width_mm, part)
 
 
+@within_reach
 def lay(strokes: Sequence[Stroke], laying: Laying, from_z_mm: float) -> Moves:
     """Return the moves that lay the strokes in this order, from wherever the nozzle stands at a height."""
     rows: list[Floats] = []

@@ -185,7 +185,8 @@ class _Books:
                 self._rename_place(numbers)
             case "M106" | "M107":
                 if not 0 <= numbers.get("S", 0.0) <= _MOST_FAN:
-                    self._refuse(tr("A fan runs from 0 to 255, not at {value:g}.", value=numbers["S"]))
+                    says = tr("S of M106 is 0 to 255 here, not {value:g}; controllers differ.", value=numbers["S"])
+                    self._refuse(says)
             case _:
                 self._heat(self.nozzle if name in ("M104", "M109") else self.bed, name in ("M109", "M190"), numbers)
 

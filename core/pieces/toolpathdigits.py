@@ -23,6 +23,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import finite_out
 from core.words import tr
 
 WIDTH = 9  # characters of a word with its number
@@ -67,6 +68,7 @@ def word_text(letter: str, value: float, decimals: int) -> str:
     return f"{letter}{value:.{decimals}f}".rjust(WIDTH)
 
 
+@finite_out("value")
 def scaled_whole(value: Floats, decimals: int) -> Floats:
     """Return value*10^decimals as whole numbers, rounded as Python rounds the exact values, none of them negative."""
     scale = 10.0**decimals
@@ -123,6 +125,8 @@ def _looked_up(lead: str, column: Column) -> tuple[Table, Table] | None:
     """Return head and tail of each number; None where one is too long for its head, or no number."""
     in_tail = 3 if column.decimals == 3 else 4
     most, most_negative = _capacity(column.decimals)
+    if not np.isfinite(column.values).all():
+        return None
     negative = np.signbit(column.values)
     signed = bool(negative.any())
     with np.errstate(invalid="ignore", over="ignore"):

@@ -5,7 +5,6 @@ Reference: plane geometry. Distances: common practice, no source.
 
 from __future__ import annotations
 
-import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
@@ -25,7 +24,8 @@ from core.pieces.toolpathlines import (
 from core.pieces.toolpathsolids import box_strokes, layer_heights_mm, pad_strokes
 from core.words import Words, tr
 
-_PADS_APART_MM = 12.0
+_PADS_A_ROW = 5
+_PADS_APART_MM = (6.0, 12.0)  # along a row and between the rows, where the ticks lie
 _BANDS_APART_MM = 7.0  # of their names in the picture
 _PEN_MM = 0.5
 _BESIDE_MM = 2.0
@@ -88,18 +88,21 @@ def draw_ringing(values: Mapping[str, float], setup: Setup) -> Drawn:
 
 
 def draw_pads(values: Mapping[str, float], setup: Setup) -> Drawn:
-    """Draw pads in a square of places, each with its letter and its own flow; layer by layer over all of them."""
+    """Draw pads in rows of five, each with its letter and its own flow; layer by layer over all of them."""
     count, layers = len(setup.ladder_ratio), int(values["layers"])
-    across = math.ceil(math.sqrt(count))
-    apart = values["size_mm"] + _PADS_APART_MM
-    x, y = spread(across, apart) + setup.middle_mm[0], spread(-(-count // across), apart) + setup.middle_mm[1]
-    middles = [(float(x[number % across]), float(y[number // across])) for number in range(count)]
+    along, across = (values["size_mm"] + apart for apart in _PADS_APART_MM)
+    rows = [min(_PADS_A_ROW, count - first) for first in range(0, count, _PADS_A_ROW)]
+    middles = [
+        (float(setup.middle_mm[0] + x), float(setup.middle_mm[1] + y))
+        for y, pads_here in zip(spread(len(rows), across), rows, strict=True)
+        for x in spread(pads_here, along)
+    ]
     pads = [
         pad_strokes(values["size_mm"], layers, setup.bead, middle, _speeds(setup, layers), number, factor=1.0 + change)
         for number, (middle, change) in enumerate(zip(middles, setup.ladder_ratio, strict=True), start=1)
     ]
     strokes = [stroke for layer in range(layers) for pad in pads for stroke in pad[layer]]
-    return Drawn(strokes, tuple(Part(tr("pad {letter}", letter=_LETTERS[number]), middle)
+    return Drawn(strokes, tuple(Part(tr("Pad {letter}", letter=_LETTERS[number]), middle)
                                 for number, middle in enumerate(middles)))  # fmt: skip
 
 

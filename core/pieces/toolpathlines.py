@@ -22,6 +22,7 @@ from core.pieces.toolpath import PURGE, PathBead, Stroke, bead_stroke
 from core.words import tr
 
 APART_MM = 6.0  # lines on the bed
+_SLOW_RATIO, _FAST_RATIO = 0.4, 0.35  # of a lag line; the rest is slow again. Slow flow settles in its own time
 STRANDS_APART_MM = 40.0
 STRAND_HEIGHT_MM = 30.0  # the strand falls, the heap stays below the nozzle
 _PURGE_STRAND_MM = 30.0
@@ -63,7 +64,7 @@ def lag_strokes(
     speeds_mm_s: tuple[float, float],
     acceleration_mm_s2: float,
 ) -> list[Stroke]:
-    """Return lines along X that go slow, fast, slow, a quarter of the length each at the ends; a tick marks the first.
+    """Return lines along X that go slow, fast, slow over 40, 35 and 25 % of their length; a tick marks the first.
 
     Args:
         length_mm: of each line.
@@ -80,14 +81,15 @@ def lag_strokes(
     if not fast > slow:
         raise InputError("fast_mm_s", tr("The fast stretch must be faster than {slow:g} mm/s.", slow=slow))
     ramp = (fast**2 - slow**2) / (2 * acceleration_mm_s2)
-    if 2 * ramp >= length_mm / 2:
+    if 2 * ramp >= _FAST_RATIO * length_mm:
         raise InputError(
             "length_mm",
             tr("The speed changes over {ramp:.1f} mm; lines of {length:g} mm are too short. Lower the fast speed, or "
                "set a higher acceleration.", ramp=ramp, length=length_mm),
         )  # fmt: skip
-    end = length_mm / 2
-    x = np.array([-end, -end / 2, -end / 2 + ramp, end / 2 - ramp, end / 2, end])
+    faster = (_SLOW_RATIO - 0.5) * length_mm
+    slower, end = faster + _FAST_RATIO * length_mm, length_mm / 2
+    x = np.array([-end, faster, faster + ramp, slower - ramp, slower, end])
     speed = np.array([slow, fast, fast, fast, slow])
     strokes = [_tick(length_mm, len(lag_s), bead, middle_mm, slow)]
     for number, (y, lag) in enumerate(zip(spread(len(lag_s), APART_MM), lag_s, strict=True), start=1):

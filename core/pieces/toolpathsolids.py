@@ -14,21 +14,31 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.pieces.toolpath import PathBead, Stroke, bead_stroke
 from core.words import tr
 
 _TICK_MM = 3.0
+_MOST_LAYERS = 1e5
 _TICKS_APART_MM = 2.5
 _TICKS_AWAY_MM = 4.0
 
 Floats = NDArray[np.float64]
 
 
+@within_reach
 def layer_heights_mm(height_mm: float, bead: PathBead) -> Floats:
-    """Return the heights of the layers that come nearest to a height, one at least."""
+    """Return the heights of the layers that come nearest to a height, one at least.
+
+    Raises:
+        InputError: field `height_mm` for a layer without height, or so low that they cannot be counted.
+    """
+    if not 0 <= height_mm <= _MOST_LAYERS * bead.height_mm or bead.height_mm == 0:
+        raise InputError("height_mm", tr("Layers of {mm:g} mm cannot be laid; type their height.", mm=bead.height_mm))
     return np.asarray(bead.height_mm * np.arange(1, max(round(height_mm / bead.height_mm), 1) + 1), dtype=float)
 
 
+@within_reach
 def box_strokes(
     outside_mm: float,
     height_mm: float,
@@ -63,6 +73,7 @@ def box_strokes(
     return strokes
 
 
+@within_reach
 def pad_strokes(
     size_mm: float,
     layers: int,

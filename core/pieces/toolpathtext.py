@@ -18,7 +18,8 @@ from pathlib import Path
 
 import numpy as np
 
-from core.errors import InputError, StoreError
+from core.errors import InputError
+from core.pieces.outfile import moved_into_place
 from core.pieces.toolpath import Toolpath
 from core.pieces.toolpathmoves import Style, moves_text, plain_places, rate_text
 from core.words import Words, tr
@@ -126,19 +127,10 @@ def write_program(program: Program, path: Path) -> None:
         StoreError: the file cannot be written.
         InputError: as `program_text`.
     """
-    beside = path.with_name(f"{path.name}.part")
-    try:
-        with beside.open("wb", buffering=_BUFFER) as file:
-            file.writelines(program_text(program))
-            file.flush()
-            os.fsync(file.fileno())
-        beside.replace(path)
-    except OSError as error:
-        raise StoreError(
-            tr("{path} cannot be written; choose another folder, or free the disk.", path=str(path))
-        ) from error
-    finally:
-        beside.unlink(missing_ok=True)
+    with moved_into_place(path) as beside, beside.open("wb", buffering=_BUFFER) as file:
+        file.writelines(program_text(program))
+        file.flush()
+        os.fsync(file.fileno())
 
 
 def _head(program: Program) -> Iterator[str]:

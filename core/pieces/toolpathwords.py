@@ -45,7 +45,7 @@ def command_from_line(line: str) -> Command | None:
     name = f"{letter}{value:g}"
     if name not in KNOWN:
         raise InputError(
-            "line", tr("{name} is not among the words that every machine reads ({known}).",
+            "line", tr("{name} is not among the words written here ({known}).",
                        name=name, known=", ".join(KNOWN)))  # fmt: skip
     numbers: dict[str, float] = {}
     for letter, value in rest:

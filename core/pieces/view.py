@@ -12,19 +12,22 @@ from __future__ import annotations
 
 import struct
 import zlib
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.errors import InputError
 from core.pieces.solid import Solid
+from core.words import tr
 
 _TURN_RATIO = (0.9063, 0.4226)  # cosine and sine of A = 25 degrees
 _TILT_RATIO = (0.7547, 0.6561)  # cosine and sine of E = 41 degrees
 _LIGHT = np.array([0.35, -0.45, 0.82])
 _SHARP_RATIO = 0.94  # cosine of 20 degrees: flatter edges belong to a round wall
 _SAMPLE_PX = 1.5
+_MOST_PX = 4e7  # of a whole picture
 
 Floats = NDArray[np.float64]
 
@@ -51,7 +54,17 @@ class View:
 
 
 def view_of(solids: Sequence[Solid], width_px: int, height_px: int, margin_px: int = 20) -> View:
-    """Return the picture of solids that fills a sheet of this size but for a margin."""
+    """Return the picture of solids that fills a sheet of this size but for a margin.
+
+    Raises:
+        InputError: field `width_px` for a sheet that cannot be, `solids` for none.
+    """
+    if min(width_px, height_px) < 1 or width_px * height_px > _MOST_PX:
+        says = tr("A picture of {width} by {height} px cannot be drawn; choose another size.",
+                  width=width_px, height=height_px)  # fmt: skip
+        raise InputError("width_px", says)
+    if not solids:
+        raise InputError("solids", tr("There is nothing to be drawn; choose a piece."))
     flats = [_projected(solid.corners_mm) for solid in solids]
     every = np.vstack(flats)
     low, high = every[:, :2].min(axis=0), every[:, :2].max(axis=0)
@@ -65,22 +78,19 @@ def view_of(solids: Sequence[Solid], width_px: int, height_px: int, margin_px: i
         _paint(shade, depth, np.column_stack([_on_paper(flat, scale, shift), flat[:, 2]]), solid)
     behind = _farthest_near(depth)
     runs = [
-        run
+        _seen(solid, np.column_stack([_on_paper(flat, scale, shift), flat[:, 2]]), behind, 1.5 / scale)
         for solid, flat in zip(solids, flats, strict=True)
-        for run in _seen(solid, np.column_stack([_on_paper(flat, scale, shift), flat[:, 2]]), behind, 1.5 / scale)
     ]
-    return View(shade, np.array(runs, dtype=float).reshape(-1, 2, 2), scale, shift)
+    return View(shade, np.concatenate(runs), scale, shift)
 
 
 def png_of(view: View) -> bytes:
     """Return the view as a grey PNG with its edges, white where there is nothing (ISO/IEC 15948)."""
     grey = np.where(np.isnan(view.shade), 255.0, 110.0 + 120.0 * np.nan_to_num(view.shade))
     height, width = grey.shape
-    for (x0, y0), (x1, y1) in view.edges_px.tolist():
-        steps = int(max(abs(x1 - x0), abs(y1 - y0))) + 1
-        along = np.linspace(0.0, 1.0, steps + 1)
-        columns = np.clip((x0 + along * (x1 - x0)).astype(int), 0, width - 1)
-        grey[np.clip((y0 + along * (y1 - y0)).astype(int), 0, height - 1), columns] = 40.0
+    start, way = view.edges_px[:, 0], view.edges_px[:, 1] - view.edges_px[:, 0]
+    points = _along(start, way, np.abs(way).max(axis=1, initial=0.0).astype(int) + 1).astype(int)
+    grey[np.clip(points[:, 1], 0, height - 1), np.clip(points[:, 0], 0, width - 1)] = 40.0
     rows = np.hstack([np.zeros((height, 1), dtype=np.uint8), grey.astype(np.uint8)])
     head = struct.pack(">IIBBBBB", width, height, 8, 0, 0, 0, 0)
     parts = ((b"IHDR", head), (b"IDAT", zlib.compress(rows.tobytes(), 9)), (b"IEND", b""))
@@ -157,17 +167,27 @@ def _sharp_edges(solid: Solid, paper: Floats) -> NDArray[np.int64]:
     return np.asarray(key[first][drawn])
 
 
-def _seen(solid: Solid, paper: Floats, behind: Floats, bias: float) -> Iterator[tuple[list[float], list[float]]]:
-    """Yield the runs of every edge that nothing hides."""
+def _seen(solid: Solid, paper: Floats, behind: Floats, bias: float) -> Floats:
+    """Return the runs (k, 2, 2) of every edge that nothing hides; all edges are walked along in one go."""
     height, width = behind.shape
-    for i, j in _sharp_edges(solid, paper):
-        start, end = paper[i], paper[j]
-        count = max(int(np.hypot(*(end - start)[:2]) / _SAMPLE_PX), 2)
-        points = start + np.linspace(0.0, 1.0, count + 1)[:, None] * (end - start)
-        columns = np.clip(points[:, 0].astype(int), 0, width - 1)
-        rows = np.clip(points[:, 1].astype(int), 0, height - 1)
-        seen = np.concatenate([[False], points[:, 2] <= behind[rows, columns] + bias, [False]])
-        turns = np.flatnonzero(seen[1:] != seen[:-1])
-        for begin, stop in zip(turns[0::2], turns[1::2], strict=True):
-            if stop - begin > 1:
-                yield points[begin, :2].tolist(), points[stop - 1, :2].tolist()
+    edges = _sharp_edges(solid, paper)
+    start, way = paper[edges[:, 0]], paper[edges[:, 1]] - paper[edges[:, 0]]
+    steps = np.maximum((np.hypot(way[:, 0], way[:, 1]) / _SAMPLE_PX).astype(int), 2)
+    points = _along(start, way, steps)
+    columns = np.clip(points[:, 0].astype(int), 0, width - 1)
+    rows = np.clip(points[:, 1].astype(int), 0, height - 1)
+    seen = points[:, 2] <= behind[rows, columns] + bias
+    last = np.cumsum(steps + 1) - 1  # of each edge: no run goes on from there
+    goes_on = seen[:-1] & seen[1:]
+    goes_on[last[:-1]] = False
+    begins = np.flatnonzero(goes_on & ~np.append(False, goes_on[:-1]))
+    ends = np.flatnonzero(goes_on & ~np.append(goes_on[1:], False)) + 1
+    return np.stack([points[begins, :2], points[ends, :2]], axis=1)
+
+
+def _along(start: Floats, way: Floats, steps: NDArray[np.int64]) -> Floats:
+    """Return the points of lines one after another, from `start` (k, d) along `way` in so many equal steps (k,)."""
+    count = steps + 1
+    line = np.repeat(np.arange(steps.size), count)
+    step = np.arange(line.size) - np.repeat(np.cumsum(count) - count, count)
+    return np.asarray(start[line] + (step / steps[line])[:, None] * way[line])

@@ -18,11 +18,10 @@ from typing import Any
 from sqlalchemy import JSON, Column, DateTime, Double, Integer, LargeBinary, Table
 from sqlalchemy.types import TypeDecorator, TypeEngine
 
+from core.quantity import CELL_MARK, is_formula
 from core.records.columns import json_from_value, value_from_json
 from core.words import tr
 
-MARK = "'"
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠", MARK)
 LARGEST_INTEGER = 2**31 - 1  # that a server holds too
 _SHOWN = 60  # characters of a cell in a sentence
 
@@ -45,7 +44,7 @@ def cell_from_value(column: Column[Any], value: Any) -> str:
     if kind_of(column) in (Integer, Double) and (not isinstance(value, float) or math.isfinite(value)):
         return text  # a plain number, perhaps below zero, is no formula
     empty_is_nothing = not text and bool(column.nullable)
-    return MARK + text if empty_is_nothing or text.lstrip(" ").startswith(FORMULA_SIGNS) else text
+    return CELL_MARK + text if empty_is_nothing or is_formula(text) else text
 
 
 def _text(kind: type[TypeEngine[Any]], value: Any) -> str:
@@ -64,7 +63,7 @@ def value_from_cell(column: Column[Any], cell: str) -> Any:
     Raises:
         ValueError: the cell holds none of this kind; the sentence says so.
     """
-    text = cell.removeprefix(MARK)
+    text = cell.removeprefix(CELL_MARK)
     if not cell and (column.nullable or kind_of(column) not in (TypeEngine, LargeBinary)):  # which may be empty
         return checked(column, None)
     try:

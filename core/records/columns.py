@@ -41,11 +41,21 @@ def _strict(value: object) -> object:
 
 
 def value_from_json(text: str) -> object:
-    """Return what `json_from_value` was given; tuples come back as lists."""
-    return json.loads(text, object_hook=_loose)
+    """Return what `json_from_value` was given; tuples come back as lists.
+
+    Raises:
+        ValueError: no JSON, groups too deep, a name twice in one group, or a tag that is none.
+    """
+    try:
+        return json.loads(text, object_pairs_hook=_loose)
+    except (RecursionError, TypeError) as error:
+        raise ValueError("groups too deep, or a tag that is none") from error
 
 
-def _loose(found: dict[str, Any]) -> object:
+def _loose(pairs: list[tuple[str, Any]]) -> object:
+    found = dict(pairs)
+    if len(found) < len(pairs):
+        raise ValueError("a name twice in one group")
     if _NON_FINITE in found:
         return float(found[_NON_FINITE])
     return {key.removeprefix(_MARK): item for key, item in found.items()}
@@ -157,6 +167,18 @@ class JsonObjects(_Guarded):
         if not isinstance(value, list) or not all(isinstance(item, dict) for item in value):
             raise TypeError
         return tuple(value)
+
+
+def objects_from_json(text: str) -> tuple[dict[str, Any], ...]:
+    """Return what a column of `JsonObjects` holds as this text.
+
+    Raises:
+        DamagedValueError: it is no list of objects.
+    """
+    try:
+        return JsonObjects().checked(value_from_json(text))
+    except (ValueError, TypeError) as error:
+        raise DamagedValueError from error
 
 
 class Content(_Guarded):

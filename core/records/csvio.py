@@ -16,6 +16,7 @@ from typing import NamedTuple
 
 from core.errors import InputError
 from core.quantity import length_from_text
+from core.records.outside import content_of
 from core.words import tr
 
 REQUIRED = ("axis", "kind", "nominal_mm", "measured_mm")
@@ -105,16 +106,10 @@ def readings_from_bytes(content: bytes, kinds: Collection[str]) -> ReadingsFile:
 
 
 def _bytes_of(path: Path) -> bytes:
-    if not path.is_file():
-        raise _whole(tr("{file} is not there or is not a file; check its name.", file=path))
     try:
-        with path.open("rb") as file:
-            content = file.read(SIZE_LIMIT_BYTES + 1)
-    except OSError as error:
-        raise _whole(tr("{file} cannot be read; check that you may open it.", file=path)) from error
-    if len(content) > SIZE_LIMIT_BYTES:
-        raise _whole(tr("{file} is larger than {limit} MB, too large for readings; split it.", file=path, limit=10))
-    return content
+        return content_of(path, SIZE_LIMIT_BYTES // 10**6)
+    except InputError as error:
+        raise _whole(error.message) from error
 
 
 def _whole(sentence: str) -> ReadingsFileError:

@@ -10,7 +10,7 @@ from __future__ import annotations
 import sqlite3
 import sys
 from collections.abc import Iterator
-from contextlib import closing, contextmanager
+from contextlib import closing, contextmanager, suppress
 from pathlib import Path
 
 from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
@@ -21,7 +21,7 @@ from sqlalchemy.pool import QueuePool, StaticPool
 from core.errors import StoreError
 from core.records.columns import DamagedValueError, json_from_value, value_from_json
 from core.records.faults import damaged, server_error, store_error
-from core.records.place import Place, file_place, identity, log_identity, sqlite_address
+from core.records.place import Place, default_database_path, file_place, identity, log_identity, sqlite_address
 from core.words import tr
 
 BUSY_TIMEOUT_MS = 5000  # two seats that each write a thousand times wait 0.4 s at worst
@@ -36,12 +36,18 @@ def place_of(where: str | Path) -> Place:
     """Return the place meant by a path, by `:memory:` or by an SQLAlchemy URL.
 
     Raises:
-        StoreError: not a URL, or an SQLite address with options.
+        StoreError: not a URL, an SQLite address with options, or a bare word that is no file yet: a slip of the keys
+            must not begin a database in whatever folder the program was started from.
     """
     text = str(where)
     if text == MEMORY:
         return Place(MEMORY)
     if "://" not in text:
+        if _is_bare_word(where):
+            raise StoreError(
+                tr("“{where}” names no folder and no kind of file; type the whole path, such as {example}.",
+                   where=text, example=default_database_path())
+            )  # fmt: skip
         return file_place(where)
     try:
         url = make_url(text)
@@ -58,6 +64,13 @@ def place_of(where: str | Path) -> Place:
     if url.query:
         raise StoreError(tr("“{where}”: an SQLite address takes no options here; type the path alone.", where=text))
     return file_place(url.database) if url.database and url.database != MEMORY else Place(MEMORY)
+
+
+def _is_bare_word(where: str | Path) -> bool:
+    path = Path(where)
+    with suppress(OSError, ValueError):  # a name no system takes: refused where the file is begun
+        return isinstance(where, str) and len(path.parts) <= 1 and not path.suffix and not path.exists()
+    return False
 
 
 class Database:

@@ -8,6 +8,7 @@ column of the shop that a file does not have, and one that the shop does not hav
 from __future__ import annotations
 
 import csv
+import io
 import json
 import os
 import shutil
@@ -26,12 +27,14 @@ from core.records.backup import Step, no_step
 from core.records.cells import cell_from_value, plain_from_row, value_from_cell, value_from_plain
 from core.records.columns import json_from_value, value_from_json
 from core.records.faults import store_error
+from core.records.outside import content_of
 from core.records.transfer import TABLES, Row, columns_of, count_rows, read_rows
 from core.records.upgrade import KNOWN
 from core.words import tr
 
 ABOUT = "about.csv"
 PROGRAM = "slipgauge"
+LARGEST_MB = 300  # of one file: a shop with years of readings and photos; read whole it takes some ten times as much
 _ENCODING = "utf-8-sig"  # spreadsheets take the mark as the sign of UTF-8
 
 
@@ -158,11 +161,11 @@ def _lines(path: Path) -> Iterator[tuple[int, list[str]]]:
     """Yield each row of cells with the number of the line where it begins."""
     before = csv.field_size_limit(sys.maxsize)  # a photo is one cell
     try:
-        with path.open(encoding=_ENCODING, newline="") as file:
-            reader, number = csv.reader(file, strict=True), 1
-            for cells in reader:
-                yield number, cells
-                number = reader.line_num + 1
+        text = content_of(path, LARGEST_MB).decode(_ENCODING)
+        reader, number = csv.reader(io.StringIO(text, newline=""), strict=True), 1
+        for cells in reader:
+            yield number, cells
+            number = reader.line_num + 1
     except csv.Error as error:
         sentence = tr(
             "{file}, line {number}: a quotation mark is not closed, or stands inside a cell; correct it.",
@@ -208,11 +211,13 @@ def _read_row(parsed: Parsed, table: Table, place: str, found: Mapping[str, Any]
 
 def _read_json(path: Path) -> Parsed:
     try:
-        found = value_from_json(path.read_text("utf-8"))
+        found = value_from_json(content_of(path, LARGEST_MB).decode("utf-8"))
     except json.JSONDecodeError as error:
         sentence = tr("{file} is not JSON from line {number} on; export anew.", file=path, number=error.lineno)
         raise InputError("file", sentence) from error
-    except RecursionError as error:
+    except (InputError, UnicodeDecodeError):
+        raise
+    except ValueError as error:
         raise _no_export(path) from error
     if not isinstance(found, dict) or not isinstance(found.get("rows"), dict):
         raise _no_export(path)

@@ -30,6 +30,7 @@ from core.records.tables import (
 from core.words import tr
 
 LARGEST_BYTES = 4 * 2**20  # a photograph of 1600 pixels takes a tenth of it
+DEMO_MARK = "demo"  # key of the value for the whole shop that tells invented records from a person's own
 _EVENT = tuple(field.name for field in fields(Event))
 _ATTACHMENT = tuple(field.name for field in fields(Attachment))
 _SHOP_VALUE = tuple(field.name for field in fields(ShopValue))
@@ -138,10 +139,15 @@ class Log:
             raise InputError("id", tr("The attachment {number} is not on record.", number=attachment_id))
         return content
 
+    @property
+    def is_demo(self) -> bool:
+        """Whether this is the demo shop, or a copy of it: invented records."""
+        return self.shop_value(DEMO_MARK) is not None
+
     def shop_value(self, key: str) -> ShopValue | None:
         """Return the value for the whole shop that holds now; None where none was ever set."""
         with self._database.transaction() as session:
-            return _newest_value(session, key)
+            return newest_value(session, key)
 
     def set_shop_value(self, key: str, value: Mapping[str, Any], seen: ShopValue | None) -> ShopValue:
         """Set a value for the whole shop; those before stay on record.
@@ -155,7 +161,7 @@ class Log:
             InputError: field `version`: another seat has set it since then.
         """
         with self._database.transaction(write=True) as session:
-            newest = _newest_value(session, key)
+            newest = newest_value(session, key)
             if (newest and newest.id) != (seen and seen.id):
                 raise InputError(
                     "version",
@@ -198,7 +204,8 @@ def _check_pointers(session: Session, row: Event | Attachment) -> None:
             )
 
 
-def _newest_value(session: Session, key: str) -> ShopValue | None:
+def newest_value(session: Session, key: str) -> ShopValue | None:
+    """Return the value for the whole shop that holds now."""
     columns = (getattr(ShopValueRow, name) for name in _SHOP_VALUE)
     statement = select(*columns).where(ShopValueRow.key == key).order_by(ShopValueRow.id.desc()).limit(1)
     row = session.execute(statement).mappings().first()

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Mapping
+from collections.abc import Collection, Iterator
 from typing import Any
 
-from sqlalchemy import Text, func, or_, select, type_coerce
+from sqlalchemy import ColumnElement, Text, cast, func, or_, select, type_coerce
 from sqlalchemy.orm import InstrumentedAttribute, Session
 
+from core.records.columns import objects_from_json
 from core.records.rows import InUse, NewestKept, TrialState
 from core.records.tables import TrialRow, UsedRow
 from core.records.trials import IDS_AT_ONCE
+from core.words import kept_words, side_by_side
 
-_COLUMNS: tuple[InstrumentedAttribute[Any], ...] = (
+_COLUMNS: tuple[ColumnElement[Any] | InstrumentedAttribute[Any], ...] = (
     TrialRow.id,
     TrialRow.serial,
     TrialRow.subject,
@@ -21,7 +23,7 @@ _COLUMNS: tuple[InstrumentedAttribute[Any], ...] = (
     TrialRow.instrument_id,
     TrialRow.kept_at,
     TrialRow.gives,
-    TrialRow.verdict,
+    cast(TrialRow.verdict, Text),  # of many trials: taken apart only where it may say what is looked for
 )
 _UNDECIDED = "undecided"  # the setting that an advice names where it cannot tell yet
 
@@ -55,7 +57,7 @@ def _read(session: Session, column: InstrumentedAttribute[Any], numbers: Collect
         statement = select(*_COLUMNS).where(column.in_(some), TrialRow.state == TrialState.KEPT)
         for row in session.execute(statement):
             trial = InUse(*row[:-1])
-            found[row.id] = trial._replace(gives=frozenset(row.gives.splitlines()), undecided=_would_tell(row.verdict))
+            found[row.id] = trial._replace(gives=frozenset(row.gives.splitlines()), undecided=_would_tell(row[-1]))
     used: dict[int, list[int]] = {}
     for some in _portions(found):
         links = select(UsedRow.trial_id, UsedRow.used_id).where(UsedRow.trial_id.in_(some)).order_by(UsedRow.id)
@@ -65,11 +67,14 @@ def _read(session: Session, column: InstrumentedAttribute[Any], numbers: Collect
     return sorted(whole, key=lambda trial: trial.serial)
 
 
-def _would_tell(verdict: tuple[Mapping[str, Any], ...]) -> str:
+def _would_tell(verdict_json: str) -> str:
     """Return what a verdict asks for that is nothing but "cannot tell yet"; empty for any other."""
+    if f'"{_UNDECIDED}"' not in verdict_json:
+        return ""
+    verdict = objects_from_json(verdict_json)
     if any(advice.get("setting") != _UNDECIDED for advice in verdict):
         return ""
-    return " ".join(dict.fromkeys(str(advice.get("action", "")) for advice in verdict))
+    return side_by_side(kept_words(advice, "action") for advice in verdict)
 
 
 def _portions(numbers: Collection[int]) -> Iterator[list[int]]:

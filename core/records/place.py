@@ -62,12 +62,20 @@ def _home() -> Path:
 
 
 def file_place(where: str | Path) -> Place:
-    """Return the place of an SQLite file, made independent of the current folder."""
+    """Return the place of an SQLite file, made independent of the current folder.
+
+    Raises:
+        StoreError: letters that no file system takes.
+    """
     path = Path(where)
     if path.parts[:1] == ("~",):
         path = _home().joinpath(*path.parts[1:])
     path = path.absolute()
-    return Place(os.fsencode(path).decode("utf-8", "replace"), path)
+    try:
+        return Place(os.fsencode(path).decode("utf-8", "replace"), path)
+    except UnicodeEncodeError as error:  # half a letter
+        shown = str(where).encode("utf-8", "replace").decode()
+        raise StoreError(tr("“{where}” cannot be the name of a file; name another one.", where=shown)) from error
 
 
 def sqlite_address(path: Path, mode: str) -> str:

@@ -7,8 +7,9 @@ from sqlalchemy.orm import Session
 
 from core.records.tables import EventRow, SettingRow, TrialRow
 
+_LAST = select(*(select(func.max(table.serial)).scalar_subquery() for table in (TrialRow, SettingRow, EventRow)))
+
 
 def next_serial(session: Session) -> int:
     """Return the number after the last one; each column has an index, so nothing is searched."""
-    last = [session.scalar(select(func.max(table.serial))) for table in (TrialRow, SettingRow, EventRow)]
-    return max(number or 0 for number in last) + 1
+    return max(number or 0 for number in session.execute(_LAST).one()) + 1

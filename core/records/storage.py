@@ -19,6 +19,7 @@ from sqlalchemy.orm import Session
 from core.errors import InputError, StoreError
 from core.records import backup
 from core.records.backup import Step, no_step
+from core.records.demoshop import refuse_demo
 from core.records.engine import Database, place_of
 from core.records.exchange import read_export, write_csv, write_json
 from core.records.faults import store_error
@@ -183,10 +184,11 @@ class Storage:
         """Add what an export holds; where one of its lines is at fault, nothing.
 
         Raises:
-            InputError: field `file`: it is no export, or of another version.
+            InputError: field `file`: it is no export, of another version, or of the demo shop.
         """
         parsed = read_export(Path(path))
         with self._database.transaction(write=True) as session:
+            refuse_demo(session, parsed, path)
             return import_parsed(session, parsed, step)
 
     # Moving

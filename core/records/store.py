@@ -15,7 +15,7 @@ from typing import TYPE_CHECKING
 
 from sqlalchemy import text
 
-from core.errors import InputError, StoreError
+from core.errors import InputError
 from core.quantity import Estimate
 from core.records import inforce, named, newest, trials
 from core.records.engine import BUSY_TIMEOUT_MS, Database, place_of
@@ -55,7 +55,7 @@ def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> Sto
     database = Database(place, busy_timeout_ms)
     try:
         bring_up_to_date(database)
-    except StoreError:
+    except BaseException:
         database.close()
         raise
     return Store(database)
@@ -166,9 +166,7 @@ class Store(Log):
             other = trials.find_open(session, trial.subject, trial.machine_id, trial.lot_id)
             if trial.id is not None and other not in (None, trial.id):
                 raise InputError("id", tr("Trial {other} is open here already; keep or discard it first.", other=other))
-            if seen is not ...:
-                trials.check_unseen(session, trial.id or other, seen)
-            row = trials.write_entries(session, replace(trial, id=trial.id or other), TrialState.OPEN)
+            row = trials.write_entries(session, replace(trial, id=trial.id or other), TrialState.OPEN, seen)
             return trials.read_trial(session, row.id)
 
     def discard_draft(self, trial_id: int) -> None:
@@ -222,12 +220,30 @@ class Store(Log):
             return trials.read_trial(session, trials.find_row(session, trial_id).id)
 
     def trials(
-        self, subject: str | None = None, machine_id: int | None = None, lot_id: int | None = None, limit: int = 200
+        self,
+        subject: str | None = None,
+        machine_id: int | None = None,
+        lot_id: int | None = None,
+        limit: int = 200,
+        *,
+        readings: bool = False,
     ) -> tuple[Trial, ...]:
-        """Return trials of any state, newest first, without their readings; None leaves a condition out."""
+        """Return trials of any state, newest first, with their readings if asked; None leaves a condition out."""
         conditions = trials.matching(subject=subject, machine_id=machine_id, lot_id=lot_id)
+        if machine_id is None and lot_id is None:
+            conditions = [trials.of_whole_shop(subject, limit)]
         with self._database.transaction() as session:
-            return trials.read_trials(session, conditions, limit)
+            return trials.read_trials(session, conditions, limit, readings=readings)
+
+    def last_trial_id(self) -> int:
+        """Return the number of the trial begun last, about how many there are; 0 for none."""
+        with self._database.transaction() as session:
+            return trials.last_id(session)
+
+    def results_of_late(self, limit: int = 1000) -> tuple[str, ...]:
+        """Return the names of the estimates kept last, in use or not, the last one first."""
+        with self._database.transaction() as session:
+            return trials.read_result_names(session, limit)
 
     def newest(
         self, name: str, machine_id: int | None = None, lot_id: int | None = None
@@ -240,6 +256,13 @@ class Store(Log):
         """Return the estimate of that name kept last, read with this instrument and not withdrawn, with its trial."""
         with self._database.transaction() as session:
             return trials.read_newest(session, name, trials.matching(instrument_id=instrument_id))
+
+    def newest_check(self, names: Collection[str], instrument_id: int) -> Trial | None:
+        """Return the newest trial in use that gave one of these results with this instrument, with its readings."""
+        with self._database.transaction() as session:
+            found = [trials.read_newest(session, name, trials.matching(instrument_id=instrument_id)) for name in names]
+            numbers = [newest[0] for newest in found if newest is not None]
+            return trials.read_trial(session, max(numbers)) if numbers else None
 
     def read_with(self, instrument_id: int, since: datetime) -> tuple[Trial, ...]:
         """Return all trials in use that were read with an instrument and kept at `since` or later.

@@ -5,16 +5,17 @@ from __future__ import annotations
 import math
 from dataclasses import fields
 from datetime import UTC, datetime
+from types import EllipsisType
 from typing import Any
 
-from sqlalchemy import ColumnElement, func, select
+from sqlalchemy import ColumnElement, func, insert, or_, select
 from sqlalchemy.orm import InstrumentedAttribute, Session
 
 from core.errors import InputError
 from core.quantity import Estimate
 from core.records.rows import SeriesPoint, Trial, TrialState
 from core.records.serials import next_serial
-from core.records.tables import InstrumentRow, LotRow, MachineRow, ResultRow, TrialRow, UsedRow
+from core.records.tables import InstrumentRow, LotRow, MachineRow, NamedRow, ResultRow, TrialRow, UsedRow
 from core.words import tr
 
 IDS_AT_ONCE = 10_000  # a statement of SQLite takes 32 766 values at most (https://www.sqlite.org/limits.html, 9)
@@ -31,10 +32,30 @@ _POINT: tuple[InstrumentedAttribute[Any], ...] = (  # the fields of SeriesPoint,
     TrialRow.lot_id,
 )
 
+_ESTIMATE = select(  # after the trial's id the fields of Estimate, in order
+    ResultRow.trial_id, ResultRow.name, ResultRow.value, ResultRow.u, ResultRow.dof, ResultRow.unit
+)
+_RESULTS = _ESTIMATE.order_by(ResultRow.id)
+_NEWEST = _ESTIMATE.join(TrialRow, TrialRow.id == ResultRow.trial_id).limit(1)
+_LINKS = select(UsedRow.trial_id, UsedRow.used_id).order_by(UsedRow.id)
+
 
 def matching(**conditions: str | int | None) -> list[ColumnElement[bool]]:
     """Return the conditions on columns of a trial; None leaves one out."""
     return [getattr(TrialRow, name) == value for name, value in conditions.items() if value is not None]
+
+
+def of_whole_shop(subject: str | None, limit: int) -> ColumnElement[bool]:
+    """Return the condition of the newest trials of a shop, or of those of a subject, whatever machine and lot.
+
+    Indexes alone answer it: with a hundred thousand trials, whose readings lie between, all others stay unread.
+    """
+    if subject is not None:
+        return TrialRow.id.in_(select(TrialRow.id).where(TrialRow.subject == subject))
+    kept = select(TrialRow.id).where(TrialRow.kept_at.is_not(None))
+    newest = kept.order_by(TrialRow.kept_at.desc(), TrialRow.id.desc()).limit(limit)
+    begun = select(TrialRow.id).where(TrialRow.open_as.is_not(None))
+    return or_(TrialRow.id.in_(newest), TrialRow.id.in_(begun))
 
 
 def kept_since(since: datetime) -> list[ColumnElement[bool]]:
@@ -70,39 +91,32 @@ def find_open_row(session: Session, trial_id: int) -> TrialRow:
     return row
 
 
-def check_unseen(session: Session, trial_id: int | None, seen: Trial | None) -> None:
-    """Refuse to write over readings that another seat has entered since the open trial was last seen."""
-    if trial_id is None:
-        return
-    row = find_open_row(session, trial_id)
-    if seen is None or dict(row.readings) != dict(seen.readings):
-        raise InputError(
-            "readings",
-            tr("These readings are being typed in another window too. Close one of the two, then go on."),
-        )
-
-
-def write_entries(session: Session, trial: Trial, state: TrialState) -> TrialRow:
+def write_entries(
+    session: Session, trial: Trial, state: TrialState, seen: Trial | EllipsisType | None = ...
+) -> TrialRow:
     """Write what was entered into the row of the open trial, a new one if it has no id; it is then in that state.
 
+    Args:
+        session: of the transaction.
+        trial: what is entered.
+        state: open or kept.
+        seen: the open trial as it was last seen; what another seat has entered since then is not written over.
+
     Raises:
-        InputError: the trial is not open, or its machine, lot or instrument is not on record.
+        InputError: the trial is not open, its machine, lot or instrument is not on record, or another seat has
+            entered something since.
     """
     if trial.state != TrialState.OPEN:
         raise InputError("state", tr("This trial was kept already and does not change; begin a new one."))
-    for field, table in (("machine_id", MachineRow), ("lot_id", LotRow), ("instrument_id", InstrumentRow)):
-        number = getattr(trial, field)
-        if number is not None and session.get(table, number) is None:
-            raise InputError(
-                field,
-                tr("The {thing} {number} is not on record; choose again.", thing=table.__tablename__, number=number),
-            )
+    _check_on_record(session, trial)
     if trial.id is None:
         row = TrialRow(verdict=(), withdrawn_because="", gives="")
         row.started_at = trial.started_at or datetime.now(UTC)
         session.add(row)
     else:
         row = find_open_row(session, trial.id)
+        if not isinstance(seen, EllipsisType):
+            _check_unseen(row, seen)
     row.state = state
     is_open = state == TrialState.OPEN
     row.open_as = open_as(trial.subject, trial.machine_id, trial.lot_id) if is_open else None
@@ -110,6 +124,30 @@ def write_entries(session: Session, trial: Trial, state: TrialState) -> TrialRow
         setattr(row, name, getattr(trial, name))
     session.flush()
     return row
+
+
+def _check_unseen(row: TrialRow, seen: Trial | None) -> None:
+    """Refuse to write over readings that another seat has entered since the open trial was last seen."""
+    if seen is None or dict(row.readings) != dict(seen.readings):
+        raise InputError(
+            "readings",
+            tr("These readings are being typed in another window too. Close one of the two, then go on."),
+        )
+
+
+def _check_on_record(session: Session, trial: Trial) -> None:
+    """Refuse a machine, lot or instrument that there is not; one statement looks for all of them."""
+    kinds: dict[str, type[NamedRow]] = {"machine_id": MachineRow, "lot_id": LotRow, "instrument_id": InstrumentRow}
+    asked = [(field, getattr(trial, field), kind) for field, kind in kinds.items() if getattr(trial, field) is not None]
+    if not asked:
+        return
+    looks = [select(kind.id).where(kind.id == number).scalar_subquery() for _, number, kind in asked]
+    for (field, number, kind), found in zip(asked, session.execute(select(*looks)).one(), strict=True):
+        if found is None:
+            raise InputError(
+                field,
+                tr("The {thing} {number} is not on record; choose again.", thing=kind.__tablename__, number=number),
+            )
 
 
 def check_estimates(estimates: tuple[Estimate, ...]) -> None:
@@ -132,8 +170,8 @@ def write_outcome(session: Session, row: TrialRow, trial: Trial) -> None:
     Raises:
         InputError: a used trial is not in use.
     """
+    row.serial = next_serial(session)  # first: asking it writes what of the row was changed before
     row.kept_at = datetime.now(UTC)
-    row.serial = next_serial(session)
     row.gives = "\n".join(sorted(estimate.name for estimate in trial.estimates))
     row.verdict = tuple(dict(advice) for advice in trial.verdict)
     for used_id in dict.fromkeys(trial.used):
@@ -143,9 +181,11 @@ def write_outcome(session: Session, row: TrialRow, trial: Trial) -> None:
                 tr("Trial {number} is not in use, yet this one relies on it; calculate again.", number=used_id),
             )
         session.add(UsedRow(trial_id=row.id, used_id=used_id))
-    for e in trial.estimates:
-        session.add(ResultRow(trial_id=row.id, name=e.name, value=e.value, u=e.u, dof=e.dof, unit=e.unit))
     session.flush()
+    results = [{"trial_id": row.id, "name": e.name, "value": e.value, "u": e.u, "dof": e.dof, "unit": e.unit}
+               for e in trial.estimates]  # fmt: skip
+    if results:
+        session.execute(insert(ResultRow), results)
 
 
 def read_trial(session: Session, trial_id: int) -> Trial:
@@ -166,26 +206,33 @@ def read_trials(
     found = {row["id"]: row for row in session.execute(statement).mappings()}
     estimates: dict[int, list[Estimate]] = {key: [] for key in found}
     used: dict[int, list[int]] = {key: [] for key in found}
-    keys = list(found)
+    keys = [key for key, row in found.items() if row["state"] != TrialState.OPEN]  # an open one has neither
     for start in range(0, len(keys), IDS_AT_ONCE):
         some = keys[start : start + IDS_AT_ONCE]
-        for result in session.scalars(select(ResultRow).where(ResultRow.trial_id.in_(some)).order_by(ResultRow.id)):
-            estimates[result.trial_id].append(estimate_from_row(result))
-        for link in session.scalars(select(UsedRow).where(UsedRow.trial_id.in_(some)).order_by(UsedRow.id)):
-            used[link.trial_id].append(link.used_id)
+        for key, name, value, u, dof, unit in session.execute(_RESULTS.where(ResultRow.trial_id.in_(some))):
+            estimates[key].append(Estimate(name, value, u, dof, unit))
+        for key, used_id in session.execute(_LINKS.where(UsedRow.trial_id.in_(some))):
+            used[key].append(used_id)
     return tuple(Trial(**row, estimates=tuple(estimates[key]), used=tuple(used[key])) for key, row in found.items())
+
+
+def last_id(session: Session) -> int:
+    """Return the number of the trial begun last; 0 for none."""
+    return session.scalar(select(func.max(TrialRow.id))) or 0
+
+
+def read_result_names(session: Session, limit: int) -> tuple[str, ...]:
+    """Return the names of the estimates kept last, the last one first."""
+    return tuple(session.scalars(select(ResultRow.name).order_by(ResultRow.id.desc()).limit(limit)))
 
 
 def read_newest(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[int, Estimate] | None:
     """Return the estimate of that name kept last and still in use, with the id of its trial."""
-    row = session.scalar(
-        select(ResultRow)
-        .join(TrialRow, TrialRow.id == ResultRow.trial_id)
-        .where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)
-        .order_by(ResultRow.id.desc())
-        .limit(1)
-    )
-    return None if row is None else (row.trial_id, estimate_from_row(row))
+    # As a sum the number has no index: the few trials of one machine or lot are looked at, not all results of the name.
+    newest_first = (ResultRow.id + 0 if conditions else ResultRow.id).desc()
+    statement = _NEWEST.where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)
+    row = session.execute(statement.order_by(newest_first)).first()
+    return None if row is None else (row.trial_id, Estimate(row.name, row.value, row.u, row.dof, row.unit))
 
 
 def read_series(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[SeriesPoint, ...]:
@@ -197,8 +244,3 @@ def read_series(session: Session, name: str, conditions: list[ColumnElement[bool
         .order_by(TrialRow.kept_at, ResultRow.id)
     )
     return tuple(SeriesPoint(*point) for point in found)
-
-
-def estimate_from_row(row: ResultRow) -> Estimate:
-    """Return the estimate that a row holds."""
-    return Estimate(row.name, row.value, row.u, row.dof, row.unit)

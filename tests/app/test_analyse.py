@@ -258,6 +258,50 @@ def test_files_that_cannot_be(run, tmp_path, capsys):
     assert (code, out) == (2, "") and "There is no reading yet" in err
 
 
+HOSTILE = {
+    "every byte": bytes(range(256)) * 999,
+    "zero bytes": b"\0" * 100_000,
+    "a picture": b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 99,
+    "no such letters": b"axis,kind,nominal_mm,measured_mm\nx,outside,\xff\xfe,10\n",
+    "sixteen bits": "axis,kind,nominal_mm,measured_mm\nx,outside,10,10.1\n".encode("utf-16"),
+    "formulas": b"axis,kind,nominal_mm,measured_mm\n=1+1,@x,+5,-cmd|' /C calc'!A0\n",
+    "an open quote": b'axis,kind,nominal_mm,measured_mm\n"x,outside,10,' + b"9" * 300_000,
+    "one long line": b"axis,kind,nominal_mm,measured_mm\n" + b"1," * 200_000,
+    "out of range": b"axis,kind,nominal_mm,measured_mm\nx,outside,1e308,1e-320\nx,outside,1e999,nan\n",
+    "long numbers": b"axis,kind,nominal_mm,measured_mm\nx,outside," + b"9" * 5000 + b",1\n",
+    "heads only": b"axis,kind,nominal_mm,measured_mm\n" * 3,
+    "the same head twice": b"axis,axis,kind,nominal_mm,measured_mm\nx,y,outside,10,10\n",
+    "deep JSON": b"[" * 100_000,
+    "JSON": b'{"program":"slipgauge","rows":[{"axis":"x"}]}',
+    "G-code": b"G1 X1e999 Y1..2 F\nG2 I J R0\n" * 500,
+    "lone returns": b"axis,kind,nominal_mm,measured_mm\rx,outside,10\r\r\r",
+    "empty": b"",
+}
+
+
+@pytest.mark.parametrize("content", HOSTILE.values(), ids=list(HOSTILE))
+@pytest.mark.parametrize("options", [(), ("--json",)])
+def test_hostile_files_are_refused_in_words(tmp_path, capsys, content, options):
+    file = tmp_path / "readings.csv"
+    file.write_bytes(content)
+    assert analyse.main([str(file), *options]) == 2
+    out, err = capsys.readouterr()
+    assert out == "" and 20 < len(err) < 20_000
+    assert all(line.isprintable() for line in err.split("\n"))
+
+
+if os.name == "posix":
+
+    def test_what_never_ends_is_not_read(tmp_path, capsys):
+        pipe, loop, zero = (tmp_path / name for name in ("pipe.csv", "loop.csv", "zero.csv"))
+        os.mkfifo(pipe)
+        loop.symlink_to(loop)
+        zero.symlink_to("/dev/zero")
+        for file in (pipe, loop, zero, tmp_path, tmp_path / "a\0b"):
+            assert analyse.main([str(file)]) == 2
+            assert len(capsys.readouterr().err) > 20
+
+
 def test_wrong_options_are_refused_by_the_parser(run):
     with pytest.raises(SystemExit) as refused:
         run(comb_lines(), "--colour", "red")

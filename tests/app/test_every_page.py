@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
     QApplication,
+    QCheckBox,
     QComboBox,
     QLabel,
     QLineEdit,
@@ -18,6 +19,8 @@ from PySide6.QtWidgets import (
 from app.context import Context
 from app.mainwindow import MainWindow
 from app.pages import PAGES
+from app.widgets.fields import ChoiceField, LineField
+from app.widgets.readings_table import ReadingsTable
 from core.records.rows import Instrument, Lot, Machine
 
 BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
@@ -84,7 +87,10 @@ def cut_texts(page: QWidget) -> list[str]:
         elif not label.wordWrap() and label.sizeHint().width() > label.width() + 1:
             cut.append(f"“{label.text()}”: {label.sizeHint().width()} px in {label.width()}")
     for button in seen(page, QAbstractButton):
-        if button.text() and button.sizeHint().width() > button.width() + 1:
+        if button.hasHeightForWidth():
+            if button.heightForWidth(button.width()) > button.height() + 1:
+                cut.append(f"“{button.text()}”: lower than its lines")
+        elif button.text() and button.sizeHint().width() > button.width() + 1:
             cut.append(f"“{button.text()}”: {button.sizeHint().width()} px in {button.width()}")
     return cut
 
@@ -115,6 +121,51 @@ def test_tab_goes_all_the_way_round(qtbot, window, page):
         if now is begun:
             break
     assert been[-1] is begun, "Tab does not come back"
+
+
+def test_every_finished_edit_is_undone_at_its_place(qtbot, window, page):
+    """One Ctrl+Z brings fields, choices and check boxes back, with all that followed from them."""
+    faults = []
+    for field in entries(page):
+        if not field.isVisible() or not field.isEnabled():
+            continue
+        field.setFocus()
+        before = stands(page)
+        if not edit(qtbot, field) or stands(page) == before:
+            continue
+        if not page.isAncestorOf(QApplication.focusWidget()):
+            page.setFocus()  # the last field of a page: Tab went on to the list of pages
+        qtbot.keyClick(QApplication.focusWidget() or page, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+        if stands(page) != before or not field.hasFocus():
+            faults.append(f"{type(field).__name__} {field.accessibleName() or field.objectName()}")
+    assert not faults
+
+
+def entries(page: QWidget) -> list[QWidget]:
+    """What is entered on a page outside its tables; to look at another trial or to switch a band off is no entry."""
+    found = [*seen(page, LineField), *seen(page, ChoiceField), *seen(page, QCheckBox)]
+    return [field for field in found if getattr(field, "is_entry", field.property("entry") is not False)]
+
+
+def stands(page: QWidget) -> list:
+    """What stands in the fields that are in sight, and in the tables."""
+    fields = [field.isChecked() if isinstance(field, QCheckBox) else field.undo_state() for field in entries(page)]
+    return [*fields, *(table.readings().rows() for table in seen(page, ReadingsTable))]
+
+
+def edit(qtbot, field: QWidget) -> bool:
+    """Change a field as a person would, and return whether there was something to change."""
+    if isinstance(field, QCheckBox):
+        qtbot.keyClick(field, Qt.Key.Key_Space)
+    elif isinstance(field, ChoiceField):
+        key = Qt.Key.Key_Down if field.currentIndex() + 1 < field.count() else Qt.Key.Key_Up
+        qtbot.keyClick(field, key)
+        return field.count() > 1
+    else:
+        field.selectAll()
+        qtbot.keyClicks(field, "7")
+        qtbot.keyClick(field, Qt.Key.Key_Tab)  # Enter in the last field of a form would do what the form is for
+    return True
 
 
 def test_no_two_things_share_an_alt_key(window, page):

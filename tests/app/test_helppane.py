@@ -3,10 +3,11 @@
 from importlib.metadata import PackageNotFoundError
 
 import pytest
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import QLocale, QPoint, QSettings, Qt, QUrl
+from PySide6.QtGui import QTextDocument
 from PySide6.QtTest import QTest
 
-from app.helppane import HelpPane, help_path, version
+from app.helppane import HelpPane, help_path, sketch_in_language, version
 from app.mainwindow import MainWindow
 from app.pages import PAGES
 
@@ -40,7 +41,8 @@ def test_the_help_leaves_the_form_in_sight_when_the_window_is_resized(qtbot, win
     pane = window.findChild(HelpPane)
     window.resize(1000, 700)
     assert 300 < pane.x() < 700
-    assert pane.geometry().right() <= window.width()
+    right = window.rail.parentWidget().mapFrom(window, QPoint(window.width(), 0)).x()
+    assert right - 20 < pane.geometry().right() < right
 
 
 @pytest.mark.parametrize("entry", PAGES, ids=[entry.key for entry in PAGES])
@@ -53,7 +55,7 @@ def test_every_page_has_its_help_with_a_purpose(entry):
 def test_words_keys_and_the_program_itself_are_told_too(qtbot, window):
     QTest.keyClick(window, Qt.Key.Key_F1)
     pane = window.findChild(HelpPane)
-    for place, words in ((1, "closed window"), (2, "Ctrl+K"), (3, "MIT")):
+    for place, words in ((2, "closed window"), (3, "Ctrl+K"), (4, "MIT")):
         pane.choice.setCurrentIndex(place)
         assert words in pane.text.toPlainText()
         assert pane.heading.text() == f"Help: {pane.choice.tabText(place)}"
@@ -62,9 +64,73 @@ def test_words_keys_and_the_program_itself_are_told_too(qtbot, window):
     assert pane.choice.currentIndex() == 0
 
 
+def first_picture(pane):
+    """The first picture of the text as it is shown, and the width there is for it."""
+    name = "../pictures/walkthrough/01_begin_en.png"
+    document = pane.text.document()
+    shown = document.resource(QTextDocument.ResourceType.ImageResource, document.baseUrl().resolved(QUrl(name)))
+    return shown, pane.text.viewport().width() - 2 * round(document.documentMargin())
+
+
+def test_the_first_steps_stay_from_page_to_page_and_come_back_at_the_same_place(qtbot, window):
+    window.resize(1000, 700)
+    window.context.first_steps_asked.emit()
+    pane = window.findChild(HelpPane)
+    assert pane.isVisible() and pane.choice.tabText(pane.choice.currentIndex()) == "First steps"
+    bar = pane.text.verticalScrollBar()
+    bar.setValue(bar.maximum() // 2)
+    place = bar.value()
+    assert place > 0
+    QTest.keyClick(window, Qt.Key.Key_PageDown, Qt.KeyboardModifier.ControlModifier)
+    assert (pane.heading.text(), bar.value()) == ("Help: First steps", place)
+    for key in (Qt.Key.Key_F1, Qt.Key.Key_F1):
+        QTest.keyClick(window, key)
+    assert pane.isVisible() and (pane.heading.text(), bar.value()) == ("Help: First steps", place)
+    window.context.first_steps_asked.emit()  # while it is open: it stays so
+    assert pane.isVisible()
+
+
+def test_a_picture_is_as_wide_as_there_is_room_also_over_the_whole_page(qtbot, window):
+    window.resize(1000, 700)
+    window.context.first_steps_asked.emit()
+    pane = window.findChild(HelpPane)
+    beside, room = first_picture(pane)
+    assert beside.width() == round(room * pane.devicePixelRatioF()) and 300 < room < 500
+    QTest.mouseClick(pane.wider, Qt.MouseButton.LeftButton)
+    wide, room = first_picture(pane)
+    assert wide.width() == round(room * pane.devicePixelRatioF()) and room > 700
+    window.resize(1700, 900)
+    whole, room = first_picture(pane)
+    assert whole.width() == round(1000 * pane.devicePixelRatioF()) and room > 1000
+    QTest.mouseClick(pane.wider, Qt.MouseButton.LeftButton)
+    assert first_picture(pane)[0].width() < whole.width()
+
+
 def test_where_it_is_not_installed_the_version_says_so(monkeypatch):
     def missing(_name):
         raise PackageNotFoundError
 
     monkeypatch.setattr("importlib.metadata.version", missing)
     assert version() == "not installed"
+
+
+def test_the_help_is_in_the_language_of_the_window_its_sketch_too(qtbot, window):
+    QLocale.setDefault(QLocale("de_DE"))
+    try:
+        QTest.keyClick(window, Qt.Key.Key_F1)
+        pane = window.findChild(HelpPane)
+        assert "Zweck" in pane.text.toPlainText()
+        reversal = next(entry for entry in PAGES if entry.key == "reversal")
+        assert ">Schlitten<" in sketch_in_language(help_path(reversal).with_suffix(".svg"))
+    finally:
+        QLocale.setDefault(QLocale("C"))
+    assert ">carriage<" in sketch_in_language(help_path(reversal).with_suffix(".svg"))
+
+
+def test_a_language_without_help_of_its_own_gets_the_english(window):
+    QLocale.setDefault(QLocale("fr_FR"))
+    try:
+        QTest.keyClick(window, Qt.Key.Key_F1)
+        assert "Purpose" in window.findChild(HelpPane).text.toPlainText()
+    finally:
+        QLocale.setDefault(QLocale("C"))

@@ -5,7 +5,8 @@ from __future__ import annotations
 import threading
 
 import pytest
-from PySide6.QtCore import QCoreApplication
+import shiboken6
+from PySide6.QtCore import QCoreApplication, QObject
 
 from app.jobs import Job
 from core.errors import InputError, StoreError
@@ -110,3 +111,15 @@ def test_at_the_end_the_thread_is_waited_for(job, heard):
     assert not any(thread.name.startswith("job") for thread in threading.enumerate() if thread.is_alive())
     QCoreApplication.processEvents()
     assert "answered" not in [said[0] for said in heard]
+
+
+def test_an_answer_that_comes_after_the_window_has_gone_is_dropped(qtbot, capfd):
+    parent, go_on = QObject(), threading.Event()
+    job = Job(parent)
+    job.start(lambda step: (go_on.wait(10), step(0.5)))
+    (future,) = job._threads.values()
+    shiboken6.delete(parent)
+    go_on.set()
+    assert future.result(10)
+    qtbot.wait(10)
+    assert "Error" not in capfd.readouterr().err

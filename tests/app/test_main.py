@@ -11,7 +11,7 @@ import pytest
 
 from app.__main__ import NO_DISPLAY_CODE
 from app.screen import display_dead, display_missing
-from core.records.rows import Machine
+from core.records.rows import Lot, Machine
 from core.records.store import open_store
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -104,7 +104,7 @@ def open_window(tmp_path):
 
 def test_a_first_start_paints_then_shows_the_first_page_with_the_keyboard(open_window):
     said = open_window().splitlines()
-    assert said == ["painted", "page: Drive | title: Slipgauge | notice: ", "keyboard: True"]
+    assert said == ["painted", "page: Board | title: Slipgauge | notice: ", "keyboard: True"]
 
 
 def test_page_and_machine_of_last_time_come_back(open_window, tmp_path):
@@ -119,7 +119,7 @@ def test_page_and_machine_of_last_time_come_back(open_window, tmp_path):
 
 def test_an_unknown_machine_or_page_is_no_obstacle(open_window):
     said = open_window("--machine", "Nobody", "--page", "nowhere", "--theme", "dark")
-    assert "page: Drive | title: Slipgauge | notice: ? No machine is named “Nobody” here; pick one above." in said
+    assert "page: Board | title: Slipgauge | notice: ? No machine is named “Nobody” here; pick one above." in said
 
 
 def test_a_file_that_is_no_database_is_refused_in_words_and_left_as_it_is(open_window, tmp_path):
@@ -259,3 +259,54 @@ def test_a_copy_is_restored_where_the_database_cannot_be_opened(damaged, tmp_pat
     else:
         assert (said, path.read_bytes()) == (f"said: {damaged} is damaged and was left as it is. Put a backup in its "
                                              "place, and keep this file for rescue.", before)  # fmt: skip
+
+
+CHANGES_VIEW = """
+import sys
+import app.__main__
+from app import mainwindow
+from PySide6.QtCore import QLocale, QTimer
+
+steps = [("language", "de"), ("lengths", "inch"), ("language", "en")]
+
+class Watched(mainwindow.MainWindow):
+    def __init__(self, settings):
+        super().__init__(settings)
+        self.ready.connect(lambda: QTimer.singleShot(300, self.tell))
+
+    def tell(self):
+        page, context = self._body.currentWidget(), self.context
+        if len(steps) == 3:
+            context.select_lot(context.store.lots()[0].id)
+            page.form.model.edit(0, "measured_mm", "20.05")
+        print(self.rail.marked(), self.rail.help.text(), QLocale().decimalPoint(), page.form.model.length_unit,
+              page.form.model.text(0, "measured_mm"), context.machine.name, context.lot.name, sep="|")
+        if steps:
+            self.view_asked.emit(*steps.pop(0))
+        else:
+            self.close()
+
+mainwindow.MainWindow = Watched
+sys.exit(app.__main__.main(sys.argv[1:]))
+"""
+
+
+def test_another_language_or_unit_opens_the_same_page_again_with_all_that_was_typed(tmp_path):
+    store = open_store(tmp_path / "shop.sqlite")
+    store.add_machine(Machine("Kestrel"))
+    store.add_lot(Lot("Slate 7", "PETG"))
+    store.close()
+    places = dict.fromkeys(("XDG_CONFIG_HOME", "XDG_DATA_HOME", "LOCALAPPDATA", "HOME"), str(tmp_path))
+    environ = {**os.environ, "QT_QPA_PLATFORM": "offscreen", "LANG": "C.UTF-8", **places}
+    command = [sys.executable, "-c", CHANGES_VIEW, "--database", str(tmp_path / "shop.sqlite"), "--page", "sizeerror",
+               "--machine", "Kestrel", "--language", "en", "--lengths", "mm"]  # fmt: skip
+    done = subprocess.run(command, check=False, cwd=ROOT, env=environ, capture_output=True, text=True, timeout=60)
+    assert (done.returncode, "Traceback" in done.stderr) == (0, False), done.stderr
+    assert done.stdout.splitlines() == [
+        "sizeerror|Help   F1|.|mm|20.05|Kestrel|Slate 7",
+        "sizeerror|Hilfe   F1|,|mm|20,05|Kestrel|Slate 7",
+        "sizeerror|Hilfe   F1|,|in|0,7894|Kestrel|Slate 7",
+        "sizeerror|Help   F1|.|in|0.7894|Kestrel|Slate 7",
+    ]
+    (settings,) = tmp_path.rglob("window.ini")
+    assert {"language=en", "lengths=inch"} <= set(settings.read_text().splitlines())

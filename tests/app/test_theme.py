@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import QSettings, Qt
 from PySide6.QtWidgets import QApplication
 
 from app.theme import DARK, LIGHT, Tokens, apply_theme, tokens
@@ -67,3 +68,45 @@ def test_every_picture_of_the_style_sheet_exists(qapp: QApplication, theme: Toke
     assert pictures
     assert all(Path(picture).is_file() for picture in pictures)
     apply_theme(qapp, dark=False)
+
+
+@pytest.fixture
+def desktop(qapp, monkeypatch):
+    """A desktop whose choice the test makes; the dress of the other tests comes back."""
+    choice = {"scheme": Qt.ColorScheme.Unknown}
+
+    class Hints:
+        def colorScheme(self):
+            return choice["scheme"]
+
+    monkeypatch.setattr(type(qapp), "styleHints", lambda app=None: Hints(), raising=False)
+    yield choice
+    monkeypatch.undo()
+    apply_theme(qapp, dark=False)
+
+
+def test_the_choice_of_the_desktop_is_taken_where_it_makes_one(qapp, desktop):
+    apply_theme(qapp, dark=True)
+    desktop["scheme"] = Qt.ColorScheme.Light
+    apply_theme(qapp)
+    assert tokens() is LIGHT
+    desktop["scheme"] = Qt.ColorScheme.Dark
+    apply_theme(qapp)
+    assert tokens() is DARK
+
+
+def test_the_window_changes_with_the_desktop_until_the_person_chooses(qapp, desktop, tmp_path):
+    from app.__main__ import _change_theme, _follow_desktop
+
+    settings = QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat)
+    desktop["scheme"] = Qt.ColorScheme.Dark
+    _follow_desktop(qapp, settings, Qt.ColorScheme.Dark)
+    assert tokens() is DARK
+    _change_theme(qapp, settings, dark=False)
+    _follow_desktop(qapp, settings, Qt.ColorScheme.Dark)
+    assert (tokens(), settings.value("theme")) == (LIGHT, "light")
+    _change_theme(qapp, settings, dark=True)  # as the desktop: it is followed again
+    assert settings.value("theme") is None
+    desktop["scheme"] = Qt.ColorScheme.Light
+    _follow_desktop(qapp, settings, Qt.ColorScheme.Light)
+    assert tokens() is LIGHT

@@ -1,24 +1,22 @@
 """A program of a million moves written and synced, beside the same bytes written raw and beside format strings.
 
-`python -m tests.benchmarks.gcode [--moves N]`: the ways take turns in each round. The peer writes format strings, once
-the very same bytes (words aligned), once without aligning, which is quicker; the target is against the quicker one.
+The moves of ours are first held byte for byte against format strings, those with their words aligned. The other format
+strings write shorter lines, which is quicker: they are what one writes without thinking of the reader.
 """
 
 from __future__ import annotations
 
-import argparse
 import os
-import statistics
-import sys
 import tempfile
-import time
-from collections.abc import Callable
+from collections.abc import Iterator
+from functools import partial
 from pathlib import Path
 
 import numpy as np
 
-ROUNDS = 7
-MOST_OVER_RAW, LEAST_UNDER_STRINGS = 3.0, 5.0
+from tests.benchmarks.sidebyside import Contest, Way
+
+TITLE = "Lines of a toolpath to disk"
 LAYERS = 250
 AT_ONCE = 20_000
 
@@ -44,10 +42,11 @@ def program(count: int):
     return Program(path, Heat(210.0, 60.0), True, START_TEXT, END_TEXT, 60.0, 8.0)
 
 
-def written_raw(data: bytes, path: Path) -> None:
+def written_raw(data: bytes, path: Path) -> Path:
     with path.open("wb", buffering=0) as file:
         file.write(data)
         os.fsync(file.fileno())
+    return path
 
 
 def written_by_strings(numbers: tuple[list[float], ...], path: Path, aligned: bool) -> None:
@@ -76,54 +75,37 @@ def same_bytes(data: bytes, numbers: tuple[list[float], ...]) -> bool:
     return data.partition(b"G92 E0\n")[2].partition(b"M104 S0\n")[0] == ("\n".join(lines) + "\n").encode()
 
 
-def measure(count: int = 1_000_000) -> dict[str, float]:
-    """Median seconds of each way over some rounds; the first round only warms up."""
+def contests(quick: bool) -> Iterator[Contest]:
     from core.pieces.toolpathtext import program_text, write_program
 
+    count = 2_000 if quick else 1_000_000
     made = program(count)
     moves = made.toolpath.moves
     data = b"".join(program_text(made))
     fed = np.diff(np.rint(np.cumsum(moves.filament_mm) * 1e5), prepend=0.0) / 1e5
     numbers = (moves.x_mm.tolist(), moves.y_mm.tolist(), fed.tolist())
-    assert same_bytes(data, numbers), "not the bytes of format strings"
     with tempfile.TemporaryDirectory() as folder:
-        path = Path(folder) / "moves.gcode"
-        ways: dict[str, Callable[[], None]] = {
-            "raw": lambda: written_raw(data, path),
-            "ours": lambda: write_program(made, path),
-            "aligned format strings": lambda: written_by_strings(numbers, path, True),
-            "plain format strings": lambda: written_by_strings(numbers, path, False),
-        }
-        times: dict[str, list[float]] = {name: [] for name in ways}
-        for number in range(ROUNDS + 1):
-            for name, write in ways.items():
-                begun = time.perf_counter()
-                write()
-                if number:
-                    times[name].append(time.perf_counter() - begun)
-                if name == "ours":
-                    assert path.read_bytes() == data
-    return {name: statistics.median(values) for name, values in times.items()}
+        path, raw, strings = (Path(folder) / f"{name}.gcode" for name in ("ours", "raw", "strings"))
+
+        def ours() -> Path:
+            write_program(made, path)
+            return path
+
+        yield Contest(
+            "moves",
+            f"{count} moves, {len(data) / 2**20:.0f} MiB, written and synced",
+            Way("write_program", ours),
+            (
+                Way("raw disk: the same bytes, ready made", partial(written_raw, data, raw), files_apart),
+                Way("format strings, words aligned", partial(written_by_strings, numbers, strings, True),
+                    lambda _, __: 0.0 if same_bytes(data, numbers) else 1.0),
+                Way("format strings, shorter lines", partial(written_by_strings, numbers, strings, False)),
+            ),
+            (0.0, "bytes"),
+            rounds=7,
+        )  # fmt: skip
 
 
-def report(found: dict[str, float]) -> None:
-    print(f"a program of many moves written and synced, median of {ROUNDS}")
-    for name, seconds in found.items():
-        print(f"  {name:24} {1000 * seconds:7.0f} ms")
-    over_raw = found["ours"] / found["raw"]
-    under = min(found["plain format strings"], found["aligned format strings"]) / found["ours"]
-    within = "within" if over_raw <= MOST_OVER_RAW else "ABOVE"
-    print(f"  {over_raw:.2f} times the raw write: {within} {MOST_OVER_RAW:g}")
-    enough = "at least" if under >= LEAST_UNDER_STRINGS else "BELOW"
-    print(f"  {under:.1f} times as fast as format strings: {enough} {LEAST_UNDER_STRINGS:g}")
-
-
-def main() -> int:
-    parser = argparse.ArgumentParser(description="Time writing a program of many moves.")
-    parser.add_argument("--moves", type=int, default=1_000_000)
-    report(measure(parser.parse_args().moves))
-    return 0
-
-
-if __name__ == "__main__":
-    sys.exit(main())
+def files_apart(ours: Path, other: Path) -> float:
+    mine, its = ours.read_bytes(), other.read_bytes()
+    return 0.0 if mine == its else float(max(len(mine), len(its)))

@@ -1,21 +1,19 @@
 """A file of a million moves read and timed, beside a plain loop in Python over the same file.
 
-`python -m tests.benchmarks.motion [--moves N]`: both read the text, find the limit of every junction, look ahead over
-the whole path and add up the times. Prints the times, their ratio, and how far the two answers differ.
+Both read the text, find the limit of every junction, look ahead over the whole path and add up the times.
 """
 
 from __future__ import annotations
 
-import argparse
 import math
-import statistics
-import sys
-import time
+from collections.abc import Iterator
+from functools import partial
 
 import numpy as np
 
-ROUNDS = 5
-TARGET = 5.0
+from tests.benchmarks.sidebyside import Contest, Way
+
+TITLE = "A file of moves read and timed"
 ACCELERATION, CORNER = 3000.0, 0.02
 AXIS_SPEED = {"x": 300.0, "y": 300.0, "z": 12.0}
 AXIS_ACCELERATION = {"x": 5000.0, "y": 3000.0, "z": 200.0}
@@ -97,26 +95,14 @@ def by_loop(text: bytes) -> float:
     return total
 
 
-def main() -> int:
-    parser = argparse.ArgumentParser(description="Read and time a large file beside a plain loop.")
-    parser.add_argument("--moves", type=int, default=1_000_000)
-    text = text_of(parser.parse_args().moves)
-    times: dict[str, list[float]] = {"core": [], "loop": []}
-    answers = {}
-    for number in range(ROUNDS + 1):
-        for name, call in (("core", by_core), ("loop", by_loop)):
-            start = time.perf_counter()
-            answers[name] = call(text)
-            if number:
-                times[name].append(time.perf_counter() - start)
-    core, loop = statistics.median(times["core"]), statistics.median(times["loop"])
-    print(f"{len(text) / 2**20:.0f} MiB read and timed: core {core:.2f} s, plain loop {loop:.2f} s")
-    print(
-        f"  {loop / core:.1f} times the speed of the loop: {'within' if loop / core >= TARGET else 'BELOW'} {TARGET:g}"
+def contests(quick: bool) -> Iterator[Contest]:
+    count = 2_000 if quick else 1_000_000
+    text = text_of(count)
+    yield Contest(
+        "moves",
+        f"{count} moves, {len(text) / 2**20:.0f} MiB",
+        Way("read_path and time_path", partial(by_core, text)),
+        (Way("plain loop in Python", partial(by_loop, text), lambda ours, other: abs(ours / other - 1.0)),),
+        (1e-9, "of the duration"),
+        rounds=5,
     )
-    print(f"  the part takes {answers['core']:.3f} s and {answers['loop']:.3f} s")
-    return 0
-
-
-if __name__ == "__main__":
-    sys.exit(main())

@@ -16,14 +16,20 @@ def done() -> None:
     os._exit(0)
 
 
-def bare(imports: tuple[str, ...]) -> None:
-    """An empty window; after its first paint the named modules are imported."""
+def bare(imports: tuple[str, ...], plot: bool) -> None:
+    """An empty window, or one with a plot; after its first paint the named modules are imported."""
     from importlib import import_module
 
     from PySide6.QtCore import QTimer
-    from PySide6.QtWidgets import QApplication, QMainWindow
+    from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
-    class Bare(QMainWindow):
+    app = QApplication(["bare"])
+    if plot:
+        from pyqtgraph import PlotWidget as Content
+    else:
+        Content = QWidget
+
+    class Painted(Content):
         def paintEvent(self, event):
             super().paintEvent(event)
             QTimer.singleShot(0, go_on)
@@ -33,9 +39,11 @@ def bare(imports: tuple[str, ...]) -> None:
             import_module(name)
         QTimer.singleShot(0, done)
 
-    app = QApplication(["bare"])
-    window = Bare()
+    window, content = QMainWindow(), Painted()
     window.resize(1280, 800)
+    window.setCentralWidget(content)
+    if plot:
+        content.plot([10.0, 50.0, 90.0], [0.1, 0.2, 0.2], symbol="o")
     window.show()
     app.exec()
 
@@ -68,7 +76,7 @@ def ours(moment: str, arguments: list[str]) -> None:
 
 if __name__ == "__main__":
     what, *rest = sys.argv[1:]
-    if what == "bare":
-        bare(tuple(rest))
+    if what in ("bare", "plot"):
+        bare(tuple(rest), what == "plot")
     else:
         ours(what, rest)

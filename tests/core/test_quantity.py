@@ -7,7 +7,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.errors import InputError
-from core.quantity import MM_PER_INCH, Estimate, coverage_factor, length_from_text, rounded_pair, told_value, value_text
+from core.quantity import (
+    MM_PER_INCH,
+    Estimate,
+    coverage_factor,
+    harmless_cell,
+    length_from_text,
+    rounded_pair,
+    told_value,
+    value_text,
+)
 from tests.published import printed, table
 
 LEVELS = {"p68_27": 0.6827, "p90": 0.90, "p95": 0.95, "p95_45": 0.9545, "p99": 0.99, "p99_73": 0.9973}
@@ -216,3 +225,20 @@ def test_anything_else_is_refused_in_words(text):
         assert refused.field == "length" and refused.message
     else:
         assert math.isfinite(length.mm) and abs(length.mm) <= 1e5
+
+
+@pytest.mark.parametrize("level", [0.0, 1.0, -3.0, 95.0, math.nan])
+def test_a_level_of_confidence_is_a_share(level):
+    with pytest.raises(InputError, match="not between 0 and 1; type 0.95 for 95 %"):
+        coverage_factor(5.0, level)
+
+
+@pytest.mark.parametrize("text", ["=1+1", "@A1", "+x", "+1+1", "-cmd|' /C calc'!A0", "\t=1", " =1", "＝1", "'x"])
+def test_what_a_spreadsheet_would_run_is_marked_as_text(text):
+    """Common practice, no source."""
+    assert harmless_cell(text) == "'" + text
+
+
+@pytest.mark.parametrize("text", ["+0.04", "-3,5", "+0.00 ± 0.03", "-0.2 ± 0.1 mm", "+0.3 %", "12.5 mm", "", "−0.02"])
+def test_numbers_and_words_stay_as_they_are(text):
+    assert harmless_cell(text) == text

@@ -96,6 +96,27 @@ def test_a_file_cut_short(tmp_path, content):
         assert path.read_bytes() == content[:length]
 
 
+STRANGERS = {
+    "a picture": b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 64,
+    "a table of numbers": b"axis,kind,nominal_mm,measured_mm\nx,outside,10,10.1\n" * 100,
+    "a document": b"%PDF-1.7\n" + bytes(range(256)) * 64,
+    "a packed folder": b"PK\x03\x04" + bytes(range(256)) * 64,
+    "nothing but zeros": b"\0" * 65_536,
+    "a head and no database": b"SQLite format 3\0" + b"\xff" * 65_536,
+    "a backup as text": b"PRAGMA foreign_keys=OFF;\nBEGIN TRANSACTION;\n" * 200,
+}
+
+
+@pytest.mark.parametrize("stranger", STRANGERS.values(), ids=list(STRANGERS))
+def test_another_file_under_the_name_of_a_database(tmp_path, stranger):
+    path = tmp_path / "shop.sqlite"
+    path.write_bytes(stranger)
+    with pytest.raises(StoreError, match="is damaged|is not a database|is a database of another program"):
+        open_store(path)
+    assert path.read_bytes() == stranger
+    assert [file.name for file in tmp_path.iterdir()] == ["shop.sqlite"]
+
+
 if os.name == "posix":
     LIMITED = """
 import resource, sys

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import itertools
+import os
 import random
 from pathlib import Path
 
@@ -14,6 +16,7 @@ TEXTS = (
     "12.34", "12,34", "-0.5", "1e400", "nan", "inf", "∞", "1.234.567", "5 1/8", "1/0", "0x1F", "５.０１", "=1+1",
     "@SUM(A1)", "", " ", "\t\n\r", "1\t2\t3\n4\t5\t6", "a" * 5000, "\x00\x07\x1b", "😀", "-" * 40, "9" * 400,
     "{brace} {0} %s", "<b>bold</b>", "12.34 mm", "0.5in", "µ", "20\u202f000", "\u202e12.5", "1;2;3",
+    "[" * 3000, "=cmd|' /C calc'!A0", "\ufeff12,5", "\ud83d", "1\t=2\n@x\t-3", "12.5\r\n12.6\r12.7", "1e-320", "1e308",
     "\n".join(str(10 + n / 7) for n in range(200)),
 )  # fmt: skip
 KEYS = (
@@ -126,10 +129,11 @@ class Hands:
 
 
 def answer_file_dialogs(patch, folder: Path) -> None:
-    """Let the system's file dialogs answer at once: a place in the folder."""
+    """Let the system's file dialogs answer at once: a place in the folder, or one hostile file after the other."""
     answer = str(folder / "chosen")
-    for name in ("getOpenFileName", "getSaveFileName"):
-        patch(QFileDialog, name, staticmethod(lambda *_a, **_k: (answer, "")))
+    patch(QFileDialog, "getSaveFileName", staticmethod(lambda *_a, **_k: (answer, "")))
+    opened = itertools.cycle(sorted(str(file) for file in _hostile_files(folder)))
+    patch(QFileDialog, "getOpenFileName", staticmethod(lambda *_a, **_k: (next(opened), "")))
     patch(QFileDialog, "getExistingDirectory", staticmethod(lambda *_a, **_k: str(folder)))
 
 
@@ -150,8 +154,18 @@ def _hostile_files(folder: Path) -> list[Path]:
         "long_line.csv": b"1," * 100_000,
         "deep.json": b"[" * 10_000,
         "formula.csv": b"axis,kind,nominal_mm,measured_mm\n=1+1,@x,+5,-cmd\n",
+        "twice.json": b'{"program":"slipgauge","program":{"$float":[]}}',
+        "long_number.json": b'{"rows":' + b"9" * 6000 + b"}",
+        "hostile.gcode": b"G1 X1e999 Y1..2 F\nG2 I J R0\n\x00\xffG91\nM83 E9e99\n" * 50,
+        "log.csv": b"time,x\n0,1\n0,nan\n1e999,2\n" * 200,
+        "picture.png": b"\x89PNG\r\n\x1a\n" + bytes(range(256)),
         "latin.csv": "größe,maß\n1,5;2,5\n".encode("latin-1"),
     }
     for name, content in contents.items():
         (folder / name).write_bytes(content)
-    return [folder / name for name in contents]
+    loop, pipe, zero = (folder / name for name in ("loop.csv", "pipe.json", "zero.gcode"))
+    if not pipe.exists():
+        loop.symlink_to(loop)
+        os.mkfifo(pipe)
+        zero.symlink_to("/dev/zero")
+    return [*(folder / name for name in contents), loop, pipe, zero, folder, folder / "gone.csv"]

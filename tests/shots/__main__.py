@@ -12,6 +12,9 @@ from importlib import import_module
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+if __name__ == "__main__":  # nothing is read from the person's own folders or written there
+    own = Path(tempfile.mkdtemp(prefix="shots-"))
+    os.environ.update({f"XDG_{kind}_HOME": str(own / kind.lower()) for kind in ("CONFIG", "DATA", "CACHE")})
 
 from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
@@ -59,7 +62,9 @@ def _window(size: tuple[int, int]):
     from core.records.store import open_store
 
     store = open_store(":memory:")
-    machine = store.add_machine(Machine("Bramble", drives={"x": BELT, "y": BELT, "z": SCREW}))
+    drives = {"x": BELT, "y": BELT, "z": SCREW}
+    travel = {"travel_x_mm": 230.0, "travel_y_mm": 210.0, "travel_z_mm": 190.0}
+    machine = store.add_machine(Machine("Bramble", **travel, drives=drives))
     lot = store.add_lot(Lot("Slate 7", "PETG"))
     caliper = store.add_instrument(Instrument("Caliper 2", u_outside_zero_mm=0.006, u_inside_zero_mm=0.008))
     context = Context(store)

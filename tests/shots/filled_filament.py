@@ -33,7 +33,7 @@ def fill_diameter(page: Any) -> None:
 
 def fill_feed(page: Any) -> None:
     """Three repeats unloaded, then two repeats at each of six rates."""
-    page.form.show_conditions({**page.form.conditions(), "in_force_steps_mm": 93.0, "temperature_c": 240.0})
+    page.form.show_conditions({**page.form.conditions(), "in_force_steps_mm": 277.8, "temperature_c": 240.0})
     for row, text in enumerate(RESTS.split()):
         page.form.model.edit(row, "measured_mm", text)
     for rate, rest in LOADED:

@@ -46,9 +46,16 @@ def fill_bedplane(page: Any) -> None:
     type_down(page, " ".join(heights))
 
 
+def fill_firstlayer(page: Any) -> None:
+    """Five pads of a nozzle that stands too low."""
+    page.form.typed["offset_mm"].setText("-0.15")
+    type_down(page, "0.152 0.146 0.155 0.149 0.158")
+
+
 FILLS: dict[str, Callable[[Any], None]] = {
     "drive": fill_drive,
     "reversal": fill_reversal,
     "squareness": fill_squareness,
     "bedplane": fill_bedplane,
+    "firstlayer": fill_firstlayer,
 }

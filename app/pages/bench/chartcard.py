@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from PySide6.QtCore import QDateTime
-
+from app.dates import day_text
 from app.widgets.fields import local_text, number_text
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import shown
@@ -44,7 +43,7 @@ def _again(drift: Drift, runs: tuple[Run, ...]) -> tuple[tuple[str, str, str], .
     if drift.quantity.owner is Owner.LOT:
         return ()
     plan = plan_recheck(drift, runs)
-    day = QDateTime.fromSecsSinceEpoch(int(plan.due.timestamp())).toString("yyyy-MM-dd")
+    day = day_text(plan.due)
     days = number_text(plan.interval / timedelta(days=1), 1)
     return ((shown(tr("again by")), shown(tr("{day}, every {days} days", day=day, days=days)), ""),)
 

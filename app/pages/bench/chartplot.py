@@ -2,15 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from typing import overload
+from collections.abc import Sequence
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QDateTime
 
+from app.dates import moment_text
 from app.pages.bench.chartlines import DAY_S, event_marks, limit_lines, smooth_limits
-from app.widgets.plotdata import PlotData, PointSeries
+from app.widgets.plotdata import PlotData, PointSeries, Tips
 from app.words import shown
 from core.guidance.drift import Drift
 from core.guidance.driftwords import limit_text, shown_unit, spaced_unit, value_with_unit
@@ -23,25 +22,6 @@ from core.words import Words, tr
 Floats = NDArray[np.float64]
 
 _ROLE, _RESULT_ROLE = 0, 6  # beside the smoothed mean the results are in ink
-
-
-class _Tips(Sequence[str]):
-    """Sentences for the hover, made when one is asked for: ten thousand of them would be slow."""
-
-    def __init__(self, count: int, tell: Callable[[int], str]) -> None:
-        self._count, self._tell = count, tell
-
-    def __len__(self) -> int:
-        return self._count
-
-    @overload
-    def __getitem__(self, index: int) -> str: ...
-    @overload
-    def __getitem__(self, index: slice) -> Sequence[str]: ...
-    def __getitem__(self, index: int | slice) -> str | Sequence[str]:
-        if isinstance(index, slice):
-            return [self._tell(place) for place in range(self._count)[index]]
-        return self._tell(range(self._count)[index])
 
 
 def individuals_plot(drift: Drift) -> PlotData:
@@ -72,7 +52,7 @@ def ranges_plot(drift: Drift) -> PlotData:
     factor, unit = shown_unit(drift.points[-1].unit)
     flagged = _flags(drift, drift.individuals.runs, Rule.SPREAD)
     ranges = factor * drift.individuals.moving_range
-    tips = _Tips(ranges.size, lambda place: _range_tip(drift, place))
+    tips = Tips(ranges.size, lambda place: _range_tip(drift, place))
     lines = [
         (tr("limit"), lambda phase: phase.moving_range_limit, False),
         (tr("mean"), lambda phase: phase.mean_moving_range, True),
@@ -96,7 +76,7 @@ def ewma_plot(drift: Drift) -> PlotData:
     """Return the smoothed mean with its limits, the results themselves hollow."""
     factor, unit = shown_unit(drift.points[-1].unit)
     flagged = _flags(drift, drift.ewma.runs, Rule.SMOOTHED)
-    tips = _Tips(len(drift.points), lambda place: _smooth_tip(drift, place))
+    tips = Tips(len(drift.points), lambda place: _smooth_tip(drift, place))
     smooth = PointSeries(
         shown(tr("smoothed mean")), _order(drift), factor * drift.ewma.smoothed, symbol="●", role=_ROLE, tips=tips,
         flagged=flagged, joined=True, breaks=_breaks(drift),
@@ -147,7 +127,7 @@ def _results(
         np.zeros(count) if hollow else factor * _expanded(drift.points),
         symbol="●",
         role=_RESULT_ROLE if hollow else _ROLE,
-        tips=_Tips(count, lambda place: _tip(drift, place)),
+        tips=Tips(count, lambda place: _tip(drift, place)),
         flagged=flagged,
         hollow=np.full(count, hollow),
         joined=joined,
@@ -181,7 +161,7 @@ def _day(point: SeriesPoint) -> str:
 
 def _when(point: SeriesPoint) -> str:
     """Return day and time in the order year, month, day, which reads alike everywhere."""
-    return QDateTime.fromSecsSinceEpoch(int(point.kept_at.timestamp())).toString("yyyy-MM-dd HH:mm")
+    return moment_text(point.kept_at)
 
 
 def _flags(drift: Drift, runs: Sequence[Run], *rules: Rule) -> NDArray[np.bool_]:

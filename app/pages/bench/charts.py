@@ -6,13 +6,14 @@ from collections import Counter
 from functools import partial
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
 from app.pages.bench.chartchoices import USED, ChartChoices, Whose
 from app.theme import STEP_PX
 from app.widgets.chartpair import ChartPair
+from app.widgets.labels import heading
 from app.widgets.plotpane import PlotData
 from app.widgets.resultcard import ResultCard
 from app.widgets.resulttext import CardData, Paragraph
@@ -98,13 +99,6 @@ class ChartsPage(Page):
 
     # Hooks
 
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-
     def keep(self) -> None:
         """Say that there is nothing to keep here."""
         self.context.say(self.tr("A chart has nothing to keep; trials are kept on their own pages."), Level.INFO)
@@ -133,15 +127,13 @@ class ChartsPage(Page):
         self.recompute()
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         across, down = QHBoxLayout(), QVBoxLayout(self)
         across.setSpacing(2 * STEP_PX)
         across.addWidget(self.plots, 63)
         across.addWidget(self.card, 37)
         down.setContentsMargins(0, 0, 0, 0)
         down.setSpacing(STEP_PX)
-        down.addWidget(heading)
+        down.addWidget(heading(self.title))
         down.addWidget(self.choices)
         down.addLayout(across, 1)
         self.card.keep_button.hide()
@@ -183,7 +175,7 @@ class ChartsPage(Page):
         """List machines, lots, instruments and quantities as they are now."""
         store = self.context.store
         try:
-            found = Counter(e.name for trial in store.trials() for e in trial.estimates)
+            found = Counter(store.results_of_late())
             self.choices.offer(store.machines(), store.lots(), store.instruments(), found)
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)

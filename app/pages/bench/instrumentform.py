@@ -8,7 +8,8 @@ from typing import Any
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from app.pages.bench.instrumentrows import CheckSettings, columns_of, replanned, rows_of
-from app.widgets.fields import ChoiceField, NumberField
+from app.units import inch_numbers, inches_for
+from app.widgets.fields import ChoiceField, GaugeField
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
@@ -33,10 +34,11 @@ class InstrumentForm(TrialForm):
         super().__init__(columns_of("caliper"), picker, above_entry=self.caution, across=_ACROSS)
         self.kind = ""
         self.plan_choice = ChoiceField()
-        self.limit = NumberField(low=0.0)
-        self.resolution = NumberField(low=0.0, required=True)
-        self.promised = NumberField(low=0.0, high=10.0)
-        self.land = NumberField(low=0.0, high=5.0)
+        self.limit = GaugeField(low_mm=0.0)
+        self.resolution = GaugeField(low_mm=0.0, required=True)
+        inch = inches_for("instrument")
+        self.promised = GaugeField(low_mm=0.0, high_mm=10.0, inch=inch)
+        self.land = GaugeField(low_mm=0.0, high_mm=5.0, inch=inch)
         self.add_setting("plan", self.tr("&Check"), self.plan_choice)
         self.add_setting("limit", self.tr("&Limit ±"), self.limit)
         self.add_setting("resolution", self.tr("&Resolution"), self.resolution)
@@ -70,10 +72,12 @@ class InstrumentForm(TrialForm):
         known, self.kind = kind_of(kind), kind
         self.model.set_columns(columns_of(kind))
         self.plan_choice.set_choices([(str(plan), shown(plan_words(plan))) for plan in plans_of(kind)])
+        self.limit.inch = self.resolution.inch = known.length and inches_for("instrument")
         self.settings.set_unit("limit", self.tr("&Limit ±"), known.unit)
         self.settings.set_unit("resolution", self.tr("&Resolution"), known.unit)
         self.limit.setPlaceholderText(self.tr("usual"))
-        self.land.setPlaceholderText(self.tr("0.3 to 0.5"))
+        usual = self.tr("0.3 to 0.5")
+        self.land.setPlaceholderText(inch_numbers(usual) if self.land.inch else usual)
         self.settings.show_field("tolerance_mm", known.length)
         self.settings.show_field("blade_land_mm", known.inside)
         self.settings.show_field("light_gap", known.jaws)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QDateTime, QLocale, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -18,10 +18,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.dates import moment_text
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField, local_text, number_text
+from app.widgets.labels import heading
 from app.widgets.picturepane import Picture
 from app.widgets.plotpane import PlotData, PlotPane
+from app.widgets.rowsmodel import told_place
 from app.words import shown
 from core.measuring.checkpoints import Point
 from core.measuring.doubt import Doubtful
@@ -56,9 +59,14 @@ class InstrumentPane(Picture):
         self.view.changed.connect(self._turn)
         self.plot.said.connect(self.said)
 
-    def show_nothing(self) -> None:
+    def show_inches(self) -> None:
+        """Show the curve in inch."""
+        super().show_inches()
+        self.plot.show_inches()
+
+    def show_nothing(self, why: str = "") -> None:
         """Empty curve and budget; what is in doubt stays so."""
-        self.plot.set_data(PlotData((), title=self.plot.data.title))
+        self.plot.show_nothing(why)
         self.budget.show_check(None)
 
     def turn_to(self, view: str) -> None:
@@ -97,6 +105,8 @@ class _Figures(QTableWidget):
                 side = Qt.AlignmentFlag.AlignLeft if column in words else Qt.AlignmentFlag.AlignRight
                 item.setTextAlignment(side | Qt.AlignmentFlag.AlignVCenter)
                 item.setToolTip(text if column in words else "")
+                title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
+                item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, told_place(title, texts[0]))
                 self.setItem(row, column, item)
 
 
@@ -116,10 +126,8 @@ class BudgetView(QFrame):
         self.total = QLabel()
         self.total.setWordWrap(True)
         self._check: InstrumentCheck | None = None
-        heading = QLabel(self.tr("Uncertainty budget"))
-        heading.setObjectName("heading")
         head, column = QHBoxLayout(), QVBoxLayout(self)
-        head.addWidget(heading, 1)
+        head.addWidget(heading(self.tr("Uncertainty budget")), 1)
         head.addWidget(self.point)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.addLayout(head)
@@ -176,11 +184,9 @@ class DoubtView(QFrame):
         )
         self.says = QLabel()
         self.says.setWordWrap(True)
-        heading = QLabel(self.tr("Results in doubt"))
-        heading.setObjectName("heading")
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
-        for part in (heading, self.says):
+        for part in (heading(self.tr("Results in doubt")), self.says):
             column.addWidget(part)
         column.addWidget(self.table, 1)
         column.addStretch(0)
@@ -199,7 +205,7 @@ class DoubtView(QFrame):
             (
                 f"№ {found.trial.id}",
                 subjects.get(found.trial.subject, found.trial.subject),
-                _time(found.trial.kept_at.timestamp() if found.trial.kept_at else 0.0),
+                moment_text(found.trial.kept_at),
                 machines.get(found.trial.machine_id or 0, "–"),
                 f"№ {found.bad_check_id}",
             )
@@ -230,7 +236,3 @@ def _figure(value: float) -> str:
 
 def _dof(dof: float) -> str:
     return "∞" if dof >= _MANY else f"{dof:.0f}"
-
-
-def _time(seconds: float) -> str:
-    return QLocale().toString(QDateTime.fromSecsSinceEpoch(int(seconds)), QLocale.FormatType.ShortFormat)

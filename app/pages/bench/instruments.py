@@ -115,9 +115,8 @@ class InstrumentsPage(TrialPage):
 
     def plan(self) -> None:
         """Begin with the empty readings of a full check of the picked instrument."""
-        instrument = self.context.instrument
-        self._of = instrument.id if instrument else None
-        self.form.begin(instrument)
+        self._of = self.context.instrument_id
+        self.form.begin(self.context.instrument)
 
     def why_not_keep(self) -> str:
         """Say what stands against keeping the check; it needs an instrument, and no machine."""
@@ -170,12 +169,13 @@ class InstrumentsPage(TrialPage):
         """Turn to the picked instrument where no readings of another are in progress."""
         if not self.isVisible():
             return
-        picked = self.context.instrument.id if self.context.instrument else None
+        picked = self.context.instrument_id
         typed = any(row["raw"] for row in self.form.model.rows())
         if self.kept_trial is not None and self.kept_trial.instrument_id != picked:
-            self.load_draft(self.draft)
+            self._load(self.draft)
         elif self.kept_trial is None and self._of != picked and not typed:
             self.load_draft(None)
+            self.undoing.forget()
         elif self.kept_trial is None and self._of is None:
             self._of = picked  # typed before the instrument was picked
             self.answer_change()

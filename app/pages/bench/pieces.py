@@ -5,8 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
@@ -14,6 +13,7 @@ from app.pages.bench.piecescard import plan_card
 from app.pages.bench.piecesdrafts import SQUARE_PAGE, hand_over
 from app.pages.bench.piecesform import PiecesForm
 from app.theme import STEP_PX
+from app.widgets.labels import heading
 from app.widgets.pieceview import PieceView
 from app.widgets.resultcard import ResultCard
 from app.widgets.resulttext import CardData, Paragraph
@@ -80,12 +80,11 @@ class PiecesPage(Page):
 
     def record(self) -> Trial:
         """Return what was typed over the values of the machine; it is no trial that could be kept."""
-        machine, lot = self.context.machine, self.context.lot
         texts = {key: text for key, text in self.form.texts().items() if text != self._fresh.get(key)}
         return Trial(
             self.subject,
-            machine_id=machine.id if machine else None,
-            lot_id=lot.id if lot else None,
+            machine_id=self.context.machine_id,
+            lot_id=self.context.lot_id,
             readings={"field": list(texts), "raw": list(texts.values())},
         )
 
@@ -151,16 +150,14 @@ class PiecesPage(Page):
         self.context.page_asked.emit(page)
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         foot = self.card.foot
-        foot.insertWidget(foot.count() - 1, self.diagonals_button, 0, Qt.AlignmentFlag.AlignBottom)
+        foot.insert(foot.count() - 1, self.diagonals_button)
         right, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
         right.addWidget(self.picture, 3)
         right.addWidget(self.card, 2)
         across.addWidget(self.form, 45)
         across.addLayout(right, 55)
-        down.addWidget(heading)
+        down.addWidget(heading(self.title))
         down.addLayout(across, 1)
         down.setContentsMargins(0, 0, 0, 0)
         for layout in (right, down):
@@ -185,7 +182,7 @@ class PiecesPage(Page):
 
     def _answer_instrument(self) -> None:
         if self.isVisible():
-            self.load_draft(self.draft)
+            self._load(self.draft)
 
     def _show_machine(self) -> None:
         """Fill in the bounds of the picked machine and the hand of the picked instrument."""

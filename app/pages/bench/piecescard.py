@@ -24,7 +24,7 @@ def plan_card(plan: PiecePlan, instrument: Instrument | None) -> CardData:
         paragraphs.append(Paragraph(shown(tr("Smallest error")), " ".join(shown(says) for says in plan.says)))
     if plan.expected and instrument is None:
         says = tr("No instrument is picked: its zero and scale are not in these numbers.")
-        paragraphs.append(Paragraph(shown(tr("Mind")), shown(says), "warning"))
+        paragraphs.append(Paragraph(shown(tr("Please note")), shown(says), "warning"))
     if plan.expected:
         says = tr(
             "With {count} readings, U twice the standard uncertainty; at best: however often it is read.",

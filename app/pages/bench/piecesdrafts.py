@@ -26,8 +26,7 @@ Row = dict[str, Any]
 
 def hand_over(context: Context, wishes: PieceWishes, plan: PiecePlan, page: str) -> bool:
     """Write the open trial of a page for a planned piece; one with readings in it stays as it is, and that is said."""
-    machine, lot, instrument = context.machine, context.lot, context.instrument
-    here = (machine.id if machine else None, lot.id if lot else None)
+    here = context.machine_id, context.lot_id
     fill = _FILL.get(page, _flow)
     try:
         before = context.store.draft(page, *here)
@@ -39,7 +38,7 @@ def hand_over(context: Context, wishes: PieceWishes, plan: PiecePlan, page: str)
         trial = Trial(
             page,
             *here,
-            instrument.id if instrument else None,
+            context.instrument_id,
             readings=lists_of([{**row, "measured_mm": None, "raw": ""} for row in rows]),
             conditions={**(before.conditions if before else {}), **conditions},
             id=before.id if before else None,
@@ -87,7 +86,7 @@ def _flow(_context: Context, wishes: PieceWishes, plan: PiecePlan) -> tuple[dict
     key = plan.planned.key
     if key.startswith("wall_box"):
         return {**sizes, "beads": key[-1]}, []
-    if key == "mass_box":  # what its path counts, only the slicing knows: no path of another box may stand there
+    if key == "mass_box":  # only the slicing program knows what its path counts: that of another box may not stand
         return {**sizes, "path_filament_mm": None, "volume_cm3": None}, []
     return sizes, []
 

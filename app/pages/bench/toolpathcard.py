@@ -39,7 +39,7 @@ def path_card(planned: PlannedPath, why_not: str) -> CardData:
             Paragraph(shown(tr("Caution")), says, "warning"),
         ]
     if planned.minds:
-        said.append(Paragraph(shown(tr("Mind")), " ".join(shown(mind) for mind in planned.minds), "warning"))
+        said.append(Paragraph(shown(tr("Please note")), " ".join(shown(mind) for mind in planned.minds), "warning"))
     return CardData(tuple(said), rows=_rows(planned), can_keep=not why_not, why_not=why_not)
 
 

@@ -119,8 +119,8 @@ class LimitsGrid(NumberGrid):
         for key, label, unit in (
             ("hot_end_c", self.tr("&Hot end up to"), "°C"),
             ("bed_limit_c", self.tr("Bed up to"), "°C"),
-            ("speed_limit_mm_s", self.tr("Nozzle up to"), "mm/s"),
-            ("rate_mm3_s", self.tr("&Plastic up to"), "mm³/s"),
+            ("speed_limit_mm_s", self.tr("Speed up to"), "mm/s"),
+            ("rate_mm3_s", self.tr("Rate u&p to"), "mm³/s"),
         ):
             self.add(key, label, NumberField(required=True, low=1.0), unit)
 

@@ -13,6 +13,7 @@ from app.theme import STEP_PX
 from app.widgets.commandtext import CommandText
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
+from app.widgets.labels import heading, quiet
 from app.widgets.trialform import card
 from app.words import shown
 
@@ -38,7 +39,7 @@ class ToolpathForm(QScrollArea):
 
         self._plans = TRIALS
         self.kind = ChoiceField([(str(kind), shown(plan.title)) for kind, plan in TRIALS.items()])
-        self.purpose = _quiet("")
+        self.purpose = quiet("")
         self.chooser = FieldGrid(1)
         self.chooser.add("kind", self.tr("Tri&al"), self.kind)
         self.own = {str(kind): OwnGrid(plan) for kind, plan in TRIALS.items()}
@@ -115,17 +116,17 @@ class ToolpathForm(QScrollArea):
         column.setContentsMargins(0, 0, STEP_PX, 0)
         column.setSpacing(STEP_PX)
         column.addWidget(card(14, self.chooser, self.purpose, *self.own.values()))
-        self.laid_card = card(14, _heading(self.tr("Laid with")), self.laying)
+        self.laid_card = card(14, heading(self.tr("Laid with")), self.laying)
         column.addWidget(self.laid_card)
-        hint = _quiet(self.tr("Nothing beyond these is written. The bed is as large as the machine's travel."))
-        column.addWidget(card(14, _heading(self.tr("Limits of the machine")), hint, self.limits))
+        hint = quiet(self.tr("Nothing beyond these is written. The bed is as large as the machine's travel."))
+        column.addWidget(card(14, heading(self.tr("Limits of the machine")), hint, self.limits))
         below = QVBoxLayout()
         below.addLayout(texts)
         below.addWidget(self.keep_text_button, 0, Qt.AlignmentFlag.AlignLeft)
         below.setContentsMargins(0, 0, 0, 0)
         own_text = QWidget()
         own_text.setLayout(below)
-        column.addWidget(card(14, _heading(self.tr("The machine's own text")), own_text))
+        column.addWidget(card(14, heading(self.tr("The machine's own text")), own_text))
         column.addStretch(1)
         self.setWidget(body)
         self.setWidgetResizable(True)
@@ -148,16 +149,3 @@ class ToolpathForm(QScrollArea):
             grid.setVisible(name == str(kind))
         self.laying.show_needed(self._plans[kind])
         self.laid_card.setVisible(self._plans[kind].heats)
-
-
-def _heading(text: str) -> QLabel:
-    label = QLabel(text)
-    label.setObjectName("heading")
-    return label
-
-
-def _quiet(text: str) -> QLabel:
-    label = QLabel(text)
-    label.setObjectName("quiet")
-    label.setWordWrap(True)
-    return label

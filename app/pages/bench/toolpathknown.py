@@ -44,18 +44,18 @@ def refuse_above_entered(context: Context, typed: Limits) -> None:
     if context.machine is None:
         return
     entered, known = context.machine.limits, limits_known(context)
-    for key, field, of in (
-        ("hot_end_limit_c", "hot_end_c", "hot_end_c"),
-        ("bed_limit_c", "bed_limit_c", "bed_c"),
-        ("max_speed_mm_s", "speed_limit_mm_s", "speed_mm_s"),
-        ("max_flow_mm3_s", "rate_mm3_s", "rate_mm3_s"),
+    for key, field, of, unit in (
+        ("hot_end_limit_c", "hot_end_c", "hot_end_c", "°C"),
+        ("bed_limit_c", "bed_limit_c", "bed_c", "°C"),
+        ("max_speed_mm_s", "speed_limit_mm_s", "speed_mm_s", "mm/s"),
+        ("max_flow_mm3_s", "rate_mm3_s", "rate_mm3_s", "mm³/s"),
     ):
         most, value = getattr(known, of), getattr(typed, of)
         if entered.get(key) and value > most:
             raise InputError(
                 field,
-                tr("{value:g} is above the {most:g} entered for this machine; change it there first.",
-                   value=value, most=most),
+                tr("{value:g} {unit} is above the {most:g} {unit} entered for this machine; change it there first.",
+                   value=value, most=most, unit=unit),
             )  # fmt: skip
 
 

@@ -6,7 +6,7 @@ import re
 from pathlib import Path
 from typing import TYPE_CHECKING, ClassVar, NamedTuple, cast
 
-from PySide6.QtWidgets import QCheckBox, QFileDialog, QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
@@ -24,6 +24,8 @@ from app.pages.bench.toolpathknown import (
     remarks_of,
 )
 from app.theme import STEP_PX
+from app.widgets.labels import heading
+from app.widgets.longcheck import LongCheckBox
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.widgets.toolpathview import Bed, ToolpathPane
 from app.words import shown
@@ -63,7 +65,8 @@ class ToolpathsPage(Page):
         self.card.grow(_MOST_LINES)
         self.card.keep_button.setText(self.tr("Save G-code…   Ctrl+S"))
         self.card.keep_button.setAccessibleName(self.tr("Save G-code"))
-        self.read_box = QCheckBox(self.tr("I have read the &cautions and stay with the machine."))
+        self.read_box = LongCheckBox(self.tr("I have read the &cautions and stay with the machine."))
+        self.read_box.setProperty("entry", False)  # nobody's undo reads cautions for him
         self._usual: dict[str, str] = {}
         self._lay_out()
         self.setFocusProxy(self.form)
@@ -121,11 +124,10 @@ class ToolpathsPage(Page):
         """Return what is typed; nothing where the page shows the usual values."""
         texts = self.form.texts()
         typed = {key: text for key, text in texts.items() if text != self._usual.get(key)}
-        machine, lot = self.context.machine, self.context.lot
         return Trial(
             self.subject,
-            machine_id=machine.id if machine else None,
-            lot_id=lot.id if lot else None,
+            machine_id=self.context.machine_id,
+            lot_id=self.context.lot_id,
             readings={"field": list(typed), "raw": list(typed.values())},
         )
 
@@ -160,6 +162,7 @@ class ToolpathsPage(Page):
             self.recompute()
         else:
             self.load_draft(None)
+            self.undoing.forget()
 
     def keep(self) -> None:
         """Ask where, and write the file: what is kept on this page is no trial."""
@@ -202,7 +205,7 @@ class ToolpathsPage(Page):
     def _answer_context(self) -> None:
         """Show the limits of another machine, also where what is typed moves along to it."""
         if self.isVisible() and not self.unsaved:
-            self.load_draft(self.draft)
+            self._load(self.draft)
 
     def _answer_change(self) -> None:
         """Another path wants its cautions read anew."""
@@ -224,8 +227,6 @@ class ToolpathsPage(Page):
             self.context.say(self.tr("The text is kept with {name}.").format(name=machine.name), Level.GOOD)
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         inside = cast(QVBoxLayout, self.card.layout())
         inside.insertWidget(inside.count() - 1, self.read_box)
         right, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
@@ -236,7 +237,7 @@ class ToolpathsPage(Page):
         right.addWidget(self.card)
         across.addWidget(self.form, 45)
         across.addLayout(right, 55)
-        down.addWidget(heading)
+        down.addWidget(heading(self.title))
         down.addLayout(across, 1)
         down.setContentsMargins(0, 0, 0, 0)
         for layout in (right, down):

@@ -18,7 +18,7 @@ from app.widgets.resultcard import Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.filament.diameter import check_sort
-from core.filament.gauge import GaugeKind
+from core.measuring.gauge import GaugeKind
 from core.records.rows import SettingInForce, Trial
 from core.words import tr
 

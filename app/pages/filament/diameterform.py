@@ -25,7 +25,7 @@ from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.errors import InputError
-from core.filament.gauge import GaugeKind, gauge_words
+from core.measuring.gauge import GaugeKind, gauge_words
 
 DEFAULTS: Mapping[str, Any] = {"view": PAIRS, "gauge": str(GaugeKind.CALIPER), "u_balance_g": 0.01, "u_length_mm": 0.5,
                                "water_c": 20.0, "nominal_mm": 1.75, "in_force_mm": 1.75}
@@ -58,7 +58,7 @@ class DiameterForm(TrialForm):
         self.add_setting("water_c", self.tr("Wa&ter"), NumberField(required=True, low=0.0, high=40.0), self.tr("°C"))
         self.add_button = QPushButton()
         self.foot.addWidget(self.add_button)
-        self.foot.addWidget(self.caution, 1)
+        self.foot.add(self.caution, shares=True)
         self.add_button.clicked.connect(self._add)
         self.entry.row_changed.connect(self._light)
 

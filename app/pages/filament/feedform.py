@@ -100,17 +100,6 @@ class FeedForm(TrialForm):
         """Return the way the filament fed is found."""
         return str(self.way.value() or MARKS)
 
-    def number(self, key: str) -> float:
-        """Return a number that is needed.
-
-        Raises:
-            InputError: at that field, where it is empty or cannot be read.
-        """
-        value = self.typed[key].value()
-        if value is None:
-            raise InputError(key, tr("Nothing is typed here yet; this one is needed."))
-        return float(value)
-
     def hot(self) -> HotFeed | None:
         """Return what held under load; None where no temperature is typed.
 

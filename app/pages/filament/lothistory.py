@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QDateTime, QLocale
-
+from app.dates import moment_text
 from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData, Paragraph
 from app.words import local_numbers, shown
 from core.quantity import value_text
 from core.records.rows import Trial, TrialState
-from core.words import tr
+from core.words import kept_words, tr
 
 _SHOWN_TRIALS = 3
 
@@ -23,10 +22,9 @@ def earlier_card(trials: Sequence[Trial]) -> CardData | None:
 
 
 def _earlier(trial: Trial) -> Paragraph:
-    when = QDateTime.fromSecsSinceEpoch(int(trial.kept_at.timestamp())) if trial.kept_at else QDateTime()
-    head = shown(tr("Weighed {when}", when=QLocale().toString(when, QLocale.FormatType.ShortFormat)))
+    head = shown(tr("Weighed {when}", when=moment_text(trial.kept_at)))
     values = {e.name: local_text(value_text(e)).removeprefix("+") for e in trial.estimates}
-    says = [local_numbers(str(said["action"])) for said in trial.verdict]
+    says = [local_numbers(shown(kept_words(said, "action"))) for said in trial.verdict]
     if "drying_loss" in values:
         says.append(shown(tr("It lost {loss}.", loss=values["drying_loss"])))
     if "stock" in values:

@@ -13,6 +13,7 @@ from app.context import Context, Level
 from app.pages.base import Page
 from app.pages.filament.lothistory import earlier_card
 from app.pages.filament.lotpane import LotPane
+from app.pages.opentrial import continued
 from app.widgets.resultcard import CardData, Paragraph
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -38,6 +39,7 @@ class LotsPage(Page):
     """The picked lot at the left, its weighings at the right."""
 
     subject: ClassVar[str] = "drying"
+    moves_along: ClassVar[bool] = False
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
@@ -128,7 +130,7 @@ class LotsPage(Page):
             method=judged.method,
         )
         try:
-            kept = self.context.store.keep(self._as_draft(trial))
+            kept = self.context.store.keep(continued(trial, self.draft))
         except (InputError, StoreError) as error:
             self.context.say(shown(error.message), Level.ERROR)
             return
@@ -169,20 +171,14 @@ class LotsPage(Page):
     # A draft of this page belongs to a lot, whatever the machine, and never moves to another one.
 
     def _here(self) -> tuple[int | None, int | None]:
-        return None, super()._here()[1]
+        return None, self.context.lot_id
 
     def _follow(self) -> None:
         here = self._here()
         untouched = self.context.lot == self._lot or self.pane.texts() != self._stored
         if here == self._draft_of and untouched:
             return
-        self._draft_of = here
-        try:
-            self.draft = self.context.store.draft(self.subject, *here)
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            return
-        self.load_draft(self.draft)
+        self._turn_to(here)
 
     def _finish(self) -> None:
         """A field is finished: judge again, say what cannot be read, and what is typed to the database."""

@@ -11,7 +11,6 @@ from app.widgets.fields import ChoiceField, LengthField, LineField, NumberField
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
-from core.errors import InputError
 
 if TYPE_CHECKING:
     from core.flow_trials.conditions import PrintConditions
@@ -46,7 +45,7 @@ class FlowForm(TrialForm):
         self.bead.setObjectName("quiet")
         self.bead.setWordWrap(True)
         self.foot.addWidget(self.again_button)
-        self.foot.addWidget(self.bead, 1)
+        self.foot.add(self.bead, shares=True)
         self.typed: dict[str, LineField | ChoiceField] = {}
         self._add("in_force_ratio", self.tr("&Factor in force"), NumberField(required=True))
         self._add("temperature_c", self.tr("&Temperature"), NumberField(required=True), self.tr("°C"))
@@ -61,17 +60,6 @@ class FlowForm(TrialForm):
     def add_own(self, key: str, label: str, field: LineField | ChoiceField, unit: str = "") -> None:
         """Add a setting of the subject itself."""
         self._add(key, label, field, unit)
-
-    def number(self, key: str) -> float:
-        """Return a number that is needed.
-
-        Raises:
-            InputError: at that field, where it is empty or cannot be read.
-        """
-        value = self.typed[key].value()
-        if value is None:
-            raise InputError(key, self.tr("Nothing is typed here yet; this one is needed."))
-        return float(value)
 
     def print_conditions(self) -> PrintConditions:
         """Return what held while the trial was printed.

@@ -9,7 +9,9 @@ from typing import TYPE_CHECKING, Any, ClassVar
 from PySide6.QtWidgets import QLabel, QWidget
 
 from app.context import Context, Level
+from app.gaugenames import shown_name
 from app.pages.flow_trials.flowform import DEFAULTS, FlowForm
+from app.pages.flow_trials.keptbeside import SUBJECTS, known_beside
 from app.pages.trialpage import NOTHING_YET, TrialPage
 from app.widgets.fields import ChoiceField, local_text
 from app.widgets.plotpane import PlotData, PlotPane
@@ -21,10 +23,8 @@ from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
-    from core.flow_trials.combine import KnownFlow
     from core.guidance.flowadvice import Beside, FlowJudgement
 
-SUBJECTS = ("wall", "mass", "top")
 READINGS, ESTIMATES = "readings", "estimates"
 _SAME_FACTOR = 5e-4  # as people type it, to three decimals
 
@@ -94,7 +94,8 @@ class FlowPage(TrialPage):
         """Return the names of the readings that count."""
         rows = self.form.model.rows()
         return [
-            rows[place]["feature"] or self.tr("reading {number}").format(number=place + 1) for place in self.places()
+            shown_name(rows[place]["feature"]) or self.tr("reading {number}").format(number=place + 1)
+            for place in self.places()
         ]
 
     def judged(self, places: Sequence[int], judge: Callable[[], FlowJudgement]) -> FlowJudgement:
@@ -107,27 +108,7 @@ class FlowPage(TrialPage):
 
     def beside(self, temperature_c: float) -> Beside:
         """Return what other trials of this machine and lot say; a kept trial is shown with those it used."""
-        from app.pages.flow_trials.keptbeside import factor_found, known_ceilings
-        from core.flow_trials.ceiling import ceiling_far, ceiling_near
-        from core.guidance.flowadvice import Beside
-
-        machine, lot, store = self.context.machine, self.context.lot, self.context.store
-        if machine is None or machine.id is None or lot is None or lot.id is None:
-            return Beside()
-        try:
-            if self.kept_trial is not None:
-                return Beside(tuple(_known(store.trial(used)) for used in self.kept_trial.used))
-            newest = [store.newest(f"flow_ratio_{subject}", machine.id, lot.id) for subject in SUBJECTS]
-            known = tuple(_known(store.trial(found[0])) for found in newest if found)
-            ceilings = known_ceilings(self.context, machine.id, lot.id)
-            found_with = factor_found(self.context, machine.id, lot.id)
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            return Beside()
-        ceiling = ceiling_near(ceilings, temperature_c)
-        return Beside(
-            known, ceiling.ceiling.value if ceiling else None, found_with, ceiling_far(ceilings, temperature_c)
-        )
+        return known_beside(self.context, self.kept_trial, temperature_c)
 
     # What follows from them
 
@@ -231,18 +212,6 @@ class FlowPage(TrialPage):
         self.form.model.insert_row(row, self.plan_rows()[-1] | {"feature": ""})
         self.form.table.go_to(row)
         self.form.entry.setFocus()
-
-
-def _known(trial: Trial) -> KnownFlow:
-    """Return the factor that a kept trial found by its own readings."""
-    from core.flow_trials.combine import KnownFlow
-    from core.flow_trials.conditions import conditions_from
-
-    estimate = next(e for e in trial.estimates if e.name == f"flow_ratio_{trial.subject}")
-    conditions = conditions_from(trial.conditions)
-    if conditions is None or trial.id is None:  # a kept trial had all of them
-        raise StoreError(tr("Trial {number} has lost its conditions; withdraw it.", number=trial.id))
-    return KnownFlow(estimate, conditions, trial.id)
 
 
 def _asked(change: float) -> str:

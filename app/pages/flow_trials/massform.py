@@ -32,7 +32,6 @@ class MassForm(FlowForm):
         )
         super().__init__(columns, picker, self.tr("Add a mas&s"))
         self.bead.hide()  # five rows of settings leave no room for it in a small window
-        self.foot.addStretch(1)
         by = [(DENSITY, self.tr("density")), (PER_LENGTH, self.tr("length"))]
         path = [
             (MM_AS_SET, self.tr("mm as set")),

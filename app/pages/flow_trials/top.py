@@ -95,7 +95,7 @@ class TopPage(FlowPage):
 
         return [
             {
-                "feature": self.tr("pad {letter}, judge {judge}").format(letter=letter, judge=judge),
+                "feature": self.tr("Pad {letter}, judge {judge}").format(letter=letter, judge=judge),
                 "judge": judge,
                 "kind": "travel",  # a score may be below zero
                 "change_percent": _PERCENT * change,
@@ -107,7 +107,7 @@ class TopPage(FlowPage):
 
     def _show_columns(self) -> None:
         """Hide judge and flow of the planned pads: who scores must not see the flow."""
-        planned = {row["feature"] for row in self.plan_rows()}
-        blind = all(row["feature"] in planned for row in self.form.model.rows())
+        planned = {str(row["feature"]).casefold() for row in self.plan_rows()}
+        blind = all(str(row["feature"]).casefold() in planned for row in self.form.model.rows())
         for place, column in enumerate(self.form.model.columns):
             self.form.table.setColumnHidden(place, blind and column.key in ("judge", "change_percent"))

@@ -109,5 +109,5 @@ class WallPage(FlowPage):
 
     def plan_rows(self) -> list[dict[str, object]]:
         """Return two places on each face."""
-        faces = (self.tr("front"), self.tr("right"), self.tr("back"), self.tr("left"))
+        faces = ("front", "right", "back", "left")  # as the gauges of the wall box are called
         return [{"feature": f"{face} {number}"} for face in faces for number in (1, 2)]

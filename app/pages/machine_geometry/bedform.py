@@ -8,6 +8,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QLabel, QPushButton
 
+from app.units import hold, inches_for
 from app.widgets.fields import ChoiceField, NumberField, TextField, local_text, number_text
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
@@ -53,7 +54,8 @@ class BedForm(TrialForm):
         self.add_setting("state", self.tr("Bed &is"), self.state)
         self.add_setting("bed_c", self.tr("Be&d now"), NumberField(low=-20, high=200), celsius)
         self.add_setting("print_c", self.tr("&Printing at"), NumberField(low=-20, high=200), celsius)
-        self.add_setting("screws", self.tr("Scre&ws x y; x y"), self.screws)
+        self.add_setting("screws", self.tr("Scre&ws x y; x y"), self.screws,
+                         "mm" if inches_for("bedplane") else "")
         self.add_setting("thread", self.tr("&Thread, pitch"), self.screw_thread)
         self.add_setting("clockwise", self.tr("Cloc&kwise"), self.clockwise)
         self.touch_button = QPushButton(self.tr("Nine more touches &here"))
@@ -155,8 +157,8 @@ _PITCHES = (("M3", "0.5"), ("M4", "0.7"), ("M5", "0.8"))
 def _columns() -> tuple[Column, ...]:
     return (
         Column("feature", shown(tr("Probe"))),
-        Column("x_mm", shown(tr("X mm")), "length", again=True),
-        Column("y_mm", shown(tr("Y mm")), "length", again=True),
+        Column("x_mm", hold(shown(tr("X mm"))), "length", again=True),
+        Column("y_mm", hold(shown(tr("Y mm"))), "length", again=True),
         Column("minutes", shown(tr("After min")), "number", low=0.0, high=1440.0, unit="min"),
         Column("measured_mm", shown(tr("Z mm")), "length"),
         Column("error", shown(tr("Off mm")), "shown", editable=False),

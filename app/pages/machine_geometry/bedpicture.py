@@ -14,7 +14,7 @@ from app.widgets.mapview import MapData, MapPane, Screw
 from app.widgets.picturepane import Picture
 from app.widgets.plotpane import FitCurve, PlotData, PlotPane, PointSeries
 from app.words import shown
-from core.quantity import value_text
+from core.quantity import rounded_pair, value_text
 from core.words import tr
 
 if TYPE_CHECKING:
@@ -46,15 +46,21 @@ class BedPicture(Picture):
         self.drift.said.connect(self.said)
         self.show_kind("")
 
+    def show_inches(self) -> None:
+        """Show both in inch."""
+        super().show_inches()
+        self.map.show_inches()
+        self.drift.show_inches()
+
     def show_kind(self, kind: str) -> None:
         """Show the picture that belongs to a kind of readings."""
         self.map.setVisible(kind != SOAK)
         self.drift.setVisible(kind == SOAK)
 
-    def show_nothing(self) -> None:
+    def show_nothing(self, why: str = "") -> None:
         """Empty both."""
-        self.map.show_nothing()
-        self.drift.set_data(PlotData((), title=self.drift.data.title))
+        self.map.show_nothing(why)
+        self.drift.show_nothing(why)
 
     def show_judgement(
         self, judgement: BedJudgement, names: Sequence[str], soak_mm: tuple[Sequence[float], Sequence[float]],
@@ -70,10 +76,8 @@ class BedPicture(Picture):
 
 def turn_text(turn: ScrewTurn) -> str:
     """Return what to do at a screw in words."""
-    if turn.number == 1:
+    if not turn.told:
         return shown(tr("stays"))
-    if turn.clockwise is None:
-        return shown(tr("nothing to turn"))
     return shown(tr("clockwise")) if turn.clockwise else shown(tr("anticlockwise"))
 
 
@@ -93,26 +97,29 @@ def _map_data(
         size_mm=travel_mm,
         summary=shown(
             tr(
-                "{count} places; the bed falls by {fall}, flatness {flat:.3f} mm.",
+                "{count} places; the bed falls by {fall}, flatness {flat}.",
                 count=plane.z_mm.size,
                 fall=fall,
-                flat=plane.flatness_mm,
+                flat=value_text(plane.flatness).removeprefix("+"),
             )
         ),
-        note=shown(tr("Blue low, orange high. Turns seen from above, min of a clock.")),
+        note=shown(tr("Blue low, orange high. Turns seen from above.")),
     )
 
 
 def _screw(turn: ScrewTurn) -> Screw:
-    sign = "" if turn.clockwise is None else ("↻" if turn.clockwise else "↺")
-    short = tr("{number}: stays", number=1) if turn.number == 1 else tr(
-        "{number}: {sign} {minutes:.0f} min", number=turn.number, sign=sign, minutes=turn.minutes
+    angle, angle_U = rounded_pair(turn.angle_deg, 360.0 * turn.turns.U)
+    values = {"number": turn.number, "sign": "↻" if turn.clockwise else "↺"}
+    short = tr("{number}: stays", number=turn.number) if not turn.told else tr(
+        "{number}: {sign} {angle} ± {U}°", angle=angle.removeprefix("+"), U=angle_U, **values
     )  # fmt: skip
+    turns, U = rounded_pair(abs(turn.turns.value), turn.turns.U)
     says = tr(
-        "Screw {number}: {what}, {turns} turns",
+        "Screw {number}: {what}, {turns} ± {U} turns",
         number=turn.number,
         what=turn_text(turn),
-        turns=number_text(abs(turn.turns.value), 2),
+        turns=turns.removeprefix("+"),
+        U=U,
     )
     return Screw(*turn.place_mm, shown(short), shown(says))
 

@@ -15,6 +15,7 @@ from app.pages.base import Page
 from app.pages.machine_geometry.drivechecks import DriveChecks
 from app.theme import STEP_PX
 from app.widgets.drivecard import DriveCard, DriveView
+from app.widgets.formscroll import FormScroll
 from app.widgets.machinecard import MachineCard
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -46,6 +47,7 @@ class DrivePage(Page):
     """Enter parts, read steps per millimetre, hold them against the machine, save."""
 
     subject = "drive"
+    moves_along = False
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
@@ -141,23 +143,21 @@ class DrivePage(Page):
         self._finish()
         self.context.say(self.tr("{name} saved.").format(name=saved.name), Level.GOOD)
 
+    def reveal(self, widget: QWidget) -> None:
+        """Turn to the axis whose entry was undone."""
+        self.form.show_axis_of(widget)
+
     # A draft of this page belongs to a machine, whatever the lot, and never moves to another one.
 
     def _here(self) -> tuple[int | None, int | None]:
-        return super()._here()[0], None
+        return self.context.machine_id, None
 
     def _follow(self) -> None:
         here = self._here()
         untouched = self.context.machine == self._machine or self._texts() != self._stored
         if here == self._draft_of and untouched:
             return
-        self._draft_of = here
-        try:
-            self.draft = self.context.store.draft(self.subject, *here)
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
-            return
-        self.load_draft(self.draft)
+        self._turn_to(here)
 
     def _texts(self) -> dict[str, str]:
         return self.form.texts() | self.checks.texts()
@@ -209,7 +209,9 @@ class DrivePage(Page):
         self.entry.new_button.setEnabled(self._machine is not None)
 
     def _make_layout(self) -> None:
-        right = QVBoxLayout()
+        both = QWidget()
+        right = QVBoxLayout(both)
+        right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(STEP_PX)
         right.addWidget(self.card)
         right.addWidget(self.checks, 1)
@@ -217,7 +219,7 @@ class DrivePage(Page):
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(2 * STEP_PX)
         across.addWidget(self.entry, 4)
-        across.addLayout(right, 5)
+        across.addWidget(FormScroll(both), 5)
 
     def _wire(self) -> None:
         self.form.typed.connect(self._preview)

@@ -14,8 +14,9 @@ from app.widgets.mixupcard import MixupCard
 from app.widgets.tabs import Tabs
 from app.words import shown
 from core.errors import InputError
-from core.machine_geometry.drive import Drive, DriveKind, found_steps_effect, refuse_rotary
+from core.machine_geometry.drive import Drive, DriveKind, refuse_rotary
 from core.machine_geometry.drivelimits import limits_of
+from core.machine_geometry.foundsteps import found_steps_effect
 from core.machine_geometry.mixup import parts_behind_steps, ratio_from_lengths, search_mixups
 from core.records.rows import Motion
 

@@ -23,6 +23,7 @@ from app.pages.machine_geometry.reversalplan import (
     planned_rows,
     reversal_columns,
 )
+from app.units import inches_for
 from app.widgets.fields import ChoiceField, LengthField, NumberField, number_text
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
@@ -54,7 +55,7 @@ class ReversalForm(TrialForm):
                 (PUSH, self.tr("Push, for stiffness")),
             ]
         )
-        self.resolution = LengthField(required=True, low_mm=0.0)
+        self.resolution = LengthField(required=True, low_mm=0.0, inch=inches_for("reversal"))
         self.add_setting("axis", self.tr("Ax&is"), self.axis)
         self.add_setting("method", self.tr("Read &by"), self.method)
         self.add_setting("resolution_mm", self.tr("&Dial reads to"), self.resolution, self.tr("mm"))

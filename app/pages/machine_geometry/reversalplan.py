@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
+from app.units import hold
 from app.widgets.fields import local_text
 from app.widgets.reading_rows import Column
 from app.words import shown
@@ -47,7 +48,7 @@ def reversal_columns() -> tuple[Column, ...]:
     return (
         Column("feature", shown(tr("Place"))),
         Column("axis", shown(tr("From")), "choice", choices=sides),
-        Column("nominal_mm", shown(tr("Target mm")), "length"),
+        Column("nominal_mm", hold(shown(tr("Target mm"))), "length"),
         Column("measured_mm", shown(tr("Reading mm")), "length"),
         Column("error", shown(tr("Differs mm")), "shown", editable=False),
     )

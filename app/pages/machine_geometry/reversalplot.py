@@ -5,6 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
+from app.units import hold
 from app.widgets.fields import local_text, number_text
 from app.widgets.plotdata import EventMark, FitCurve, LimitLine, PlotData, PointSeries
 from app.words import shown
@@ -122,7 +123,7 @@ def _cycle_plot(fit: Reversal, judgement: ReversalJudgement, summary: str) -> Pl
             _direction(shown(tr("from −")), fit.target_mm, fit.up, _UP),
             _direction(shown(tr("from +")), fit.target_mm, fit.down, _DOWN),
         ),
-        x_label=shown(tr("position, mm")),
+        x_label=hold(shown(tr("position, mm"))),
         y_label=shown(tr("measured − target, mm")),
         title=shown(tr("Deviation")),
         bands_label=shown(tr("±2s")),
@@ -169,7 +170,7 @@ def _curve_plot(fit: LostMotion, summary: str) -> PlotData:
     return PlotData(
         points=(PointSeries(shown(tr("readings")), fit.commanded_mm, fit.travel_mm, symbol="●", role=2),),
         curves=(FitCurve(shown(tr("{share} % of the command arrives", share=share)), x, fit.stick.mean(x), role=2),),
-        x_label=shown(tr("commanded since the turn, mm")),
+        x_label=hold(shown(tr("commanded since the turn, mm"))),
         y_label=shown(tr("travelled, mm")),
         title=shown(tr("Lost-motion curve")),
         summary=summary,

@@ -7,6 +7,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QLabel
 
+from app.units import inches_for
 from app.widgets.fields import ChoiceField, LengthField, NumberField
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
@@ -52,7 +53,7 @@ class SquareForm(TrialForm):
                 ("terms", self.tr("terms set")),
             ]
         )
-        lengths = {key: LengthField(required=True, low_mm=0.001) for key in _LENGTHS}
+        lengths = {key: LengthField(required=True, low_mm=0.001, inch=inches_for("squareness")) for key in _LENGTHS}
         mm = self.tr("mm")
         self.add_setting("method", self.tr("Read &by"), self.method)
         self.add_setting("plane", self.tr("Axis pa&ir"), self.plane)

@@ -2,23 +2,28 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, ClassVar, NamedTuple
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any, ClassVar, NamedTuple
 
 import numpy as np
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.motion_trials.ladderform import LadderForm
-from app.pages.motion_trials.scoreform import at_specimen, places_in
 from app.pages.motion_trials.scorepage import ScorePage
+from app.pages.motion_trials.scorerows import at_specimen, piece_of, places_in
 from app.pages.trialpage import NOTHING_YET
+from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
-    from core.guidance.ladderadvice import LadderJudgement, LadderReadings
+    from core.guidance.criteriaadvice import CriteriaJudgement
+    from core.guidance.ladderadvice import LadderJudgement
+    from core.guidance.offsetadvice import Foretold
+    from core.motion_trials.ladders import LadderReadings
 
 _FIELD_OF = {"score": "measured_mm", "value": "measured_mm"}
 _SHUFFLES_SEED = 20_041  # any number: the same readings must give the same answer
@@ -42,17 +47,19 @@ class LadderPage(ScorePage):
         self.title = self.tr("Ladder")
         empty_text = self.tr(
             "No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 "
-            "(useless) to 4 (without fault)."
+            "to 4; the line over the entry says which end is good."
         )
         self.lay_out_scores(LadderForm(self.picker), self.tr("Scores of the steps"), empty_text)
+        self._foretold: tuple[Any, Foretold | None] = (None, None)
         self.form.ladder.changed.connect(self._show_in_force)
+        context.kept.connect(self._forget_foretold)
         context.machine_changed.connect(self._take_limits)
 
     # The four methods of a page
 
     def read(self) -> Typed:
         """Return the readings that count."""
-        from core.guidance.ladderadvice import LadderReadings
+        from core.motion_trials.ladders import LadderReadings
 
         form, rows = self.form, self.form.model.rows()
         form.check_plan()
@@ -71,33 +78,52 @@ class LadderPage(ScorePage):
             [float(row["measured_mm"]) for row in used],
             [str(row.get("judge") or "") for row in used],
             form.optional("limit"),
+            [piece_of(row) for row in used],
+            [str(row.get("criterion") or "") for row in used],
+            form.aim,
         )
         return Typed(places, readings)
 
-    def compute(self, readings: Typed) -> LadderJudgement:
+    def compute(self, readings: Typed) -> LadderJudgement | CriteriaJudgement:
         """Judge the ladder: one call into the core."""
-        from core.guidance.ladderadvice import judge_ladder
+        from core.guidance.ladderadvice import check_ladder, judge_ladder
 
         try:
+            if self.is_held_back():  # nothing of it is shown, and to judge several criteria takes its time
+                check_ladder(readings.readings)
+                raise InputError("score", tr("Picture and verdict stay hidden until all pieces are scored."))
             return judge_ladder(readings.readings, np.random.default_rng(_SHUFFLES_SEED))
         except InputError as error:
             raise at_specimen(error, _FIELD_OF, readings.places, self.form.model.rows()) from error
 
-    def show_result(self, result: LadderJudgement) -> None:
+    def show_result(self, result: LadderJudgement | CriteriaJudgement) -> None:
         """Draw the ladder, say which step to use; nothing of it while somebody still scores blind."""
-        from app.pages.motion_trials.ladderplot import ladder_plot
+        from app.pages.motion_trials.ladderplot import criteria_plot, ladder_plot
         from app.pages.trialcard import advice_card, kept_card
+        from core.guidance.criteriaadvice import CriteriaJudgement, criterion_rows
 
         if self.holds_back():
+            self._add_foretold()
             return
-        self.plot.set_data(ladder_plot(result))
+        rows = []
+        if isinstance(result, CriteriaJudgement):
+            self.plot.set_data(criteria_plot(result))
+            rows = [(shown(a), shown(b), shown(c)) for a, b, c in criterion_rows(result)]
+        else:
+            self.plot.set_data(ladder_plot(result))
         mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind)
-        self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=rows)
+        self.card.show_card(kept_card(self.kept_trial, rows) if self.kept_trial else card)
+        self._add_foretold()
+
+    def show_problem(self, field: str, row: int | None, message: str) -> None:
+        """Show why there is no verdict, and what other ladders foretell."""
+        super().show_problem(field, row, message)
+        self._add_foretold()
 
     def record(self) -> Trial:
         """Return the trial as it stands."""
-        judged: LadderJudgement | None = self.result
+        judged: LadderJudgement | CriteriaJudgement | None = self.result
         if judged is None:
             return self.trial_of()
         return self.trial_of(judged.estimates(), [advice.as_json() for advice in judged.advice], judged.method)
@@ -128,6 +154,41 @@ class LadderPage(ScorePage):
         machine = self.context.machine
         self.form.plan(machine.limits if machine else {})
         self._show_in_force()
+
+    def shown(self) -> None:
+        """Judge again: ladders may have been kept or withdrawn elsewhere."""
+        self._forget_foretold()
+        super().shown()
+
+    def _forget_foretold(self) -> None:
+        self._foretold = None, None
+
+    def _add_foretold(self) -> None:
+        """Add to the card what other machines' ladders foretell; a kept trial stays as it was."""
+        foretold = None if self.kept_trial is not None else self._foretell()
+        if foretold is None:
+            return
+        tone: Tone = "warning" if foretold.refused else "plain" if foretold.estimate else "unknown"
+        said = Paragraph(self.tr("From other ladders"), shown(foretold.says), tone)
+        card = self.card.card or CardData((), can_keep=False)
+        self.card.show_card(replace(card, paragraphs=(*card.paragraphs, said)))
+
+    def _foretell(self) -> Foretold | None:
+        """Return what the shop's temperature ladders foretell for what is picked; None for other ladders."""
+        from core.guidance.offsetadvice import NAME, ShopLadders, foretell_temperature
+
+        machine, lot, store = self.context.machine, self.context.lot, self.context.store
+        if self.form.kind.key != "temperature" or machine is None or lot is None:
+            return None
+        asked = machine.id or 0, lot.id or 0, self.form.optional("limit")
+        if self._foretold[0] != asked:
+            try:
+                shop = ShopLadders(store.series(NAME), store.machines(), store.lots(), store.events())
+            except StoreError as error:
+                self.context.say(shown(error.message), Level.ERROR)
+                return None
+            self._foretold = asked, foretell_temperature(shop, *asked)
+        return self._foretold[1]
 
     def _take_limits(self) -> None:
         machine = self.context.machine

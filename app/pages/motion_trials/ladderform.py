@@ -7,7 +7,8 @@ from typing import TYPE_CHECKING, Any
 
 import numpy as np
 
-from app.pages.motion_trials.scoreform import ScoreForm, letter_of, scored_rows, specimen_row
+from app.pages.motion_trials.scoreform import ScoreForm
+from app.pages.motion_trials.scorerows import Row, letter_of, measured_rows, piece_of, scored_rows, specimen_row
 from app.widgets.fields import ChoiceField, CountField, NumberField
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
@@ -15,6 +16,7 @@ from core.errors import InputError
 from core.words import tr
 
 if TYPE_CHECKING:
+    from core.measuring.criteria import Aim, Criterion
     from core.motion_trials.ladders import LadderKind, Read
 
 _CHOICE_LETTERS = 10  # in sight in a small window
@@ -52,10 +54,12 @@ class LadderForm(ScoreForm):
         self.add_setting("steps", self.tr("Ste&ps"), CountField(low=3, high=20, required=True))
         self.add_setting("limit", self.tr("Machine up t&o"), NumberField())
         self.add_setting("in_force", self.tr("No&w set"), NumberField())
-        for field in (self.ladder, self.read_by):
+        self.purpose = ChoiceField([("looks", self.tr("Looks")), ("strength", self.tr("Strength"))])
+        self.add_setting("aim", self.tr("&Goal"), self.purpose)
+        for field in (self.ladder, self.read_by, self.purpose):
             field.setMinimumContentsLength(_CHOICE_LETTERS)
         self.ladder.changed.connect(self.choose_ladder)
-        for key in ("read", "low", "high", "steps"):
+        for key in ("read", "low", "high", "steps", "limit"):
             self.settings.field(key).changed.connect(self.replan)
 
     @property
@@ -71,9 +75,33 @@ class LadderForm(ScoreForm):
         return Read(str(self.read_by.value()))
 
     @property
+    def aim(self) -> Aim:
+        """What the parts are for."""
+        from core.measuring.criteria import Aim
+
+        return Aim(str(self.purpose.value()))
+
+    @property
+    def criteria(self) -> Mapping[str, Criterion]:
+        """What is scored or measured of each specimen, by key; nothing where one score is given."""
+        return {c.key: c for c in self.kind.criteria} if self.read_by.value() == "score" else {}
+
+    @property
     def group(self) -> str:
         """Name under which the rows of this ladder, read this way, go."""
         return f"{self.ladder.value()}/{self.read_by.value()}"
+
+    def scale_text(self, row: Row) -> str:
+        """Return which way the scale of a row's criterion goes."""
+        from core.guidance.criteriaadvice import scale_words
+
+        found = self.criteria.get(str(row.get("criterion") or ""))
+        return "" if found is None else shown(scale_words(found))
+
+    def may_be_left_out(self, row: Row) -> bool:
+        """Whether no step must meet a bound of the row's criterion."""
+        found = self.criteria.get(str(row.get("criterion") or ""))
+        return found is not None and not found.counts
 
     def value_title(self) -> str:
         """Return the title of the column that is read."""
@@ -85,7 +113,7 @@ class LadderForm(ScoreForm):
         """Begin with the usual steps of a ladder."""
         self.limits = limits
         self._show_usual(key)
-        self.show_rows(self.planned(0))
+        self.show_rows(self.planned_or_none(0))
 
     def choose_ladder(self) -> None:
         """Show the usual steps of the chosen ladder, and its rows."""
@@ -98,14 +126,16 @@ class LadderForm(ScoreForm):
         self._name_units()
 
     def _show_usual(self, key: str) -> None:
-        kind = self.kinds[key]
+        """Show the usual steps, so far down that none lies above the machine's limit."""
+        kind, limit = self.kinds[key], self.limits.get(self.kinds[key].limit)
+        down = max(kind.high - float(limit), 0.0) if limit else 0.0
         self.show_conditions(
-            {"ladder": key, "read": str(kind.read), "low": kind.low, "high": kind.high, "steps": kind.steps,
-             "limit": self.limits.get(kind.limit)}
+            {"ladder": key, "read": str(kind.read), "low": kind.low - down, "high": kind.high - down,
+             "steps": kind.steps, "limit": limit, "aim": self.purpose.value()}
         )  # fmt: skip
 
     def _name_units(self) -> None:
-        from core.guidance.ladderadvice import caution_words, how_words
+        from core.guidance.ladderadvice import caution_words
 
         if self.ladder.value() is None:
             return
@@ -115,13 +145,25 @@ class LadderForm(ScoreForm):
             ("in_force", self.tr("No&w set")),
         ):  # fmt: skip
             self.settings.set_unit(key, label, kind.unit)
+        self.settings.show_field("aim", bool(self.criteria))
         self.caution.setText(shown(caution_words(kind)))
-        self.how.setText(shown(how_words(kind)))
+        self._say_how()
+
+    def replan(self) -> None:
+        """Plan the rows anew; what the parts are for matters only where criteria are scored."""
+        self.settings.show_field("aim", bool(self.criteria))
+        super().replan()
+
+    def show_columns(self) -> None:
+        """Hide the steps, or show them with the order in which they are printed."""
+        super().show_columns()
+        if self.ladder.value() is not None:
+            self._say_how()
 
     def planned(self, first: int) -> Sequence[Mapping[str, Any]]:
         """Return the rows of one set of specimens; `first` letters are taken."""
         from core.measuring.ladder import blind_order, plan_steps
-        from core.motion_trials.ladders import Read
+        from core.motion_trials.ladders import Read, check_plan
 
         kind = self.kind
         try:
@@ -133,8 +175,9 @@ class LadderForm(ScoreForm):
             ]
         except InputError as error:
             raise InputError({"count": "steps"}.get(error.field, error.field), error.message) from error
+        check_plan(kind, steps, self.optional("limit"))
         if self.read is Read.SCORE:
-            return scored_rows(steps, blind_order(len(steps), self.rng), first, self.group)
+            return self._scored(steps, blind_order(len(steps), self.rng), first)
         if self.read is Read.WIDTHS:
             return [
                 specimen_row(f"{letter_of(first + place)}, {shown(where)}", step, self.group)
@@ -142,3 +185,26 @@ class LadderForm(ScoreForm):
                 for where in _WIDTHS
             ]
         return [specimen_row(letter_of(first + place), step, self.group) for place, step in enumerate(steps)]
+
+    def _scored(self, steps: Sequence[float], order: Sequence[int], first: int) -> list[dict[str, Any]]:
+        """Return the rows of scores, then those of what is measured beside them."""
+        from core.guidance.criteriaadvice import criterion_words
+
+        named = {c: (key, shown(criterion_words(c))) for key, c in self.criteria.items()}
+        rows = scored_rows(steps, order, first, self.group, [name for c, name in named.items() if not c.unit])
+        for criterion, (key, name) in named.items():
+            if criterion.unit:
+                rows += measured_rows(steps, order, first, self.group, (key, f"{name} {criterion.unit}"))
+        return rows
+
+    def _say_how(self) -> None:
+        """Say what to print and look at; who has the steps in sight also in which order."""
+        from core.guidance.ladderadvice import how_words
+
+        says = shown(how_words(self.kind))
+        if self.key_button.isChecked() and self.kind.key == "temperature":
+            marks = {piece_of(row): row["step"] for row in self.model.rows() if row["axis"] == self.group}
+            order = sorted((mark for mark in marks if marks[mark] is not None), key=lambda mark: -marks[mark])
+            steps = ", ".join(f"{marks[mark]:g} {mark}" for mark in order)
+            says = self.tr("{how} Print: {steps}.").format(how=says, steps=steps)
+        self.how.setText(says)

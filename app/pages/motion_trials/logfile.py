@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gzip
+import io
 import zlib
 from collections.abc import Mapping
 from pathlib import Path
@@ -10,8 +11,9 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 
 from PySide6.QtCore import QObject, Signal
 
-from app.jobs import Job
+from app.jobs import Job, Step
 from core.errors import InputError, StoreError
+from core.records.outside import content_of
 from core.records.rows import Attachment, Trial
 from core.words import tr
 
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
 
     from app.context import Context
 
+_LARGEST_MB = 200  # an hour at some thousand samples a second
 _MIME, _ENDING = "application/gzip", ".gz"
 
 
@@ -52,25 +55,24 @@ class LogFile(QObject):
         self._reading = ""
         self._seen: dict[tuple[int | None, str], Samples] = {}  # chosen in this session: machine and name
         self._chosen_for: tuple[int | None, str] | None = None
-        self._job = Job(self)
-        self._job.answered.connect(self._take)
-        self._job.failed.connect(self._fail)
+        self.job = Job(self)
+        self.job.answered.connect(self._take)
+        self.job.failed.connect(self._fail)
 
     def choose(self, path: str, machine_id: int | None) -> None:
         """Read a file beside the window."""
         try:
-            content = Path(path).read_bytes()
-        except OSError as error:
-            says = tr("{path} cannot be read: {why}. Choose another file.", path=path, why=error.strerror or "")
-            self._fail(InputError("log", says))
+            content = content_of(Path(path), _LARGEST_MB, "log")
+        except InputError as error:
+            self._fail(error)
             return
         self._reading = Path(path).name
         self._chosen_for = machine_id, self._reading
-        self._job.start(lambda step: _read(content))
+        self.job.start(lambda step: _read(content, step))
 
     def recall(self, conditions: Mapping[str, Any], machine_id: int | None, *, seen: bool = True) -> None:
         """Go on with the log that a trial names; `seen`: with what was read under this name in this session."""
-        self._job.finish()
+        self.job.finish()
         self.trouble = None
         self.name = str(conditions.get("log") or "")
         self.samples = self._seen.get((machine_id, self.name)) if seen else None
@@ -86,7 +88,7 @@ class LogFile(QObject):
         if self.name and kept and kept[-1].id is not None:
             packed = context.store.attachment_content(kept[-1].id)
             self._reading, self._chosen_for = self.name, None
-            self._job.start(lambda step: _unpack(packed))
+            self.job.start(lambda step: _unpack(packed, step))
 
     def keep(self, context: Context, trial: Trial) -> None:
         """Keep the samples with a trial.
@@ -125,17 +127,20 @@ class LogFile(QObject):
         self.ready.emit()
 
 
-def _read(content: bytes) -> Samples:
+def _read(content: bytes, step: Step) -> Samples:
     from core.motion_trials.spectrum import read_log
 
-    time_s, acceleration = read_log(content.decode("utf-8-sig", "replace"))
+    time_s, acceleration = read_log(content.decode("utf-8-sig", "replace"), step)
     return Samples(time_s, acceleration, gzip.compress(content, mtime=0))
 
 
-def _unpack(packed: bytes) -> Samples:
+def _unpack(packed: bytes, step: Step) -> Samples:
     try:
-        content = gzip.decompress(packed)
+        with gzip.open(io.BytesIO(packed)) as file:
+            content = file.read(_LARGEST_MB * 10**6 + 1)
+        if len(content) > _LARGEST_MB * 10**6:  # packed by somebody else, to fill the memory
+            raise EOFError
     except (OSError, EOFError, zlib.error) as error:
         raise StoreError(tr("The log that was kept is damaged; its peaks are on record.")) from error
-    samples = _read(content)
+    samples = _read(content, step)
     return samples._replace(packed=packed)

@@ -10,13 +10,16 @@ from PySide6.QtCore import QObject, Signal
 
 from app.jobs import Job
 from core.errors import InputError
+from core.records.outside import content_of
 from core.words import tr
 
 if TYPE_CHECKING:
     from core.motion_trials.gcodepath import Path as MotionPath
     from core.motion_trials.gcodetime import Limits
+    from core.motion_trials.layertime import LayerRule
     from core.motion_trials.parttime import PartTimes
 
+_LARGEST_MB = 500  # some ten million lines
 _STRAIGHTS = 400  # of the usual straight: enough that start and end do not count
 
 
@@ -28,6 +31,7 @@ class Asked(NamedTuple):
     levels: tuple[float, ...]
     speed_mm_s: float | None
     ceiling_mm3_s: float | None
+    rule: LayerRule | None = None
 
 
 class PartFile(QObject):
@@ -50,25 +54,30 @@ class PartFile(QObject):
         self._asked: Asked | None = None
         self._timed: Asked | None = None
         self._stored_s: dict[float, float] = {}
-        self._job = Job(self)
-        self._job.answered.connect(self._take)
-        self._job.failed.connect(self._fail)
+        self.job = Job(self)
+        self.job.answered.connect(self._take)
+        self.job.failed.connect(self._fail)
 
     def choose(self, path: str) -> None:
         """Take a file.
 
         Raises:
-            OSError: it cannot be read.
+            InputError: it cannot be read, or is too large.
         """
-        text = Path(path).read_bytes()
+        text = content_of(Path(path), _LARGEST_MB)
         self.forget()
         self.name, self._text = Path(path).name, text
 
     def forget(self) -> None:
         """Go back to the usual straight."""
-        self._job.stop()
+        self.job.stop()
         self.name, self.times, self._stored_s = "", None, {}
         self._text, self._path, self._asked, self._timed = None, None, None, None
+
+    def give_up(self) -> None:
+        """Go back to the usual straight: somebody stopped the timing."""
+        self.forget()
+        self.timed.emit()
 
     def conditions(self) -> dict[str, Any]:
         """Return what a trial keeps: the name of the file and the time of each level."""
@@ -92,9 +101,10 @@ class PartFile(QObject):
         from core.motion_trials.gcodetime import straights_path
         from core.motion_trials.parttime import part_times
 
-        limits, of, levels, speed, _ceiling = asked
+        limits, of, levels, speed, _ceiling, rule = asked
         if not self.name:
-            self.times = part_times(straights_path(straight_mm, _STRAIGHTS), limits, of, levels, speed_mm_s=speed)
+            path = straights_path(straight_mm, _STRAIGHTS)
+            self.times = part_times(path, limits, of, levels, speed_mm_s=speed, rule=rule)
             return self.times.time_s
         if self._text is None and self._path is None:
             if set(levels) <= set(self._stored_s):
@@ -104,13 +114,14 @@ class PartFile(QObject):
             return self.times.time_s
         if self._asked != asked:
             self._asked = asked
-            path, text = self._path, self._text or b""
-            self._job.start(lambda step: _read_and_time(path, text, asked, step))
+            read, text = self._path, self._text or b""
+            self.job.start(lambda step: _read_and_time(read, text, asked, step))
         raise InputError("", tr("Timing {name}…", name=self.name))
 
     def says(self) -> list[str]:
         """Say what the path tells beside its time."""
         from app.words import shown
+        from core.guidance.motionadvice import UNITS
 
         times = self.times
         if not self.name or times is None:
@@ -125,9 +136,11 @@ class PartFile(QObject):
         ]  # fmt: skip
         if over := [level for level, share in times.above_ratio.items() if share > 0]:
             percent = 100 * times.above_ratio[max(over)]
+            unit = UNITS[self._timed.of if self._timed else "speed"]
             text = tr(
-                "From {level:.4g} on the rate passes the flow ceiling, at the last level on {percent:.0f} % of it.",
-                level=min(over), percent=percent,
+                "From {level:.4g} {unit} on the rate passes the flow ceiling, "
+                "at the last level on {percent:.0f} % of it.",
+                level=min(over), unit=unit, percent=percent,
             )  # fmt: skip
             says.append(text)
         return [shown(sentence) for sentence in says]
@@ -150,5 +163,6 @@ def _read_and_time(
     from core.motion_trials.parttime import part_times
 
     path = path or read_path(text)
-    limits, of, levels, speed, ceiling = asked
-    return path, part_times(path, limits, of, levels, speed_mm_s=speed, ceiling_mm3_s=ceiling, step=step), asked
+    limits, of, levels, speed, ceiling, rule = asked
+    times = part_times(path, limits, of, levels, speed_mm_s=speed, ceiling_mm3_s=ceiling, rule=rule, step=step)
+    return path, times, asked

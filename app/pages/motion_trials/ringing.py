@@ -12,6 +12,7 @@ from app.context import Context, Level
 from app.pages.motion_trials.logfile import LogFile
 from app.pages.motion_trials.ringingform import LOG, U_SPEED_RATIO, RingingForm, hertz
 from app.pages.trialpage import NOTHING_YET, TrialPage
+from app.waitrow import WaitRow
 from app.widgets.fields import ChoiceField, local_text
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
@@ -57,6 +58,7 @@ class RingingPage(TrialPage):
         self.view.changed.connect(self.recompute)
         self.form.log_button.clicked.connect(self.ask_for_log)
         self.form.model.set_error_text(_hertz_text)
+        self.waiting = WaitRow(self.card, context, self.log.job)
         self.log.ready.connect(self._take_log)
         self.log.failed.connect(self._say_failed)
 
@@ -141,7 +143,7 @@ class RingingPage(TrialPage):
     def plan(self) -> None:
         """Begin with three speeds, within the acceleration of the machine."""
         machine = self.context.machine
-        self.log.recall({}, machine.id if machine else None)
+        self.log.recall({}, self.context.machine_id)
         most = dict(machine.limits.get("max_acceleration_mm_s2") or {}) if machine else {}
         self.form.plan(most.get("x"))
 
@@ -186,8 +188,7 @@ class RingingPage(TrialPage):
 
     def read_log_file(self, path: str) -> None:
         """Read a log beside the window."""
-        machine = self.context.machine
-        self.log.choose(path, machine.id if machine else None)
+        self.log.choose(path, self.context.machine_id)
 
     def _take_log(self) -> None:
         if self.kept_trial is None:

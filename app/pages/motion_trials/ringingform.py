@@ -12,7 +12,6 @@ from app.widgets.fields import ChoiceField, Field, LengthField, NumberField
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
-from core.errors import InputError
 
 if TYPE_CHECKING:
     from core.guidance.ringingadvice import Use
@@ -144,17 +143,6 @@ class RingingForm(TrialForm):
 
         numbers = [self.number(key) for key in ("payload_g", "speed_mm_s", "visible_mm", "most_mm_s2")]
         return Use(str(self.settings.field("axis").value()), *numbers)
-
-    def number(self, key: str) -> float:
-        """Return a number that is needed.
-
-        Raises:
-            InputError: at that field, where it is empty or cannot be read.
-        """
-        value = self.settings.field(key).value()
-        if value is None:
-            raise InputError(key, self.tr("Nothing is typed here yet; this one is needed."))
-        return float(value)
 
     def places(self) -> list[int]:
         """Return the rows that are complete and count."""

@@ -9,6 +9,7 @@ from app.words import shown
 from core.guidance.ringingadvice import RingingJudgement
 from core.motion_trials.ringing import Kind, Ringing, Ripple, left_after_ramp_mm
 from core.motion_trials.spectrum import Spectrum
+from core.quantity import value_text
 from core.words import tr
 
 _HIGHEST_HZ = 200.0
@@ -23,11 +24,12 @@ def wavelength_plot(found: Ringing, ripples: list[Ripple], summary: str) -> Plot
     x = np.linspace(0.0, 1.1 * float(speed.max()), 60)
     curves = []
     if found.frequency is not None:
-        name = shown(tr("ringing, {hz:.1f} Hz", hz=found.frequency.value))
+        name = shown(tr("ringing, {value}", value=value_text(found.frequency).removeprefix("+")))
         curves.append(FitCurve(name, x, x / found.frequency.value, role=0))
     if found.kind in (Kind.MARK, Kind.OPEN):
-        mean = float(np.mean(length))
-        name = shown(tr("a mark, {mm:.2f} mm", mm=mean))
+        mean = found.wavelength.value if found.wavelength else float(np.mean(length))
+        told = value_text(found.wavelength).removeprefix("+") if found.wavelength else f"{mean:.2f} mm"
+        name = shown(tr("a mark, {value}", value=told))
         curves.append(FitCurve(name, x, np.full(x.size, mean), role=1))
     return PlotData(
         (PointSeries(shown(tr("ripples")), speed, length, U, role=0),),
@@ -48,7 +50,7 @@ def acceleration_plot(judged: RingingJudgement, summary: str) -> PlotData:
     left = _UM * left_after_ramp_mm(frequency.value, judged.use.speed_mm_s, a)
     plain = _UM * a / (2 * np.pi * frequency.value) ** 2
     quiet = np.array([e.value for e in judged.quiet])
-    marks = [EventMark(limit.value, shown(tr("by ripple {a:.0f}", a=float(f"{limit.value:.3g}"))))]
+    marks = [EventMark(limit.value, shown(tr("by ripple {value}", value=value_text(limit).removeprefix("+"))))]
     points = PointSeries(shown(tr("whole periods")), quiet, np.zeros(quiet.size), symbol="◆", role=1)
     at_limit = PointSeries(shown(tr("limit")), np.array([limit.value]), np.array([_UM * judged.use.visible_mm]), role=2)
     return PlotData(

@@ -2,26 +2,20 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
-from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.pages.motion_trials.scorerows import JUDGES, Row, piece_of
 from app.theme import STEP_PX
-from app.widgets.fields import number_text
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
-from app.words import shown
 from core.errors import InputError
-from core.words import tr
 
-JUDGES = ("1", "2")
 _BLIND = ("judge", "step")
-_LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # without I and O: they are read as numbers on a printed part
-Row = Mapping[str, Any]
 
 
 class ScoreForm(TrialForm):
@@ -29,20 +23,21 @@ class ScoreForm(TrialForm):
 
     Attributes:
         caution, how: sentences above the entry: what to mind, what to print and look at.
+        scale: which way the scale of the score that is typed next goes; hidden where `how` says it.
         plan_problem: why the rows cannot be planned as the settings say; None where they can.
         key_button: shows judge and step; who prints needs them, who scores must not see them.
         more_button: adds another set of specimens.
     """
 
     def __init__(self, picker: TrialPicker, step_title: str) -> None:
-        self.caution, self.how = QLabel(), QLabel()
+        self.caution, self.how, self.scale = QLabel(), QLabel(), QLabel()
         self.caution.setObjectName("question")
         self.how.setObjectName("quiet")
         above = QWidget()
         column = QVBoxLayout(above)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(STEP_PX // 2)
-        for label in (self.caution, self.how):
+        for label in (self.caution, self.how, self.scale):
             label.setWordWrap(True)
             column.addWidget(label)
         self._columns = (
@@ -56,10 +51,12 @@ class ScoreForm(TrialForm):
         self.key_button = QPushButton(self.tr("Show the s&teps"))
         self.key_button.setCheckable(True)
         self.more_button = QPushButton(self.tr("Anot&her set of pieces"))
+        self.scale.hide()
         self.foot.addWidget(self.key_button)
         self.foot.addWidget(self.more_button)
         self.key_button.toggled.connect(self.show_columns)
         self.more_button.clicked.connect(self.add_set)
+        self.entry.row_changed.connect(self._show_scale)
 
     @property
     def group(self) -> str:
@@ -75,6 +72,14 @@ class ScoreForm(TrialForm):
         """Return the title of the column that is read."""
         return self.tr("Score")
 
+    def scale_text(self, row: Row) -> str:
+        """Return which way the scale of a row goes; nothing where all rows have one scale."""
+        return ""
+
+    def may_be_left_out(self, row: Row) -> bool:
+        """Whether nobody waits for the value of a row."""
+        return False
+
     def planned(self, first: int) -> Sequence[Row]:
         """Return the rows of one set of specimens; `first` letters are taken.
 
@@ -83,23 +88,33 @@ class ScoreForm(TrialForm):
         """
         raise NotImplementedError
 
+    def _show_scale(self, place: int) -> None:
+        rows = self.model.rows()
+        text = self.scale_text(rows[place]) if 0 <= place < len(rows) else ""
+        self.scale.setText(text)
+        self.scale.setVisible(bool(text))
+
     def replan(self) -> None:
-        """Plan the rows anew; readings that are in stay, those of the chosen trial above."""
-        taken = [row for row in self.model.rows() if row["raw"] or row["excluded"]]
-        own = [row for row in taken if row["axis"] == self.group]
-        others = [row for row in taken if row["axis"] != self.group]
-        self._show_planned(own or self._planned_or_none(0), others)
+        """Plan the rows anew, unless a reading of the chosen trial is in: then its pieces are printed, and stay."""
+        had_problem, planned = self.plan_problem is not None, self.planned_or_none(0)
+        rows = self.model.rows()
+        own = [row for row in rows if row["axis"] == self.group]
+        others = [row for row in rows if row["axis"] != self.group and _is_taken(row)]
+        self._show_planned(own if any(_is_taken(row) for row in own) else planned, others)
+        if had_problem and self.plan_problem is None:
+            self.changed.emit()  # the rows may be as they were
 
     def add_set(self) -> None:
         """Add the rows of another set of specimens."""
         rows = self.model.rows()
         own = [row for row in rows if row["axis"] == self.group]
         others = [row for row in rows if row["axis"] != self.group]
-        marks = {str(row["feature"]).partition(",")[0] for row in own}
-        self._show_planned([*own, *self._planned_or_none(len(marks))], others)
+        marks = {piece_of(row) for row in own}
+        self._show_planned([*own, *self.planned_or_none(len(marks))], others)
         self.entry.setFocus()
 
-    def _planned_or_none(self, first: int) -> Sequence[Row]:
+    def planned_or_none(self, first: int) -> Sequence[Row]:
+        """Return the rows of one set, none where the settings make none; `plan_problem` says why."""
         self.plan_problem = None
         try:
             return self.planned(first)
@@ -115,14 +130,19 @@ class ScoreForm(TrialForm):
             self.changed.emit()
 
     def waiting(self) -> dict[str, list[str]]:
-        """Return by judge the pieces that have no score yet; none where the steps are shown or need no secret."""
+        """Return by judge the pieces that have no score yet; none where the steps are shown or need no secret.
+
+        Where several things are scored, each entry names one of them and its pieces.
+        """
         if not self.is_secret or self.key_button.isChecked():
             return {}
-        found: dict[str, list[str]] = {}
+        found: dict[str, dict[str, list[str]]] = {}
         for row in self.model.rows():
-            if row["axis"] == self.group and row.get("judge") and row["measured_mm"] is None and not row["excluded"]:
-                found.setdefault(str(row["judge"]), []).append(str(row["feature"]).partition(",")[0])
-        return found
+            awaited = row.get("judge") and row["measured_mm"] is None and not row["excluded"]
+            if row["axis"] == self.group and awaited and not self.may_be_left_out(row):
+                piece, *scored, _judge = str(row["feature"]).split(", ")
+                found.setdefault(str(row["judge"]), {}).setdefault(" ".join(scored), []).append(piece)
+        return {who: [text for of, pieces in by.items() for text in _named(of, pieces)] for who, by in found.items()}
 
     def check_plan(self) -> None:
         """Refuse settings that make no ladder.
@@ -158,17 +178,6 @@ class ScoreForm(TrialForm):
             self.table.setColumnHidden(place, unused or (hidden and column.key in _BLIND))
         self.key_button.setVisible(judged and self.is_secret and not is_kept)
 
-    def number(self, key: str) -> float:
-        """Return a number that is needed.
-
-        Raises:
-            InputError: at that field, where it is empty or cannot be read.
-        """
-        value = self.settings.field(key).value()
-        if value is None:
-            raise InputError(key, self.tr("Nothing is typed here yet; this one is needed."))
-        return float(value)
-
     def optional(self, key: str) -> float | None:
         """Return a number that may be left empty, None too where it cannot be read."""
         try:
@@ -178,61 +187,10 @@ class ScoreForm(TrialForm):
         return None if value is None else float(value)
 
 
-def at_specimen(error: InputError, fields: Mapping[str, str], places: Sequence[int], rows: Sequence[Row]) -> InputError:
-    """Return what stands against the readings with the names of the page: field, row of the table, specimen.
-
-    Args:
-        error: from the core; its row counts the readings that were used.
-        fields: by the core's name of a field that of the page.
-        places: rows of the table that were used.
-        rows: of the table.
-    """
-    field = fields.get(error.field, error.field)
-    if error.row is None:
-        return InputError(field, error.message)
-    place = places[error.row]
-    says = tr("{specimen}: {says}", specimen=str(rows[place]["feature"]), says=error.message)
-    return InputError(field, says, place)
+def _named(of: str, pieces: Sequence[str]) -> Sequence[str]:
+    """Return pieces as they are, or as one text that begins with what is scored of them."""
+    return [" ".join([of, *pieces])] if of else pieces
 
 
-def scored_rows(steps: Sequence[float], order: Sequence[int], first: int, group: str) -> list[dict[str, Any]]:
-    """Return the rows of a set of specimens, one judge after the other.
-
-    Args:
-        steps: of the ladder.
-        order: place of the step that each letter stands for.
-        first: how many letters are taken already.
-        group: which trial the rows belong to.
-    """
-    return [
-        specimen_row(
-            shown(tr("{letter}, judge {judge}", letter=letter_of(first + place), judge=judge)), steps[at], group, judge
-        )
-        for judge in JUDGES
-        for place, at in enumerate(order)
-    ]
-
-
-def specimen_row(name: str, step: float, group: str, judge: str = "") -> dict[str, Any]:
-    """Return an empty reading of a specimen."""
-    steps = {"step": step, "step_raw": number_text(step)}
-    return {"feature": name, "axis": group, "kind": "travel", "judge": judge, **steps}
-
-
-def letter_of(number: int) -> str:
-    """Return the mark of a specimen: A, B, ..., then A2, B2, ..."""
-    round_, place = divmod(number, len(_LETTERS))
-    return _LETTERS[place] + (str(round_ + 1) if round_ else "")
-
-
-def places_in(rows: Sequence[Row], group: str) -> list[int]:
-    """Return the rows of a trial whose reading counts."""
-    return [
-        place
-        for place, row in enumerate(rows)
-        if row["axis"] == group
-        and row["measured_mm"] is not None
-        and row.get("step") is not None
-        and not row["excluded"]
-        and not row["questioned"]
-    ]
+def _is_taken(row: Row) -> bool:
+    return bool(row["raw"] or row["excluded"])

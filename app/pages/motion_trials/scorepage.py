@@ -42,6 +42,10 @@ class ScorePage(TrialPage):
             self.card.show_card(CardData((self._still_to_score(waiting),), can_keep=False))
         return bool(waiting)
 
+    def is_held_back(self) -> bool:
+        """Whether somebody still scores blind, so that nothing may be shown."""
+        return bool(self._waiting())
+
     def why_not_keep(self) -> str:
         """Say what stands against keeping the trial: to keep it is to show it."""
         why_not = super().why_not_keep()

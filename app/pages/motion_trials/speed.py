@@ -10,10 +10,11 @@ from PySide6.QtWidgets import QFileDialog, QLabel, QWidget
 
 from app.context import Context, Level
 from app.pages.motion_trials.partfile import Asked, PartFile
-from app.pages.motion_trials.scoreform import at_specimen, places_in
 from app.pages.motion_trials.scorepage import ScorePage
+from app.pages.motion_trials.scorerows import at_specimen, piece_of, places_in
 from app.pages.motion_trials.speedform import HALF, SPEED, SpeedForm
 from app.pages.trialpage import NOTHING_YET
+from app.waitrow import WaitRow
 from app.widgets.fields import ChoiceField
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -25,17 +26,19 @@ if TYPE_CHECKING:
     from core.guidance.motionadvice import SpeedJudgement
 
 FRONT, TIME, RATE = "front", "time", "rate"
+_LINES_IN_SIGHT = 15  # of the verdict in the smallest window; the choice of the picture takes the rest
 _SHUFFLES_SEED = 20_041  # any number: the same readings must give the same answer
 _FIELD_OF = {"score": "measured_mm", "level": "step", "time_s": "straight_mm", "acceleration_mm_s2": "other"}
 
 
 class Typed(NamedTuple):
-    """Scores with the rows they stand in; steps are levels or numbers of runs; times of the levels, None for runs."""
+    """Scores with their rows and pieces; steps are levels or numbers of runs; times of levels, None for runs."""
 
     places: list[int]
     step: list[float]
     score: list[float]
     judge: list[str]
+    piece: list[str]
     time_s: dict[float, float] | None
 
 
@@ -69,8 +72,11 @@ class SpeedPage(ScorePage):
             "No score yet. Print the levels, mark the pieces; two people score them, each alone and blind."
         )
         self.lay_out_scores(SpeedForm(self.picker), self.tr("Score against time"), empty_text, label, self.view)
+        self.card.grow(_LINES_IN_SIGHT)
         self.view.changed.connect(self.recompute)
         self.form.file_button.clicked.connect(self.ask_for_file)
+        self.waiting = WaitRow(self.card, context, self.part.job)
+        self.waiting.stop.clicked.connect(self.part.give_up)
         self.part.timed.connect(self.answer_change)
         self.part.failed.connect(self._say_failed)
         context.machine_changed.connect(self._take_limits)
@@ -94,7 +100,7 @@ class SpeedPage(ScorePage):
         used = [rows[place] for place in places]
         judges = [str(row.get("judge") or "") for row in used]
         steps, scores = ([float(row[key]) for row in used] for key in ("step", "measured_mm"))
-        return Typed(places, steps, scores, judges, time_s)
+        return Typed(places, steps, scores, judges, [piece_of(row) for row in used], time_s)
 
     def compute(self, readings: Typed) -> Judged:
         """Judge the levels or the runs: one call into the core."""
@@ -102,14 +108,14 @@ class SpeedPage(ScorePage):
         from core.guidance.motionadvice import LevelReadings, judge_speed
         from core.motion_trials.halfspeed import Run
 
-        form, (_, step, score, judge, time_s) = self.form, readings
+        form, (_, step, score, judge, piece, time_s) = self.form, readings
         try:
             if time_s is None:
                 runs = list(Run)
                 return Judged(readings, judge_diagnosis([runs[int(number)] for number in step], score, judge))
-            levels = LevelReadings(
-                form.group, step, score, judge, time_s, form.number("asked_score"), form.optional("limit")
-            )
+            asked, limit = form.number("asked_score"), form.optional("limit")
+            layers = self.part.times.layers if self.part.times else None
+            levels = LevelReadings(form.group, step, score, judge, time_s, asked, limit, piece, layers)
             return Judged(readings, judge_speed(levels, np.random.default_rng(_SHUFFLES_SEED)))
         except InputError as error:
             raise at_specimen(error, _FIELD_OF, readings.places, form.model.rows()) from error
@@ -125,7 +131,8 @@ class SpeedPage(ScorePage):
             return
         judged, mind, further = result.judgement, [shown(says) for says in result.judgement.mind], []
         if isinstance(judged, SpeedJudgement):
-            further = [(shown(a), shown(b), c) for a, b, c in level_rows(judged.trial.levels, judged.readings.of)]
+            rows = level_rows(judged.trial.levels, judged.readings.of, judged.readings.layers)
+            further = [(shown(a), shown(b), shown(c)) for a, b, c in rows]
             mind += self.part.says()
             if not self._show_times():
                 self.plot.set_data(speedplot.front_plot(judged))
@@ -149,11 +156,11 @@ class SpeedPage(ScorePage):
         """Put the level in force for this lot on this machine."""
         from core.guidance.motionadvice import UNITS, SpeedJudgement
 
-        machine, lot = self.context.machine, self.context.lot
+        machine, lot_id = self.context.machine, self.context.lot_id
         judged = self.result.judgement if self.result else None
         if machine is None or machine.id is None or not isinstance(judged, SpeedJudgement) or judged.new_value is None:
             return ()
-        of, lot_id = judged.readings.of, lot.id if lot else None
+        of = judged.readings.of
         name = "print_speed" if of == SPEED else "acceleration"
         now = self.context.store.in_force(name, machine.id, lot_id)
         if now is not None and now.lot_id == lot_id and now.new == judged.new_value:
@@ -185,9 +192,8 @@ class SpeedPage(ScorePage):
         """Time a file beside the window."""
         try:
             self.part.choose(path)
-        except OSError as error:
-            says = self.tr("{path} cannot be read: {why}. Choose another file.")
-            self.context.say(says.format(path=path, why=error.strerror or ""), Level.ERROR)
+        except InputError as error:
+            self.context.say(shown(error.message), Level.ERROR)
             return
         self.answer_change()
 
@@ -196,7 +202,8 @@ class SpeedPage(ScorePage):
         form = self.form
         of = form.group
         speed = None if of == SPEED else form.number("other")
-        asked = Asked(form.motion_limits(), of, levels, speed, self._ceiling_mm3_s())
+        rule = form.layer_rule(bool(self.part.name))
+        asked = Asked(form.motion_limits(), of, levels, speed, self._ceiling_mm3_s(), rule)
         return self.part.times_of(asked, form.number("straight_mm"))
 
     def _ceiling_mm3_s(self) -> float | None:

@@ -8,23 +8,30 @@ from typing import TYPE_CHECKING, Any
 import numpy as np
 from PySide6.QtWidgets import QPushButton
 
-from app.pages.motion_trials.scoreform import JUDGES, ScoreForm, letter_of, scored_rows, specimen_row
+from app.pages.motion_trials.scoreform import ScoreForm
+from app.pages.motion_trials.scorerows import JUDGES, letter_of, scored_rows, specimen_row
 from app.widgets.fields import ChoiceField, LengthField, NumberField
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
+from core.errors import InputError
 
 if TYPE_CHECKING:
     from core.motion_trials.gcodetime import Limits
+    from core.motion_trials.layertime import LayerRule
 
 HALF, SPEED, ACCELERATION = "half", "speed", "acceleration"
 _CHOICE_LETTERS = 10  # in sight in a small window
+_COLUMN_PX = 124
+_ROWS_IN_SIGHT = 2  # in the smallest window: the many settings leave no room for more
 _UNIT = {SPEED: "mm/s", ACCELERATION: "mm/s²"}
 _USUAL: dict[str, dict[str, Any]] = {
     SPEED: {"low": 40.0, "high": 160.0, "other": 1500.0},
     ACCELERATION: {"low": 500.0, "high": 4000.0, "other": 80.0},
 }
 _DEFAULTS: dict[str, Any] = {"method": SPEED, "asked_score": 3.0, "corner_mm": 0.02, "straight_mm": 15.0}
-_LEVEL_FIELDS = ("low", "high", "limit", "asked_score", "other", "corner_mm", "straight_mm")
+_LEVEL_FIELDS = (
+    "low", "high", "limit", "asked_score", "other", "corner_mm", "straight_mm", "least_layer_s", "layer_mm",
+)  # fmt: skip
 
 
 class SpeedForm(ScoreForm):
@@ -55,6 +62,11 @@ class SpeedForm(ScoreForm):
         self.add_setting("other", self.tr("Acceleratio&n"), NumberField(required=True, low=0.1))
         self.add_setting("corner_mm", self.tr("&Corner within"), LengthField(required=True), self.tr("mm"))
         self.add_setting("straight_mm", self.tr("Usual st&raight"), LengthField(required=True), self.tr("mm"))
+        self.add_setting("least_layer_s", self.tr("Layer at least"), NumberField(), self.tr("s"))
+        self.add_setting("layer_mm", self.tr("&Path of a layer"), LengthField(), self.tr("mm"))
+        for key in ("other", "asked_score"):  # no label in its column needs a second line
+            self.settings.field(key).setMinimumWidth(_COLUMN_PX)
+        self.table.setMinimumHeight(_ROWS_IN_SIGHT * self.table.verticalHeader().defaultSectionSize())
         self.caution.setText(
             self.tr(
                 "Caution: fast moves start without warning. Hands, hair, cables out of the travel, hand on the "
@@ -64,7 +76,7 @@ class SpeedForm(ScoreForm):
         self.file_button = QPushButton(self.tr("Time a fi&le…"))
         self.foot.addWidget(self.file_button)
         self.method.changed.connect(self._choose_method)
-        for key in ("low", "high"):
+        for key in ("low", "high", "limit"):
             self.settings.field(key).changed.connect(self.replan)
 
     @property
@@ -81,7 +93,7 @@ class SpeedForm(ScoreForm):
         """Begin with five levels of speed."""
         self.limits = limits
         self.show_conditions(_DEFAULTS | self._usual(SPEED))
-        self.show_rows(self.planned(0))
+        self.show_rows(self.planned_or_none(0))
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
         """Show stored settings with the units of their levels."""
@@ -98,6 +110,25 @@ class SpeedForm(ScoreForm):
             for key in ("max_speed_mm_s", "max_acceleration_mm_s2")
         )
         return Limits(acceleration, self.number("corner_mm"), speeds, ramps)
+
+    def layer_rule(self, has_file: bool) -> LayerRule | None:
+        """Return the least layer time; a file tells its layers itself, without one the shortest layer is typed.
+
+        Raises:
+            InputError: at a field that cannot be read, or `layer_mm` where it is needed.
+        """
+        from core.motion_trials.layertime import LayerRule
+
+        least = self.settings.field("least_layer_s").value()
+        if least is None:
+            return None
+        if has_file:
+            return LayerRule(float(least))
+        path = self.settings.field("layer_mm").value()
+        if path is None:
+            says = self.tr("Type the length of all lines of the shortest layer, or time a file: it tells its layers.")
+            raise InputError("layer_mm", says)
+        return LayerRule(float(least), float(path))
 
     def replan(self) -> None:
         """Plan the rows anew, and name the settings of the chosen way."""
@@ -146,12 +177,17 @@ class SpeedForm(ScoreForm):
 
     def planned(self, first: int) -> Sequence[Mapping[str, Any]]:
         """Return the rows of one set of specimens; `first` letters are taken."""
+        from core.guidance.motionadvice import check_levels
         from core.measuring.ladder import blind_order, plan_steps
         from core.motion_trials.speed import LEVELS as COUNT
 
         if self.group == HALF:
             return self._runs(first)
         steps = [float(f"{v:.3g}") for v in plan_steps(self.number("low"), self.number("high"), COUNT, geometric=True)]
+        try:
+            check_levels(self.group, steps, self.optional("limit"))
+        except InputError as error:
+            raise InputError("high", error.message) from error
         return scored_rows(steps, blind_order(COUNT, self.rng), first, self.group)
 
     def _runs(self, first: int) -> list[dict[str, Any]]:

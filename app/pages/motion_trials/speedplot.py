@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import numpy as np
+from numpy.typing import NDArray
 
 from app.pages.motion_trials.scoreplot import score_points
 from app.widgets.plotdata import EventMark, FitCurve, LimitLine, PlotData, PointSeries
 from app.words import shown
 from core.guidance.halfspeedadvice import HalfSpeedJudgement, short_run_words
 from core.guidance.motionadvice import UNITS, SpeedJudgement
-from core.measuring.ladder import HIGHEST_SCORE
+from core.measuring.scores import HIGHEST_SCORE
 from core.motion_trials.halfspeed import Run
+from core.motion_trials.layertime import LayerTimes
 from core.motion_trials.parttime import SHARES, PartTimes
 from core.words import tr
 
+Floats = NDArray[np.float64]
 _MINUTE_S = 60.0
 
 
@@ -37,8 +42,10 @@ def front_plot(judged: SpeedJudgement) -> PlotData:
         for at, level in zip(x, trial.levels, strict=True)
         if level in (trial.chosen, trial.levels[0], trial.levels[-1])
     )
+    mean = np.array([level.place.score for level in scored])
+    waits = _waiting_points(readings.layers, [level.step for level in scored], x, mean)
     return PlotData(
-        (line, *score_points(x, scored, where, readings.score, readings.judge)),
+        (line, *score_points(x, scored, where, readings.score, readings.judge), *waits),
         limits=(LimitLine(shown(tr("asked")), ends, np.full(2, trial.asked)),),
         events=events,
         x_label=shown(tr("time of the part, min")),
@@ -50,9 +57,19 @@ def front_plot(judged: SpeedJudgement) -> PlotData:
     )
 
 
+def _waiting_points(
+    layers: LayerTimes | None, level: Sequence[float], x: Floats, y: Floats
+) -> tuple[PointSeries, ...]:
+    """Return the levels at which a layer waits, ringed; nothing where none does."""
+    if layers is None or not (held := [place for place, value in enumerate(level) if layers.waits(value)]):
+        return ()
+    name, ringed = shown(tr("a layer waits")), np.ones(len(held), dtype=bool)
+    return (PointSeries(name, x[held], y[held], symbol="◆", role=2, ringed=ringed),)
+
+
 def time_plot(times: PartTimes, of: str) -> PlotData:
     """Draw the time of the part against the level: where the curve is flat, faster buys nothing."""
-    levels = np.array(list(times.time_s))
+    levels, unit = np.array(list(times.time_s)), UNITS[of]
     minutes = np.array(list(times.time_s.values())) / _MINUTE_S
     if of == "speed":
         floor = times.printed_mm / times.levels / _MINUTE_S
@@ -61,11 +78,22 @@ def time_plot(times: PartTimes, of: str) -> PlotData:
         floor = np.full(times.levels.size, times.along_s[-1] / _MINUTE_S)
         name = shown(tr("at the highest acceleration"))
     tips = [
-        shown(tr("{level:.4g}: {percent:.0f} % of the path at its speed", level=level, percent=100 * ratio))
+        shown(
+            tr("{level:.4g} {unit}: {percent:.0f} % of the path at its speed",
+               level=level, unit=unit, percent=100 * ratio)
+        )  # fmt: skip
         for level, ratio in times.at_speed_ratio.items()
     ]
+    events: tuple[EventMark, ...] = ()
+    if of == "speed" and times.layers is not None:
+        at = times.layers.floor_mm_s[0]
+        events = (EventMark(at, shown(tr("no wait up to {value:.3g} mm/s", value=at))),)
     return PlotData(
-        (PointSeries(shown(tr("levels")), levels, minutes, role=0, tips=tips),),
+        (
+            PointSeries(shown(tr("levels")), levels, minutes, role=0, tips=tips),
+            *_waiting_points(times.layers, list(times.time_s), levels, minutes),
+        ),
+        events=events,
         curves=(
             FitCurve(shown(tr("time of the part")), times.levels, times.along_s / _MINUTE_S, role=0),
             FitCurve(name, times.levels, floor, role=2),
@@ -75,8 +103,8 @@ def time_plot(times: PartTimes, of: str) -> PlotData:
         title=shown(tr("Where faster buys nothing")),
         summary=shown(
             tr(
-                "The part takes {slow:.1f} min at {low:.4g} and {fast:.1f} min at {high:.4g}.",
-                slow=minutes[0], low=levels[0], fast=minutes[-1], high=levels[-1],
+                "The part takes {slow:.1f} min at {low:.4g} {unit} and {fast:.1f} min at {high:.4g} {unit}.",
+                slow=minutes[0], low=levels[0], fast=minutes[-1], high=levels[-1], unit=unit,
             )
         ),
     )

@@ -1,21 +1,15 @@
-"""What the pages of this room find kept beside their own: trials to choose from, locks, settings, the shop's split."""
+"""What the pages of this room find kept beside their own: trials to choose from, locks, settings."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
-
-from PySide6.QtCore import QDateTime, QLocale
 
 from app.context import Context
+from app.dates import day_text
 from app.words import shown
 from core.records.rows import SettingInForce, Trial, TrialState
 from core.words import tr
 
-if TYPE_CHECKING:
-    from core.guidance.splitpair import SplitPair
-
-_SHORT = QLocale.FormatType.ShortFormat
 _OF_PARTS = ("shrink_allowance", "axis_scale", "contour_offset")  # settings that a proof piece verifies
 
 
@@ -32,9 +26,8 @@ def earlier_errors(context: Context) -> tuple[tuple[float, ...], ...]:
     from core.guidance.predicted import VERIFIED
     from core.guidance.scored import normalised_errors
 
-    store = context.store
-    kept = [t.id for t in store.trials(VERIFIED) if t.state is TrialState.KEPT and t.id is not None]
-    return normalised_errors([store.trial(number) for number in kept])
+    kept = [trial for trial in context.store.trials(VERIFIED, readings=True) if trial.state is TrialState.KEPT]
+    return normalised_errors(kept)
 
 
 def begun_since(trials: Sequence[Trial], locked: Trial | None) -> list[Trial]:
@@ -42,25 +35,6 @@ def begun_since(trials: Sequence[Trial], locked: Trial | None) -> list[Trial]:
     if locked is None or locked.kept_at is None:
         return []
     return [t for t in trials if t.started_at is not None and t.started_at >= locked.kept_at]
-
-
-def linked_pairs(context: Context) -> dict[str, SplitPair]:
-    """Return by axis what other trials of the shop say of the picked machine and lot; none where no trial links them.
-
-    Raises:
-        InputError: for drive parts on record that cannot be.
-        StoreError: the database cannot be read.
-    """
-    from core.guidance.splitshop import read_shop
-
-    machine, lot, store = context.machine, context.lot, context.store
-    if machine is None or lot is None:
-        return {}
-    machines = store.machines()
-    settings = [setting for row in machines if row.id for setting in store.settings(row.id)]
-    shop = read_shop(machines, store.lots(), store.series, settings, store.events())
-    pairs = {axis: shop.pair(axis, machine.id, lot.id) for axis in shop.axes}
-    return {axis: pair for axis, pair in pairs.items() if pair is not None and pair.others > 0}
 
 
 def choices(trials: Sequence[Trial]) -> list[tuple[str, str]]:
@@ -82,8 +56,7 @@ def flow_row(context: Context, trial_id: int) -> tuple[str, str, str]:
 
 def day_of(trial: Trial) -> str:
     """Return the day on which a trial was kept."""
-    seconds = int(trial.kept_at.timestamp()) if trial.kept_at else 0
-    return QLocale().toString(QDateTime.fromSecsSinceEpoch(seconds).date(), _SHORT)
+    return day_text(trial.kept_at)
 
 
 def verified_settings(context: Context, read: Trial) -> tuple[SettingInForce, ...]:

@@ -5,14 +5,13 @@ from __future__ import annotations
 from typing import ClassVar
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.part_size.keptbeside import begun_since, choices, day_of, earlier_errors, kept_here, verified_settings
 from app.pages.part_size.predictionasked import Asked, Told
 from app.pages.part_size.predictionchanges import ChangeFields
 from app.pages.part_size.storedpage import StoredPage
-from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
@@ -178,8 +177,6 @@ class PredictionPage(StoredPage):
         self.grid.show_field("read_by", chosen is not None)
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         for key, label, field, unit in (
             ("locked", self.tr("&Prediction"), self.locked, ""),
             ("source", self.tr("From si&ze trial"), self.source, ""),
@@ -189,16 +186,5 @@ class PredictionPage(StoredPage):
             ("read_by", self.tr("&Read as size trial"), self.read_by, ""),
         ):
             self.grid.add(key, label, field, unit)
-        left, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
-        left.setSpacing(STEP_PX)
-        left.addWidget(self.plot, 3)
-        left.addWidget(self.table, 2)
-        across.setSpacing(2 * STEP_PX)
-        across.addLayout(left, 60)
-        across.addWidget(self.card, 40)
-        down.setContentsMargins(0, 0, 0, 0)
-        down.setSpacing(STEP_PX)
-        for widget in (heading, self.grid):
-            down.addWidget(widget)
-        down.addLayout(across, 1)
+        self.lay_out(self.plot)
         self.setFocusProxy(self.locked)

@@ -39,7 +39,7 @@ def prediction_plot(prediction: Prediction, verified: Verified | None = None) ->
         x_label=shown(tr("nominal length, mm")),
         y_label=shown(tr("measured − nominal, mm")),
         title=shown(tr("Predicted and read") if verified else tr("Predicted")),
-        flag_label=shown(tr("outside")),
+        flag_label=shown(tr("outside U")),
         summary=shown(tr("{count} features predicted.", count=int(prediction.nominal_mm.size))),
     )
 
@@ -54,7 +54,7 @@ def proof_plot(verification: Trial) -> PlotData:
         x_label=shown(tr("nominal length, mm")),
         y_label=shown(tr("measured − nominal, mm")),
         title=shown(tr("Predicted and read")),
-        flag_label=shown(tr("outside")),
+        flag_label=shown(tr("outside U")),
     )  # fmt: skip
 
 

@@ -3,42 +3,35 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import TYPE_CHECKING, ClassVar, NamedTuple
+from typing import TYPE_CHECKING, ClassVar
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
-from app.pages.part_size.storedpage import StoredPage
+from app.pages.part_size.promise_pieces import Asked, Wanted, judged, pieces
+from app.pages.part_size.storedpage import StoredPage, Work, at_once
 from app.theme import STEP_PX
+from app.units import inches_for
 from app.widgets.fieldgrid import FieldGrid
-from app.widgets.fields import ChoiceField, NumberField
+from app.widgets.fields import ChoiceField, LengthField, NumberField
+from app.widgets.labels import heading
 from app.widgets.plaintable import PlainTable
+from app.widgets.plotinch import plot_in_inch
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reportbutton import ReportButton
 from app.widgets.resultcard import ResultCard
 from app.words import shown
 from core.errors import InputError
 from core.measuring.tolerance import CLASSES
-from core.records.rows import Instrument, Trial, TrialState
+from core.records.rows import Trial
 
 if TYPE_CHECKING:
-    from datetime import datetime
 
     from core.guidance.promised import PromiseJudgement
 
 _OWN = "own"
-_MOST_PIECES = 500
 _ROWS = 4  # one for each class of features
-
-
-class Asked(NamedTuple):
-    """The pieces of machine and lot, the instrument, the tolerance asked for, and when settings changed."""
-
-    trials: tuple[Trial, ...]
-    instrument: Instrument | None
-    tolerance: str | float
-    since: datetime | None
 
 
 class PromisePage(StoredPage):
@@ -54,9 +47,11 @@ class PromisePage(StoredPage):
         classes = [(key, shown(words)) for key, words in CLASSES.items()]
         self.tolerance = ChoiceField([*classes, (_OWN, self.tr("own, plus-minus"))])
         self.tolerance.set_value("m")
-        self.own_mm = NumberField(low=0.001, high=10.0)
+        inch = inches_for(self.subject)
+        self.own_mm = LengthField(low_mm=0.001, high_mm=10.0, inch=inch)
         self.own_mm.set_value(0.15)
-        self.peg_mm, self.share = NumberField(low=0.5, high=500.0), NumberField(low=50.0, high=99.99)
+        self.peg_mm = LengthField(low_mm=0.5, high_mm=500.0, inch=inch)
+        self.share = NumberField(low=50.0, high=99.99)
         self.peg_mm.set_value(8.0)
         self.share.set_value(99.0)
         self.plot = PlotPane(self.tr("No pieces yet."))
@@ -68,6 +63,7 @@ class PromisePage(StoredPage):
         self.card = ResultCard(self.tr("What may be promised"))
         self.reports = ReportButton(self._report, self.tr("Repo&rts"))
         self._lay_out()
+        self.choose_unit(self.plot)
         self.group.changed.connect(self._show_again)
         self.tolerance.changed.connect(self._answer_tolerance)
         for field in (self.own_mm, self.peg_mm, self.share):
@@ -86,24 +82,25 @@ class PromisePage(StoredPage):
         Raises:
             InputError: field `value` where machine or lot is not picked; `own_mm` for a tolerance that cannot be.
         """
-        from core.guidance.partgroups import pieces_since
-
-        machine, lot, store = self.context.machine, self.context.lot, self.context.store
-        if machine is None or lot is None:
-            raise InputError("value", self.tr("Choose a machine and a lot above: a promise is made for the two."))
-        kept = store.trials("sizeerror", machine.id, lot.id, limit=_MOST_PIECES)
-        trials = tuple(store.trial(t.id) for t in reversed(kept) if t.state is TrialState.KEPT and t.id is not None)
-        since = pieces_since(store.settings(machine.id or 0, lot.id), lot.id, store.events(machine.id))
-        own = self.tolerance.value() == _OWN
-        self.peg_mm.value(), self.share.value()  # what cannot be is told at its field before anything is shown
-        tolerance = float(self.own_mm.value() or 0.0) if own else str(self.tolerance.value())
-        return Asked(trials, self.context.instrument, tolerance, since)
+        return pieces(self.context, self._wanted(), at_once)
 
     def compute(self, readings: Asked) -> PromiseJudgement:
         """Judge them: one call into the core."""
-        from core.guidance.promised import judge_promise
+        return judged(readings)
 
-        return judge_promise(*readings)
+    def work(self) -> Work:
+        """Return both for a worker."""
+        context, wanted = self.context, self._wanted()
+        return lambda step: judged(pieces(context, wanted, step))
+
+    def _wanted(self) -> Wanted:
+        machine, lot = self.context.machine, self.context.lot
+        if machine is None or lot is None:
+            raise InputError("value", self.tr("Choose a machine and a lot above: a promise is made for the two."))
+        own = self.tolerance.value() == _OWN
+        self.peg_mm.value(), self.share.value()  # what cannot be is told at its field before anything is shown
+        tolerance = float(self.own_mm.value() or 0.0) if own else str(self.tolerance.value())
+        return Wanted(machine.id or 0, lot.id or 0, self.context.instrument, tolerance)
 
     def show_result(self, result: PromiseJudgement) -> None:
         """Draw one class of features, list all, say what may be promised."""
@@ -122,13 +119,12 @@ class PromisePage(StoredPage):
 
     def record(self) -> Trial:
         """Return the promise of the picked machine and lot, with the pieces it rests on."""
-        machine, lot, instrument = self.context.machine, self.context.lot, self.context.instrument
         result = self.result
         return Trial(
             subject=self.subject,
-            machine_id=machine.id if machine else None,
-            lot_id=lot.id if lot else None,
-            instrument_id=instrument.id if instrument else None,
+            machine_id=self.context.machine_id,
+            lot_id=self.context.lot_id,
+            instrument_id=self.context.instrument_id,
             conditions={"tolerance": result.tolerance} if result else {},
             estimates=result.estimates() if result else (),
             used=result.trial_ids() if result else (),
@@ -140,7 +136,8 @@ class PromisePage(StoredPage):
 
     def keep(self) -> None:
         """Keep the promise, unless the card says why not."""
-        self.recompute()
+        if not self.is_up_to_date():
+            return
         if self.result is not None and (why_not := self._why_not_keep()):
             self.context.say(why_not, Level.WARNING)
             return
@@ -171,14 +168,15 @@ class PromisePage(StoredPage):
             trial = reports.newest_trial(self.context)
             check = self._check(trial.instrument_id) if trial else None
             return trial is not None and reportfiles.write_trial(self.context, trial, check, path, None)
-        check = self._check(self.context.instrument.id if self.context.instrument else None)
+        check = self._check(self.context.instrument_id)
         if kind == "card":
             return reportfiles.write_one(reports.card_pages(self.context, check), path)
         if self.result is None:
             return False
-        plots = {"promise": self.plot.data, **reports.proof_plots(self.context)}
+        inch, proofs = inches_for(self.subject), reports.proof_plots(self.context)
+        plots = {"promise": self.plot.data, **{n: plot_in_inch(plot) if inch else plot for n, plot in proofs.items()}}
         pictures = {name: drawn for name, plot in plots.items() if (drawn := reportfiles.plot_image(plot)) is not None}
-        return reportfiles.write_one(reports.promise_pages(self.context, check, self.result), path, pictures)
+        return reportfiles.write_one(reports.promise_pages(self.context, check, self.result), path, pictures, inch=inch)
 
     def _check(self, instrument_id: int | None) -> Trial | None:
         """Return the last check of an instrument."""
@@ -200,10 +198,8 @@ class PromisePage(StoredPage):
             self.show_result(self.result)
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         above = QHBoxLayout()
-        above.addWidget(heading, 1)
+        above.addWidget(heading(self.title), 1)
         above.addWidget(self.reports)
         self.grid.add("group", self.tr("&Features"), self.group)
         self.grid.add("tolerance", self.tr("&Tolerance asked for"), self.tolerance)

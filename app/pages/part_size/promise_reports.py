@@ -25,7 +25,8 @@ _CARD_TRIALS = 200
 def whose(context: Context, check: Trial | None) -> Of:
     """Return whose report is written, now."""
     assert context.machine is not None  # the button is offered with a machine only
-    return Of(context.machine, context.lot, context.instrument, check, datetime.now(UTC), our_version())
+    at, demo = datetime.now(UTC), context.store.is_demo
+    return Of(context.machine, context.lot, context.instrument, check, at, our_version(), demo)
 
 
 def promise_pages(context: Context, check: Trial | None, judged: PromiseJudgement) -> Report:

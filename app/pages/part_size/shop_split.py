@@ -6,11 +6,11 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, ClassVar
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
-from app.pages.part_size.storedpage import StoredPage
-from app.theme import STEP_PX
+from app.pages.part_size.linkedpairs import told_apart
+from app.pages.part_size.storedpage import StoredPage, Work, at_once
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
@@ -23,6 +23,7 @@ from core.records.rows import SettingInForce, Trial
 if TYPE_CHECKING:
     from core.guidance.shopadvice import ShopJudgement
     from core.guidance.splitshop import Shop
+
 
 
 class ShopSplitPage(StoredPage):
@@ -53,18 +54,16 @@ class ShopSplitPage(StoredPage):
 
     def read(self) -> Shop:
         """Return all that is kept, told apart."""
-        from core.guidance.splitshop import read_shop
-
-        store = self.context.store
-        machines = store.machines()
-        settings = [setting for machine in machines if machine.id for setting in store.settings(machine.id)]
-        return read_shop(machines, store.lots(), store.series, settings, store.events())
+        return told_apart(self.context, at_once)
 
     def compute(self, readings: Shop) -> ShopJudgement:
         """Judge it for the picked machine and lot: one call into the core."""
-        from core.guidance.shopadvice import judge_shop
+        return _judged(readings, self._picked(), str(self.tolerance.value()))
 
-        return judge_shop(readings, *self._picked(), str(self.tolerance.value()))
+    def work(self) -> Work:
+        """Return both for a worker."""
+        context, picked, tolerance = self.context, self._picked(), str(self.tolerance.value())
+        return lambda step: _judged(told_apart(context, step), picked, tolerance)
 
     def show_result(self, result: ShopJudgement) -> None:
         """Draw who printed what, fill the table, say what it means."""
@@ -110,7 +109,8 @@ class ShopSplitPage(StoredPage):
 
     def keep(self) -> None:
         """Keep the shares, unless the card says why not."""
-        self.recompute()
+        if not self.is_up_to_date():
+            return
         if self.result is not None and (why_not := self._why_not_keep(self.result)):
             self.context.say(why_not, Level.WARNING)
             return
@@ -121,8 +121,7 @@ class ShopSplitPage(StoredPage):
         self.picture.show_nothing()
 
     def _picked(self) -> tuple[int | None, int | None]:
-        machine, lot = self.context.machine, self.context.lot
-        return (machine.id if machine else None), (lot.id if lot else None)
+        return self.context.machine_id, self.context.lot_id
 
     def _why_not_keep(self, result: ShopJudgement) -> str:
         return "" if result.pairs else self.tr("Choose a machine and a lot above; their shares are kept.")
@@ -132,24 +131,17 @@ class ShopSplitPage(StoredPage):
             self.show_result(self.result)
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         self.grid.add("axis", self.tr("A&xis"), self.axis)
         self.grid.add("tolerance", self.tr("&Tolerance"), self.tolerance)
         for column, share in enumerate((1, 4)):
             self.grid.set_share(column, share)
-        across, left, down = QHBoxLayout(), QVBoxLayout(), QVBoxLayout(self)
-        left.setSpacing(STEP_PX)
-        left.addWidget(self.picture, 3)
-        left.addWidget(self.table, 2)
-        across.setSpacing(2 * STEP_PX)
-        across.addLayout(left, 58)
-        across.addWidget(self.card, 42)
-        down.setContentsMargins(0, 0, 0, 0)
-        down.setSpacing(STEP_PX)
-        for widget in (heading, self.grid):
-            down.addWidget(widget)
-        down.addLayout(across, 1)
+        self.lay_out(self.picture, 58)
         self.setFocusProxy(self.axis)
 
 
+
+
+def _judged(shop: Shop, picked: tuple[int | None, int | None], tolerance: str) -> ShopJudgement:
+    from core.guidance.shopadvice import judge_shop
+
+    return judge_shop(shop, *picked, tolerance)

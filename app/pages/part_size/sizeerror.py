@@ -9,7 +9,8 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QLabel, QWidget
 
 from app.context import Context
-from app.pages.part_size.keptbeside import linked_pairs
+from app.pages.kepttrials import newest_check
+from app.pages.part_size.linkedpairs import LinkedPairs
 from app.pages.part_size.sizeforetold import Foretold, expected_at, foretold
 from app.pages.part_size.sizeform import SizeForm
 from app.pages.part_size.sizerows import (
@@ -27,6 +28,8 @@ from core.errors import InputError, StoreError
 from core.records.rows import Trial
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QHideEvent
+
     from core.guidance.known import KeptResult
     from core.guidance.sizetrial import SizeJudgement, SizeReadings
     from core.guidance.splitpair import SplitPair
@@ -40,11 +43,13 @@ class Typed(NamedTuple):
 
 
 class Judged(NamedTuple):
-    """The same with what follows from them."""
+    """The same with what follows from them, and the kept trials that it relies on: flow, and the instrument's check."""
 
     readings: SizeReadings
     places: list[int]
     judgement: SizeJudgement
+    flow: int | None
+    check: Trial | None
 
 
 class SizeErrorPage(TrialPage):
@@ -56,7 +61,6 @@ class SizeErrorPage(TrialPage):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Size error")
-        self._linked: tuple[object, dict[str, SplitPair]] | None = None
         self._foretold: Foretold = {}
         form = SizeForm(self.picker)
         self.axis = ChoiceField([("x", "X")])
@@ -66,6 +70,8 @@ class SizeErrorPage(TrialPage):
         plot = PlotPane(self.tr("No readings yet. Type the first one at the left: it appears here at once."))
         plot.set_data(PlotData((), title=self.tr("Error against length")))
         self.lay_out(form, plot, ResultCard(), (self.axis_label, self.axis))
+        self.linked = LinkedPairs(self.card, context)
+        self.linked.found.connect(self.recompute)
         self._offer_axes(["x"])
         form.model.set_error_text(_error_text)
         self.axis.changed.connect(self.recompute)
@@ -82,19 +88,20 @@ class SizeErrorPage(TrialPage):
         """Judge the readings: one call into the core."""
         from core.guidance.sizetrial import judge_size_trial  # the window opens before the mathematics is needed
 
+        flow = self._flow_trial()
         try:
             judgement = judge_size_trial(
                 readings.readings,
                 self.context.machine,
                 self.context.instrument,
-                flow_checked=self._flow_trial() is not None,
+                flow_checked=flow is not None,
                 reversal=self._kept_reversal(),
                 split=self._split(),
             )
         except InputError as error:  # it counts the readings that count; the table has others between them
             row = None if error.row is None else readings.places[error.row]
             raise InputError(error.field, error.message, row) from error
-        return Judged(*readings, judgement)
+        return Judged(*readings, judgement, flow, newest_check(self.context, self.context.instrument_id))
 
     def show_result(self, result: Judged) -> None:
         """Draw the picture, write the verdict, mark what stands out."""
@@ -105,9 +112,9 @@ class SizeErrorPage(TrialPage):
         self._offer_axes(sorted(set(result.readings.axis)))
         rows = self.form.model.rows()
         self.plot.set_data(size_plot(result.readings, result.judgement, str(self.axis.value()), left_out(rows)))
-        instrument, check = self.context.instrument, self.instrument_check()
-        known = [instrument_row(instrument, check)] if instrument else []
-        known += self._flow_held()
+        instrument = self.context.instrument
+        known = [instrument_row(instrument, result.check)] if instrument else []
+        known += self._flow_held(result.flow)
         following = next_asked(rows, result.judgement.fit, instrument)
         card = size_card(result.judgement, self.why_not_keep(), known, following)
         self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
@@ -123,8 +130,8 @@ class SizeErrorPage(TrialPage):
             return self.trial_of()
         judgement = self.result.judgement
         verdict = [advice.as_json() for advice in judgement.advice]
-        check = self.instrument_check()
-        used = [number for number in (check.id if check else None, self._flow_trial()) if number is not None]
+        check = self.result.check
+        used = [number for number in (check.id if check else None, self.result.flow) if number is not None]
         used += [kept.trial_id for axis, kept in judgement.known.reversal.items() if axis in judgement.fit.axes]
         return self.trial_of(judgement.estimates(), verdict, judgement.method, used)
 
@@ -168,12 +175,11 @@ class SizeErrorPage(TrialPage):
             return None  # the flow is then asked for; keeping will say what is wrong with the store
         return newest[0] if newest else None
 
-    def _flow_held(self) -> list[tuple[str, str, str]]:
+    def _flow_held(self, number: int | None) -> list[tuple[str, str, str]]:
         """Say what the flow trial behind this print holds for."""
         from app.pages.part_size.keptbeside import flow_row
 
         try:
-            number = self._flow_trial()
             return [] if number is None else [flow_row(self.context, number)]
         except StoreError:
             return []  # only a row is lost; keeping will say what is wrong with the store
@@ -194,23 +200,25 @@ class SizeErrorPage(TrialPage):
 
     def _split(self) -> dict[str, SplitPair]:
         """Return by axis what other trials of the shop say of the picked machine and lot; read once a showing."""
-        here = self.context.machine, self.context.lot
-        if self._linked is None or self._linked[0] != here:
-            try:
-                self._linked = here, linked_pairs(self.context)
-            except (StoreError, InputError):
-                return {}  # the print speaks alone; keeping, or the page Drive, will say what is wrong
-        return self._linked[1]
+        try:
+            return self.linked.now()
+        except (StoreError, InputError):
+            return {}  # the print speaks alone; keeping, or the page Drive, will say what is wrong
 
     def shown(self) -> None:
         """Judge again by what was kept meanwhile."""
-        self._linked = None
+        self.linked.forget()
         self._bound()
         super().shown()
 
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Stop a work whose answer nobody waits for."""
+        super().hideEvent(event)
+        self.linked.forget()
+
     def _answer_kept(self, trial: Trial) -> None:
         """Judge again when a reversal trial of this machine was kept on its page."""
-        self._linked = None
+        self.linked.forget()
         super()._answer_kept(trial)
         if trial.subject == "reversal" and self._draft_of is not None:
             self.recompute()

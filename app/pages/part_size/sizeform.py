@@ -10,6 +10,7 @@ from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton
 
 from app.pages.part_size.sizerows import columns
+from app.units import inches_for
 from app.widgets.fields import ChoiceField, NumberField
 from app.widgets.gaugerows import rows_of
 from app.widgets.piecesketch import PieceSketch
@@ -26,6 +27,7 @@ from core.pieces.piece import Gauge, PrintSet
 OWN = "own"
 _FIRST = "comb_x"
 _ROOM_PX, _MORE_ROOM_PX = 430, 600  # of the table with all its columns
+_INCHES_PX = 120  # their numbers are longer
 _OWN_ROW = {"axis": "x", "kind": "outside"}
 
 
@@ -37,7 +39,7 @@ class SizeForm(TrialForm):
     """
 
     def __init__(self, picker: TrialPicker) -> None:
-        self.sketch = PieceSketch()
+        self.sketch = PieceSketch(inch=inches_for("sizeerror"))
         super().__init__(columns(), picker, above_entry=self.sketch)
         self.bounds = Bounds()
         self._planned: PrintSet | None = None
@@ -126,7 +128,8 @@ class SizeForm(TrialForm):
         """Show kind and axis of own lengths only, and what is expected where there is room; else it is said above."""
         given = self.piece.value() != OWN
         hidden = {"axis", "kind"} if given else set()
-        if self.table.width() < (_ROOM_PX if given else _MORE_ROOM_PX):
+        more_px = _INCHES_PX if self.model.inch else 0
+        if self.table.width() < (_ROOM_PX if given else _MORE_ROOM_PX) + more_px:
             hidden.add("expected")
         for place, column in enumerate(self.model.columns):
             self.table.setColumnHidden(place, column.key in hidden)

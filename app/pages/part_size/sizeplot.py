@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from app.pages.part_size.sizerows import LeftOut
+from app.units import hold
 from app.widgets.fields import number_text
 from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
 from app.words import shown
@@ -23,6 +24,7 @@ from core.guidance.sizetrial import SizeJudgement, SizeReadings
 from core.measuring.tolerance import CLASSES
 from core.part_size.features import FEATURES, FeatureKind, kind_words
 from core.part_size.forecast import small_piece_curve
+from core.pieces.gaugenames import gauge_words
 from core.quantity import coverage_factor, value_text
 from core.words import tr
 
@@ -73,7 +75,7 @@ def size_plot(
         curves=curves,
         warning_curve=_warning(readings, judgement, axis, mine, x),
         ground=None if FeatureKind.TRAVEL in _kinds(readings, mine) else _ground(readings, x),
-        x_label=shown(tr("commanded position, mm"))
+        x_label=hold(shown(tr("commanded position, mm")))
         if FeatureKind.TRAVEL in _kinds(readings, mine)
         else shown(tr("nominal length, mm")),
         y_label=shown(tr("measured − nominal, mm")),
@@ -121,7 +123,7 @@ def _tip(readings: SizeReadings, judgement: SizeJudgement, row: int) -> str:
     return shown(
         tr(
             "{name}: nominal {nominal} mm, read {reading} mm, error {error} mm, off the line by {rest} mm",
-            name=readings.feature[row] or shown(kind_words(FeatureKind(readings.kind[row]))),
+            name=gauge_words(readings.feature[row]) or kind_words(FeatureKind(readings.kind[row])),
             nominal=number_text(readings.nominal_mm[row]),
             reading=number_text(readings.measured_mm[row]),
             error=number_text(float(judgement.fit.reading_error_mm[row]), 3),

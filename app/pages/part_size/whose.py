@@ -6,12 +6,12 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
 from PySide6.QtCore import QSignalBlocker
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
-from app.pages.part_size.keptbeside import choices, kept_here, linked_pairs
+from app.pages.part_size.keptbeside import choices, kept_here
+from app.pages.part_size.linkedpairs import LinkedPairs
 from app.pages.part_size.storedpage import StoredPage
-from app.theme import STEP_PX
 from app.widgets.barsview import BarsPane
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, NumberField, TextField, local_text
@@ -22,6 +22,8 @@ from core.errors import InputError, StoreError
 from core.records.rows import Instrument, ShopValue, Trial
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QHideEvent
+
     from core.guidance.splitpair import SplitPair
     from core.guidance.whosejudge import WhoseJudgement
     from core.part_size.prediction import Changes
@@ -59,10 +61,12 @@ class WhosePage(StoredPage):
         headings = (self.tr("Part"), self.tr("Now, mm"), self.tr("After, mm"), self.tr("Note"))
         self.table = PlainTable(self.tr("The change on the shop's parts"), headings)
         self.card = ResultCard(self.tr("Before a change"))
+        self.linked = LinkedPairs(self.card, context)
         self._advised_for: int | None = None
         self._listed: ShopValue | None = None
         self._lay_out()
         self.trial.changed.connect(self.recompute)
+        self.linked.found.connect(self.recompute)
         for field in (self.offset_mm, self.factor_x, self.factor_y):
             field.changed.connect(self.recompute)
         self.parts.changed.connect(self._answer_parts)
@@ -82,6 +86,10 @@ class WhosePage(StoredPage):
         from core.part_size.prediction import Changes
 
         store = self.context.store
+        self._listed = store.shop_value(PARTS_KEY)
+        parts = parts_from(self._listed.value if self._listed else None)
+        if not self.parts.hasFocus():
+            self._show_parts(parts)
         trials = kept_here(self.context, "sizeerror")
         with QSignalBlocker(self.trial):
             self.trial.set_choices(choices(trials))
@@ -92,12 +100,8 @@ class WhosePage(StoredPage):
             self._advise(trial)
         factors = {"x": float(self.factor_x.value() or 1.0), "y": float(self.factor_y.value() or 1.0)}
         changes = Changes(float(self.offset_mm.value() or 0.0), factors)
-        self._listed = store.shop_value(PARTS_KEY)
-        parts = parts_from(self._listed.value if self._listed else None)
-        if not self.parts.hasFocus():
-            self._show_parts(parts)
         tolerance = trial.conditions.get("tolerance", "m")
-        return Asked(trial, self.context.instrument, parts, changes, tolerance, linked_pairs(self.context))
+        return Asked(trial, self.context.instrument, parts, changes, tolerance, self.linked.now())
 
     def compute(self, readings: Asked) -> WhoseJudgement:
         """Share out and try: one call into the core."""
@@ -118,6 +122,20 @@ class WhosePage(StoredPage):
         return Trial(subject=self.subject)
 
     # Hooks
+
+    def shown(self) -> None:
+        """Read what was kept meanwhile."""
+        self.linked.forget()
+        super().shown()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Stop a work whose answer nobody waits for."""
+        super().hideEvent(event)
+        self.linked.forget()
+
+    def _answer_context(self) -> None:
+        self.linked.forget()
+        super()._answer_context()
 
     def keep(self) -> None:
         """Say that there is nothing to keep here."""
@@ -162,8 +180,6 @@ class WhosePage(StoredPage):
         self.recompute()
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         for key, label, field, unit in (
             ("trial", self.tr("&Size trial"), self.trial, ""),
             ("offset_mm", self.tr("What if: &offset"), self.offset_mm, self.tr("mm a side")),
@@ -173,17 +189,6 @@ class WhosePage(StoredPage):
             self.grid.add(key, label, field, unit)
         self.grid.add("parts", self.tr("&Parts of the shop, mm; a semicolon between"), self.parts)
         self.grid.set_wide("parts")
-        left, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
-        left.setSpacing(STEP_PX)
-        left.addWidget(self.picture, 3)
-        left.addWidget(self.table, 2)
-        across.setSpacing(2 * STEP_PX)
-        across.addLayout(left, 60)
-        across.addWidget(self.card, 40)
-        down.setContentsMargins(0, 0, 0, 0)
-        down.setSpacing(STEP_PX)
-        for widget in (heading, self.grid):
-            down.addWidget(widget)
-        down.addLayout(across, 1)
+        self.lay_out(self.picture)
         self.card.keep_button.hide()
         self.setFocusProxy(self.trial)

@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
+from app.units import inch_digits, inches_for
 from app.widgets.barsview import Bar, BarsData
 from app.widgets.fields import local_text, number_text
 from app.widgets.resulttext import CardData, Paragraph
-from app.words import shown
+from app.words import Said, shown
 from core.guidance.ownparts import part_words
 from core.guidance.whosejudge import WhoseJudgement, cause_words
 from core.part_size.features import kind_words
 from core.quantity import coverage_factor, rounded_pair
-from core.words import tr
+from core.words import Words, tr
+
+_SURE = 0.99
 
 
 def whose_bars(judged: WhoseJudgement) -> BarsData:
@@ -23,7 +26,7 @@ def whose_bars(judged: WhoseJudgement) -> BarsData:
         parts = shares.value_mm[row].tolist()
         name = shown(
             tr("{kind} {axis} {length}", kind=kind_words(shares.kinds[row]), axis=shares.axes[row].upper(),
-               length=number_text(float(shares.nominal_mm[row])))
+               length=_bare(float(shares.nominal_mm[row])))
         )  # fmt: skip
         told = ", ".join(
             local_text(f"{cause} {rounded_pair(part, k * float(shares.u_mm[row, place]))[0]} ± "
@@ -40,6 +43,11 @@ def whose_bars(judged: WhoseJudgement) -> BarsData:
     )
 
 
+def _bare(length_mm: float) -> str:
+    """Return a length without its unit, in the unit that is shown."""
+    return local_text(inch_digits(length_mm)) if inches_for("whose") else number_text(length_mm)
+
+
 def whose_rows(judged: WhoseJudgement) -> list[tuple[str, ...]]:
     """Return part, error before and after with U, and whether it gets worse."""
     rows = []
@@ -47,7 +55,8 @@ def whose_rows(judged: WhoseJudgement) -> list[tuple[str, ...]]:
     for row, part in enumerate(judged.tried.parts):
         before, U = rounded_pair(float(found.as_is_mm[row]), float(found.U_mm[row]))
         after, _ = rounded_pair(float(found.error_mm[row]), float(found.U_mm[row]))
-        note = shown(tr("gets worse")) if judged.tried.worse[row] else ""
+        tried = judged.tried
+        note = shown(tr("gets worse")) if tried.worse[row] else shown(tr("not told apart")) if tried.unsure[row] else ""
         cells = (shown(part_words(part)), f"{before} ± {U}", f"{after} ± {U}", note)
         rows.append(tuple(local_text(cell) for cell in cells))
     return rows
@@ -58,24 +67,33 @@ def whose_card(judged: WhoseJudgement) -> CardData:
     tried = judged.tried
     stop, why = judged.stop
     percent = shown(
-        tr("The change improves the worst part ({part}) with a probability of {percent:.0f} %.",
-           part=part_words(tried.parts[tried.worst]), percent=100 * tried.p_better)
+        tr("The change improves the worst part ({part}) with a probability of {percent}.",
+           part=part_words(tried.parts[tried.worst]), percent=_probability(tried.p_better))
     )  # fmt: skip
     paragraphs = [
         Paragraph(shown(tr("Stop meter")), f"{shown(why)} {percent}", "good" if stop else "plain"),
     ]
     if tried.worse.any():
-        names = "; ".join(
+        names = Said("; ".join(
             shown(part_words(part)) for part, worse in zip(tried.parts, tried.worse, strict=True) if worse
-        )
+        ))
         says = tr("These parts get worse by the change: {names}.", names=names)
-        paragraphs.append(Paragraph(shown(tr("Mind")), shown(says), "warning"))
+        paragraphs.append(Paragraph(shown(tr("Please note")), shown(says), "warning"))
     paragraphs += _moves(judged)
     if tried.untold:
-        names = "; ".join(shown(part_words(part)) for part in tried.untold)
+        names = Said("; ".join(shown(part_words(part)) for part in tried.untold))
         says = tr("This trial does not tell these parts of the list: {names}.", names=names)
         paragraphs.append(Paragraph(shown(tr("Cannot tell yet")), shown(says), "unknown"))
     return CardData(tuple(paragraphs), can_keep=False)
+
+
+def _probability(p: float) -> Words:
+    """Return a probability in percent; draws prove neither 0 nor 100 %."""
+    if p > _SURE:
+        return tr("more than {percent:.0f} %", percent=100 * _SURE)
+    if p < 1.0 - _SURE:
+        return tr("less than {percent:.0f} %", percent=100 * (1.0 - _SURE))
+    return tr("{percent:.0f} %", percent=100 * p)
 
 
 def _moves(judged: WhoseJudgement) -> list[Paragraph]:
@@ -85,13 +103,13 @@ def _moves(judged: WhoseJudgement) -> list[Paragraph]:
     part = shown(part_words(judged.largest))
     after, U = rounded_pair(float(judged.advised.error_mm[0]), float(judged.advised.U_mm[0]))
     before, _ = rounded_pair(float(judged.advised.as_is_mm[0]), float(judged.advised.U_mm[0]))
-    says = tr("The change that this trial advises takes {part} from {before} to {after} ± {U} mm.",
+    says = tr("The change that this trial advises takes {part} from {before} ± {U} mm to {after} ± {U} mm.",
               part=part, before=before, after=after, U=U)  # fmt: skip
     paragraphs = [Paragraph(shown(tr("Advised")), shown(says))]
     for name, move in judged.wrong:
         says = tr(
-            "With {name} (steps × {factor:.5f}) {part} would go from {before} to {after} ± {U} mm; of a filament that "
-            "does not shrink it would then be {other} mm off.",
+            "With {name} (steps × {factor:.5f}) {part} would go from {before} ± {U} mm to {after} ± {U} mm; of a "
+            "filament that does not shrink it would then be {other} mm off.",
             name=name,
             factor=move.factor,
             part=part,

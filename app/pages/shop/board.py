@@ -14,12 +14,15 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QTimer
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
+from app.firststart import FirstStart
+from app.options import OPEN
 from app.pages.base import Page
 from app.pages.shop.boardmodel import BoardFilter, BoardModel, BoardRow
 from app.pages.shop.boardreader import Board, read_board
 from app.pages.shop.boardtable import BoardTable
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField
+from app.widgets.labels import heading
 from app.words import shown
 from core.errors import StoreError
 from core.records.rows import Trial
@@ -43,18 +46,22 @@ class BoardPage(Page):
         self.model = BoardModel(self)
         self.sight = BoardFilter(self.model, self)
         self.table = BoardTable(self.sight)
+        self.start = FirstStart()
         self._board: Board | None = None
         self._work: Iterator[int] = iter(())
         self._timer = QTimer(self)
         self._timer.setInterval(0)
         self._lay_out()
-        self.setFocusProxy(self.finder)
         self._timer.timeout.connect(self._work_on)
         self.finder.textChanged.connect(self._choose)
         self.finder.returnPressed.connect(self.table.setFocus)
         self.wanted.changed.connect(self._choose)
         self.table.activated.connect(self._open_walk)
         self.open_button.clicked.connect(self._open_chosen)
+        self.start.add.clicked.connect(self._add_machine)
+        self.start.demo.clicked.connect(self._try_demo)
+        self.start.steps.clicked.connect(context.first_steps_asked)
+        self.start.help.clicked.connect(context.help_asked)
         for changed in (context.kept, context.logged, context.machines_changed):
             changed.connect(self._answer_context)
 
@@ -70,6 +77,7 @@ class BoardPage(Page):
     def show_result(self, result: Board) -> None:
         """Show the machines; what they want follows."""
         self._board = result
+        self._show_start(not result.machines)
         self.model.show_rows([BoardRow(machine, result.lot_name(machine.id)) for machine in result.machines])
         self.count.setText(self._counted())
         self._work = self._work_out(result)
@@ -80,13 +88,6 @@ class BoardPage(Page):
         return Trial(self.subject)
 
     # Hooks
-
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
 
     def keep(self) -> None:
         """Say that there is nothing to keep here."""
@@ -157,8 +158,6 @@ class BoardPage(Page):
 
     def _counted(self) -> str:
         seen, every = self.sight.rowCount(), len(self.model.rows)
-        if not every:
-            return self.tr("No machine yet. Add one with the list above, or on the page Drive.")
         if seen == every:
             return self.tr("Machines: {every}").format(every=every)
         return self.tr("{seen} of {every} machines").format(seen=seen, every=every)
@@ -176,13 +175,27 @@ class BoardPage(Page):
             self.context.select_lot(row.line.lot_id)
         self.context.page_asked.emit("walk")
 
+    def _add_machine(self) -> None:
+        self.context.select_machine(None)
+        self.context.page_asked.emit("drive")
+
+    def _try_demo(self) -> None:
+        self.start.demo.setEnabled(False)  # once is enough
+        self.context.demo_asked.emit(OPEN)
+
+    def _show_start(self, empty: bool) -> None:
+        """Show where to begin instead of a table without a line."""
+        for widget in (self._card, self.finder, self.wanted, self.count, self.open_button):
+            widget.setVisible(not empty)
+        self.start.setVisible(empty)
+        self.start.demo.setEnabled(True)
+        self.setFocusProxy(self.start if empty else self.finder)
+
     def _answer_context(self, _what: Any = None) -> None:
         if self.isVisible():
             self.recompute()
 
     def _lay_out(self) -> None:
-        heading = QLabel(self.title)
-        heading.setObjectName("heading")
         self.count.setObjectName("quiet")
         self.finder.setPlaceholderText(self.tr("machine or lot"))
         self.finder.setAccessibleName(self.tr("Find a machine or lot"))
@@ -198,14 +211,14 @@ class BoardPage(Page):
                 ("verified", self.tr("verified")),
             ]
         )
-        card = QFrame()
+        self._card = card = QFrame()
         card.setObjectName("card")
         inside = QVBoxLayout(card)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.table)
         above = QHBoxLayout()
         above.setSpacing(2 * STEP_PX)
-        above.addWidget(heading)
+        above.addWidget(heading(self.title))
         above.addWidget(self.finder)
         above.addWidget(self.wanted)
         above.addWidget(self.count, 1)
@@ -215,3 +228,5 @@ class BoardPage(Page):
         down.setSpacing(STEP_PX)
         down.addLayout(above)
         down.addWidget(card, 1)
+        down.addWidget(self.start, 1)
+        self._show_start(False)

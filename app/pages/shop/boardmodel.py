@@ -8,26 +8,22 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from PySide6.QtCore import (
-    QAbstractTableModel,
-    QDate,
-    QLocale,
-    QModelIndex,
     QObject,
-    QPersistentModelIndex,
     QSortFilterProxyModel,
     Qt,
 )
 from PySide6.QtGui import QColor, QFont
 
+from app.dates import day_text
 from app.pages.shop.walksteps import SIGNS, state_colour, state_words
 from app.theme import tokens
+from app.widgets.rowsmodel import AnyIndex, RowsModel
 from app.words import shown
 from core.guidance.board import BoardLine
 from core.guidance.walk import State
 from core.guidance.walkwords import step_title
 from core.records.rows import Machine
 
-_AnyIndex = QModelIndex | QPersistentModelIndex
 SORT_ROLE = int(Qt.ItemDataRole.UserRole)
 NAME, LOT, NEXT, STALE, DOUBT, VERIFIED, PROMISE, DRIFT = range(8)
 _ORDER = {State.STALE: 0, State.DOUBT: 1, State.NEXT: 2, None: 3}
@@ -46,13 +42,13 @@ class BoardRow:
     drifts: bool = False
 
 
-class BoardModel(QAbstractTableModel):
+class BoardModel(RowsModel):
     """All machines."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.rows: list[BoardRow] = []
-        self._titles = (
+        self.titles = (
             self.tr("Machine"),
             self.tr("Lot"),
             self.tr("To do first"),
@@ -73,21 +69,11 @@ class BoardModel(QAbstractTableModel):
         """Tell that rows know more than before."""
         self.dataChanged.emit(self.index(first, 0), self.index(last, DRIFT))
 
-    def rowCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return the number of machines."""
-        return 0 if parent is not None and parent.isValid() else len(self.rows)
+    def held(self) -> list[BoardRow]:
+        """Return the machines."""
+        return self.rows
 
-    def columnCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return the number of columns."""
-        return 0 if parent is not None and parent.isValid() else len(self._titles)
-
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        """Return the title of a column."""
-        if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return self._titles[section]
-        return None
-
-    def data(self, index: _AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+    def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows, or what it is sorted by."""
         row, column = self.rows[index.row()], index.column()
         if role == Qt.ItemDataRole.DisplayRole:
@@ -102,7 +88,7 @@ class BoardModel(QAbstractTableModel):
             return font
         if role == Qt.ItemDataRole.ToolTipRole:
             return cell_text(row, column)
-        return None
+        return self.told(index, role)
 
 
 class BoardFilter(QSortFilterProxyModel):
@@ -120,7 +106,7 @@ class BoardFilter(QSortFilterProxyModel):
         self._text, self._wanted = text.strip().casefold(), wanted
         self.invalidate()
 
-    def filterAcceptsRow(self, source_row: int, source_parent: _AnyIndex) -> bool:  # noqa: ARG002
+    def filterAcceptsRow(self, source_row: int, source_parent: AnyIndex) -> bool:  # noqa: ARG002
         """Return whether a machine is in sight."""
         model = self.sourceModel()
         assert isinstance(model, BoardModel)
@@ -193,7 +179,4 @@ def natural(text: str) -> str:
 
 
 def _day(at: datetime | None) -> str:
-    if at is None:
-        return ""
-    local = at.astimezone()
-    return QLocale().toString(QDate(local.year, local.month, local.day), QLocale.FormatType.ShortFormat)
+    return day_text(at)

@@ -6,11 +6,11 @@ from dataclasses import dataclass, field
 
 from app.context import Context
 from app.walkreader import read_checks
-from app.words import shown
+from app.words import local_numbers, shown
 from core.guidance.board import BoardLine, board_line, loaded_lots, serials_by_machine
 from core.guidance.logentries import estimate_text
 from core.guidance.walk import walk_state
-from core.guidance.walkplan import shop_plan
+from core.guidance.walkplan import Scope, shop_plan
 from core.records.rows import Event, InUse, Machine, SettingInForce, Trial
 from core.words import tr
 
@@ -54,7 +54,7 @@ class Board:
             return ""
         kept = context.store.trial(line.promise_id).estimates
         promised = [estimate for estimate in kept if estimate.name.startswith("promise_")]
-        return estimate_text(promised[0]) if promised else ""
+        return local_numbers(estimate_text(promised[0])) if promised else ""
 
     def drift(self, context: Context, machine: Machine) -> tuple[str, bool]:
         """Return what the charts of a machine say, and whether it is a signal; nothing where they have no limits."""
@@ -83,7 +83,9 @@ def read_board(context: Context) -> Board:
     store = context.store
     newest = store.newest_kept()
     loaded = loaded_lots(newest)
-    wanted = serials_by_machine(newest, loaded)
+    plan = shop_plan()
+    of_lots = {subject for kind in plan.results.values() if kind.scope is Scope.LOT for subject in kind.subjects}
+    wanted = serials_by_machine(newest, loaded, of_lots)
     by_serial = {trial.serial: trial for trial in store.in_use({serial for some in wanted.values() for serial in some})}
     by_id = {trial.id: trial for trial in by_serial.values()}
     board = Board(

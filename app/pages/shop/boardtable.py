@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont, QFontMetrics
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.pages.shop.boardmodel import DOUBT, DRIFT, LOT, NAME, NEXT, PROMISE, STALE, VERIFIED, BoardFilter
 
 _WIDTHS = {NAME: 100, LOT: 76, NEXT: 156, VERIFIED: 92, PROMISE: 90, DRIFT: 90}
 _ROW_PX = 27
+_BESIDE_HEAD_PX = 14
+_LEAST_PX = 776  # all columns in the smallest window
 
 
 class BoardTable(QTableView):
@@ -32,5 +35,16 @@ class BoardTable(QTableView):
         heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in (STALE, DOUBT):
             heads.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
-        for column, width in _WIDTHS.items():
+        widths = {column: max(width, self._head_px(column)) for column, width in _WIDTHS.items()}
+        stretched = 2 * max(self._head_px(column) for column in (STALE, DOUBT))
+        over = sum(widths.values()) + stretched - _LEAST_PX  # what is too wide for the smallest window
+        widths[NEXT] = max(widths[NEXT] - max(over, 0), self._head_px(NEXT))
+        for column, width in widths.items():
             heads.resizeSection(column, width)
+
+    def _head_px(self, column: int) -> int:
+        """Return the width of a heading, without the arrow of the column that is sorted."""
+        bold = QFont(self.font())
+        bold.setBold(True)
+        title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
+        return QFontMetrics(bold).horizontalAdvance(title) + _BESIDE_HEAD_PX

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QHeaderView, QPushButton, QWidget
 
 from app.pages.shop.storagecards import Card, line_label
+from app.widgets.fields import local_text
 from app.widgets.plaintable import PlainTable
 from core.records.rows import Backup, BackupKind
 
@@ -18,8 +19,13 @@ class CopiesCard(Card):
     chosen = Signal(object)
     restored = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, is_demo: bool = False, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._none_yet = (
+            self.tr("No copy yet. Of the demo shop one is made only when you ask for it.")
+            if is_demo
+            else self.tr("No copy yet. One is made each day when the program starts, and before every upgrade.")
+        )
         self.title.setText(self.tr("Copies"))
         headings = (self.tr("Made"), self.tr("Why"), self.tr("Size"))
         self.table = PlainTable(self.tr("Copies of the database"), headings, numbers_from=2)
@@ -56,14 +62,15 @@ class CopiesCard(Card):
         }
         self.table.rows.set_rows(
             [
-                (f"{each.made_at.astimezone():%Y-%m-%d %H:%M}", kinds[each.kind], f"{each.size / 2**20:.1f} MiB")
+                (
+                    f"{each.made_at.astimezone():%Y-%m-%d %H:%M}",
+                    kinds[each.kind],
+                    local_text(f"{each.size / 2**20:.1f} MiB"),
+                )
                 for each in backups
             ]
         )
-        self.folder.setText(
-            self.tr("In {folder}").format(folder=folder) if backups else
-            self.tr("No copy yet. One is made each day when the program starts, and before every upgrade.")
-        )  # fmt: skip
+        self.folder.setText(self.tr("In {folder}").format(folder=folder) if backups else self._none_yet)
         self.show_preview("")
         self._leave()
 

@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
-from app.widgets.fields import ChoiceField, NumberField, TextField
+from app.widgets.fields import ChoiceField, NumberField, TextField, local_text
+from app.widgets.labels import heading, quiet
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -55,18 +56,14 @@ class DecisionPane(QWidget):
     def _lay_out(self) -> None:
         left = QFrame()
         left.setObjectName("card")
-        heading = QLabel(self.tr("Put a value in force"))
-        heading.setObjectName("heading")
-        says = QLabel(self.tr("One change, one prediction, one check: print and read a piece before the next change."))
-        says.setObjectName("quiet")
-        says.setWordWrap(True)
+        says = quiet(self.tr("One change, one prediction, one check: print and read a piece before the next change."))
         foot = QHBoxLayout()
         foot.addStretch(1)
         foot.addWidget(self.put)
         column = QVBoxLayout(left)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.setSpacing(STEP_PX)
-        column.addWidget(heading)
+        column.addWidget(heading(self.tr("Put a value in force")))
         column.addWidget(self.form)
         column.addWidget(says)
         column.addStretch(1)
@@ -112,13 +109,13 @@ class DecisionDesk(QObject):
         return texts
 
     def _look(self) -> None:
-        machine, lot, store = self._context.machine, self._context.lot, self._context.store
+        machine, lot_id, store = self._context.machine, self._context.lot_id, self._context.store
         self._proposal = self._read = None
         self._pane.put.setEnabled(machine is not None)
         if machine is None or machine.id is None:
             self._pane.card.show_empty()
             return
-        kind, lot_id = self._pane.chosen(), lot.id if lot else None
+        kind = self._pane.chosen()
         newest = store.newest(kind.estimate, machine.id, lot_id) if kind.estimate and lot_id is not None else None
         if newest is not None:
             begun = store.trial(newest[0]).started_at
@@ -130,7 +127,7 @@ class DecisionDesk(QObject):
         found = self._proposal
         if found is None or found.new is None or found.because is None:
             return {"new": "", "because": ""}
-        return {"new": f"{found.new:.6g}", "because": shown(found.because)}
+        return {"new": local_text(f"{found.new:.6g}"), "because": shown(found.because)}
 
     def _fill_in(self) -> None:
         self._pane.form.set_texts(self._proposed())
@@ -145,14 +142,14 @@ class DecisionDesk(QObject):
         self._fill_in()
 
     def _put(self) -> None:
-        machine, lot, pane = self._context.machine, self._context.lot, self._pane
+        machine, pane = self._context.machine, self._pane
         if machine is None or machine.id is None or self._proposal is None:
             return
         pane.form.clear_problems()
         try:
             values = pane.form.values()
             new, because = float(values["new"] or 0.0), str(values["because"] or "")
-            place = machine.id, lot.id if lot else None
+            place = machine.id, self._context.lot_id
             setting = decided(pane.chosen(), self._proposal, place, new, because, self._read)
             self._context.store.put_in_force(setting)
         except InputError as error:

@@ -4,25 +4,26 @@ from __future__ import annotations
 
 from typing import Any, ClassVar
 
-from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
 
+from app.authors import sign_as
 from app.context import Context, Level
-from app.eventform import remember_author
 from app.pages.base import Page
 from app.pages.shop.decisionpane import DecisionDesk, DecisionPane
-from app.pages.shop.logdoing import attach_picture, let_go, may_go, pictures_of
+from app.pages.shop.logdoing import add_note, attach_picture, let_go, may_go
 from app.pages.shop.logpane import LogPane
-from app.pages.shop.logreader import Log, based_on, read_log, trial_before
+from app.pages.shop.logreader import Log, read_entry, read_log
 from app.pages.shop.logtext import entry_card
 from app.pages.shop.logwords import NOTE, UnsentWords
 from app.pages.shop.settingsdesk import SettingsDesk
 from app.pages.shop.settingspane import SettingsPane
 from app.theme import STEP_PX
+from app.widgets.parts import Parts
 from app.widgets.tabs import Tabs
 from app.words import shown
 from core.errors import InputError, StoreError
-from core.guidance.logentries import Entry, Moved, compare_trials
-from core.records.rows import Event, SettingInForce, Trial
+from core.guidance.logentries import Entry
+from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 _TEMPLATE = "template"
@@ -38,7 +39,7 @@ class LogbookPage(Page):
         super().__init__(context, parent)
         self.title = self.tr("Logbook")
         self.log, self.settings_pane = LogPane(self.title), SettingsPane()
-        self.tabs, self.parts = Tabs(self.tr("Log or settings")), QStackedWidget()
+        self.tabs, self.parts = Tabs(self.tr("Log or settings")), Parts()
         self.desk = SettingsDesk(context, self.settings_pane)
         self.decision_pane = DecisionPane()
         self.decisions = DecisionDesk(context, self.decision_pane)
@@ -71,20 +72,10 @@ class LogbookPage(Page):
 
     def record(self) -> Trial:
         """Return what is typed and not saved: words for an entry, and a template."""
-        machine, lot = self.context.machine, self.context.lot
         readings = {"field": list(self._typed), "raw": list(self._typed.values())}
-        return Trial(
-            self.subject, machine_id=machine.id if machine else None, lot_id=lot.id if lot else None, readings=readings
-        )
+        return Trial(self.subject, self.context.machine_id, self.context.lot_id, readings=readings)
 
     # Hooks
-
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
 
     def keep(self) -> None:
         """Say that entries come from elsewhere."""
@@ -104,6 +95,12 @@ class LogbookPage(Page):
         self.log.author.setText(self.context.store.author)
         self.recompute()
 
+    def reveal(self, widget: QWidget) -> None:
+        """Turn to the part whose entry was undone."""
+        for place, part in enumerate((self.log, self.settings_pane, self.decision_pane)):
+            if part.isAncestorOf(widget):
+                self.tabs.setCurrentIndex(place)
+
     def save_draft(self) -> bool:
         """Commit what is typed and not saved."""
         typed = self.words.typed() | {_TEMPLATE: self.desk.unsaved_template() or ""}
@@ -113,27 +110,21 @@ class LogbookPage(Page):
 
     def _show_chosen(self) -> None:
         entry = self.log.chosen()
+        if self._entry != entry:
+            self.undoing.forget()  # what was typed for another entry stays with it
         self._entry = entry
         self.words.follow(entry)
         if entry is None or self.result is None:
             self.log.card.show_entry(None, None, (), {})
             return
         try:
-            before, moved = self._compared(entry)
-            based = based_on(self.context, entry, self.result.changes)
-            attached = pictures_of(self.context, entry)
-            contents = {found.id or 0: self.context.store.attachment_content(found.id or 0) for found in attached}
+            known = read_entry(self.context, entry, self.result.changes)
         except (InputError, StoreError) as error:
             self.context.say(shown(error.message), Level.ERROR)
             return
-        card = entry_card(entry, self.log.model.where(entry), before, moved, self.result.changes, based)
-        self.log.card.show_entry(entry, card, attached, contents, self._can_go(entry))
-
-    def _compared(self, entry: Entry) -> tuple[Trial | None, tuple[Moved, ...]]:
-        if not isinstance(entry.row, Trial):
-            return None, ()
-        before = trial_before(self.context, entry.row)
-        return before, compare_trials(before, entry.row) if before else ()
+        where, changes = self.log.model.where(entry), self.result.changes
+        card = entry_card(entry, where, known.before, known.moved, changes, known.based)
+        self.log.card.show_entry(entry, card, known.attached, known.contents, self._can_go(entry))
 
     def _can_go(self, entry: Entry) -> bool:
         change = self.result.changes.get(entry.row.id) if isinstance(entry.row, SettingInForce) else None
@@ -165,14 +156,11 @@ class LogbookPage(Page):
         if not note or entry is None:
             self.log.card.form.show_problem(NOTE, shown(tr("Type the words of the note first.")))
             return
-        trial_id = entry.row.id if isinstance(entry.row, Trial) else None
-        event = Event("note", entry.machine_id, entry.lot_id, trial_id=trial_id, note=note)
         try:
-            logged = self.context.store.log_event(event)
+            add_note(self.context, entry, note)
         except (InputError, StoreError) as error:
             self.context.say(shown(error.message), Level.ERROR)
             return
-        self.context.logged.emit(logged)
         self._after(entry, self.tr("Note added."))
 
     def _after(self, entry: Entry, says: str) -> None:
@@ -204,10 +192,7 @@ class LogbookPage(Page):
         self._after(entry, self.tr("Picture attached."))
 
     def _sign(self) -> None:
-        name = self.log.author.text().strip()
-        if name and name != self.context.store.author:
-            self.context.sign(name)
-            remember_author(self.context, name)
+        sign_as(self.context, self.log.author.text())
 
     def _answer_context(self, _what: Any = None) -> None:
         if self.isVisible():
@@ -215,6 +200,7 @@ class LogbookPage(Page):
 
     def _wire(self) -> None:
         self.log.choice_changed.connect(self.recompute)
+        self.context.trial_asked.connect(self._show_trial)
         self.log.entry_chosen.connect(self._show_chosen)
         self.log.author.editingFinished.connect(self._sign)
         self.log.card.gone_asked.connect(self._let_go)
@@ -227,6 +213,12 @@ class LogbookPage(Page):
         self.tabs.currentChanged.connect(self.parts.setCurrentIndex)
         for changed in (self.context.kept, self.context.logged, self.context.machine_changed, self.context.lot_changed):
             changed.connect(self._answer_context)
+
+    def _show_trial(self, trial_id: int) -> None:
+        """Choose the entry of a trial that is to be withdrawn, and ask for the reason."""
+        self.tabs.setCurrentIndex(0)
+        self.log.show_trial(trial_id)
+        self.log.card.form.take_focus()
 
     def _show_put(self) -> None:
         self.save_draft()

@@ -38,6 +38,18 @@ def let_go(context: Context, entry: Entry, note: str) -> None:
         context.logged.emit(store.log_event(back))
 
 
+def add_note(context: Context, entry: Entry, note: str) -> None:
+    """Log words about an entry; those about a trial hang on it.
+
+    Raises:
+        InputError: the note cannot be kept as it is.
+        StoreError: the database refuses.
+    """
+    trial_id = entry.row.id if isinstance(entry.row, Trial) else None
+    event = Event("note", entry.machine_id, entry.lot_id, trial_id=trial_id, note=note)
+    context.logged.emit(context.store.log_event(event))
+
+
 def attach_picture(context: Context, entry: Entry, path: str, note: str) -> None:
     """Keep a picture file with an entry, made small; that of a setting hangs on a note of its own.
 

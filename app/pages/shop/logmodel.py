@@ -4,20 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QAbstractTableModel, QLocale, QModelIndex, QObject, QPersistentModelIndex, Qt
+from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QColor, QFont
 
+from app.dates import moment_text
 from app.theme import tokens
+from app.widgets.rowsmodel import AnyIndex, RowsModel
 from app.words import shown
 from core.guidance.logentries import Entry, EntryKind
 
-_AnyIndex = QModelIndex | QPersistentModelIndex
 WHEN, WHAT, WHERE, WHO = range(4)
 SIGNS = {EntryKind.TRIAL: "◆", EntryKind.SETTING: "⇄", EntryKind.EVENT: "!"}
 
 
-class LogModel(QAbstractTableModel):
+class LogModel(RowsModel):
     """Entries, newest first; those in sight are chosen by a text and a kind."""
+
+    names = WHAT
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -25,7 +28,7 @@ class LogModel(QAbstractTableModel):
         self._all: tuple[Entry, ...] = ()
         self._machines: Mapping[int, str] = {}
         self._lots: Mapping[int, str] = {}
-        self._titles = (self.tr("When"), self.tr("What"), self.tr("Where"), self.tr("Who"))
+        self.titles = (self.tr("When"), self.tr("What"), self.tr("Where"), self.tr("Who"))
 
     def show_entries(self, entries: Sequence[Entry], machines: Mapping[int, str], lots: Mapping[int, str]) -> None:
         """Hold these entries, with the names of machines and lots."""
@@ -49,21 +52,11 @@ class LogModel(QAbstractTableModel):
         names = (self._machines.get(entry.machine_id or 0, ""), self._lots.get(entry.lot_id or 0, ""))
         return ", ".join(name for name in names if name)
 
-    def rowCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return the number of entries in sight."""
-        return 0 if parent is not None and parent.isValid() else len(self.entries)
+    def held(self) -> list[Entry]:
+        """Return the entries in sight."""
+        return self.entries
 
-    def columnCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return the number of columns."""
-        return 0 if parent is not None and parent.isValid() else len(self._titles)
-
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        """Return the title of a column."""
-        if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return self._titles[section]
-        return None
-
-    def data(self, index: _AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+    def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows; what no longer counts is struck out."""
         entry = self.entries[index.row()]
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
@@ -75,7 +68,7 @@ class LogModel(QAbstractTableModel):
             return font
         if role == Qt.ItemDataRole.ForegroundRole and (entry.gone or index.column() != WHAT):
             return QColor(tokens().quiet)
-        return None
+        return self.told(index, role)
 
     def _searched(self, entry: Entry) -> str:
         return f"{shown(entry.title)} {self.where(entry)} {entry.author}".casefold()
@@ -83,9 +76,4 @@ class LogModel(QAbstractTableModel):
 
 def when_text(entry: Entry) -> str:
     """Return when an entry was made, in local time."""
-    if entry.at is None:
-        return ""
-    from PySide6.QtCore import QDateTime
-
-    at = QDateTime.fromSecsSinceEpoch(int(entry.at.timestamp()))
-    return QLocale().toString(at, QLocale.FormatType.ShortFormat)
+    return moment_text(entry.at)

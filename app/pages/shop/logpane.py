@@ -66,15 +66,22 @@ class LogPane(QWidget):
         self.model.show_entries(log.entries, log.machines, log.lots)
         self._choose()
         if chosen is not None:
-            self._go_to(chosen)
+            self._go_to((chosen.kind, chosen.row.id))
 
     def chosen(self) -> Entry | None:
         """Return the entry in sight."""
         row = self.table.currentIndex().row()
         return self.model.entries[row] if 0 <= row < len(self.model.entries) else None
 
-    def _go_to(self, entry: Entry) -> None:
-        wanted = (entry.kind, entry.row.id)
+    def show_trial(self, trial_id: int) -> None:
+        """Choose the entry of a trial, whatever was looked for before."""
+        self.finder.clear()
+        self.kind.set_value("")
+        self._choose()
+        self._go_to((EntryKind.TRIAL, trial_id))
+        self.entry_chosen.emit()
+
+    def _go_to(self, wanted: tuple[EntryKind, int | None]) -> None:
         row = next((row for row, found in enumerate(self.model.entries) if (found.kind, found.row.id) == wanted), None)
         if row is not None:
             with QSignalBlocker(self.table.selectionModel()):
@@ -87,34 +94,16 @@ class LogPane(QWidget):
         if not every:
             text = self.tr("Nothing was kept here yet.")
         elif seen == every:
-            text = self.tr("{every} entries").format(every=every)
+            text = self.tr("Entries: {every}").format(every=every)
         else:
-            text = self.tr("{seen} of {every} entries").format(seen=seen, every=every)
+            text = self.tr("Entries: {seen} of {every}").format(seen=seen, every=every)
         if every >= MOST_TRIALS:
             text += self.tr("; the newest, choose a machine for older ones")
         self.count.setText(text)
         self.entry_chosen.emit()
 
     def _lay_out(self) -> None:
-        self._heading.setObjectName("heading")
-        self.count.setObjectName("quiet")
-        self.whose.setAccessibleName(self.tr("Whose log"))
-        self.kind.setAccessibleName(self.tr("Kind of entries"))
-        self.kind.set_choices(
-            [
-                ("", self.tr("all entries")),
-                (str(EntryKind.TRIAL), self.tr("trials")),
-                (str(EntryKind.SETTING), self.tr("settings")),
-                (str(EntryKind.EVENT), self.tr("events")),
-            ]
-        )
-        for field in (self.whose, self.kind):
-            field.setMaximumWidth(180)
-        self.finder.setPlaceholderText(self.tr("find in the log"))
-        self.finder.setAccessibleName(self.tr("Find in the log"))
-        self.author.setPlaceholderText(self.tr("your name, asked once"))
-        self.author.setAccessibleName(self.tr("Who is at work here"))
-        self.author.setMaximumWidth(170)
+        self._name_choices()
         at_work = QLabel(self.tr("At wor&k"))
         at_work.setObjectName("quiet")
         at_work.setBuddy(self.author)
@@ -140,6 +129,27 @@ class LogPane(QWidget):
         down.setSpacing(STEP_PX)
         down.addLayout(above)
         down.addLayout(across, 1)
+
+    def _name_choices(self) -> None:
+        self._heading.setObjectName("heading")
+        self.count.setObjectName("quiet")
+        self.whose.setAccessibleName(self.tr("Whose log"))
+        self.kind.setAccessibleName(self.tr("Kind of entries"))
+        self.kind.set_choices(
+            [
+                ("", self.tr("all entries")),
+                (str(EntryKind.TRIAL), self.tr("trials")),
+                (str(EntryKind.SETTING), self.tr("settings")),
+                (str(EntryKind.EVENT), self.tr("events")),
+            ]
+        )
+        for field in (self.whose, self.kind):
+            field.setMaximumWidth(180)
+        self.finder.setPlaceholderText(self.tr("find in the log"))
+        self.finder.setAccessibleName(self.tr("Find in the log"))
+        self.author.setPlaceholderText(self.tr("your name, asked once"))
+        self.author.setAccessibleName(self.tr("Who is at work here"))
+        self.author.setMaximumWidth(170)
 
     def _dress_table(self) -> None:
         table = self.table

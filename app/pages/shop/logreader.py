@@ -6,9 +6,10 @@ from dataclasses import dataclass
 
 from app.context import Context
 from app.pages import PAGES
+from app.pages.shop.logdoing import pictures_of
 from core.guidance.changes import Change, judge_changes, wrong_base
-from core.guidance.logentries import Entry, log_entries
-from core.records.rows import Lot, Machine, SettingInForce, Trial, TrialState
+from core.guidance.logentries import Entry, Moved, compare_trials, log_entries
+from core.records.rows import Attachment, Lot, Machine, SettingInForce, Trial, TrialState
 
 MOST_TRIALS = 1000  # in sight; older ones are found by machine or lot
 _SUBJECT_PAGES = {"verification": "prediction", "drying": "lots", "instrument": "instruments"}
@@ -48,6 +49,31 @@ def read_log(context: Context, machine: Machine | None, lot: Lot | None) -> Log:
         {row.id or 0: row.name for row in store.machines()},
         {row.id or 0: row.name for row in store.lots()},
     )
+
+
+@dataclass(frozen=True, slots=True)
+class KnownOfEntry:
+    """What stands beside an entry: the trial before it and what moved since, a setting's base, its pictures."""
+
+    before: Trial | None
+    moved: tuple[Moved, ...]
+    based: SettingInForce | None
+    attached: tuple[Attachment, ...]
+    contents: dict[int, bytes]
+
+
+def read_entry(context: Context, entry: Entry, changes: dict[int, Change]) -> KnownOfEntry:
+    """Return what stands beside an entry of the log.
+
+    Raises:
+        InputError: a trial that it speaks of is gone.
+        StoreError: the database cannot be read.
+    """
+    before = trial_before(context, entry.row) if isinstance(entry.row, Trial) else None
+    moved = compare_trials(before, entry.row) if before is not None and isinstance(entry.row, Trial) else ()
+    attached = pictures_of(context, entry)
+    contents = {found.id or 0: context.store.attachment_content(found.id or 0) for found in attached}
+    return KnownOfEntry(before, moved, based_on(context, entry, changes), attached, contents)
 
 
 def subject_titles() -> dict[str, str]:

@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from app.pages.shop.logmodel import when_text
+from app.pages.trialcard import kept_to_do
+from app.units import hold, inches_for
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import local_numbers, shown
 from core.guidance.changes import Attribution, Change, in_force_when
@@ -21,7 +23,7 @@ from core.guidance.logentries import (
 )
 from core.quantity import rounded_pair, value_text
 from core.records.rows import Event, SettingInForce, Trial, TrialState
-from core.words import Words, tr
+from core.words import Words, kept_words, tr
 
 _ATTRIBUTED: dict[Attribution, tuple[Words, Tone]] = {
     Attribution.CHECKED: (tr("checked by a later trial"), "good"),
@@ -66,7 +68,7 @@ def entry_card(
         based: what was in force when the trial of a setting was begun, where the setting did not start from it.
     """
     by = entry.author or shown(tr("nobody named"))
-    head = Paragraph(when_text(entry), f"{where}  ·  {by}" if where else by)
+    head = Paragraph(when_text(entry), hold(f"{where}  ·  {by}" if where else by))
     if isinstance(entry.row, Trial):
         return _trial_card(head, entry.row, before, moved, made_under(entry.row, changes))
     if isinstance(entry.row, SettingInForce):
@@ -82,7 +84,7 @@ def made_under(trial: Trial, changes: Mapping[int, Change]) -> str:
     names = sorted({setting.name for setting in own})
     held = [in_force_when(own, name, trial.lot_id, trial.started_at) for name in names]
     return "; ".join(
-        f"{shown(setting_name_words(setting.name))} {plain_value(setting.new, setting.unit)}"
+        f"{shown(setting_name_words(setting.name))} {local_numbers(plain_value(setting.new, setting.unit))}"
         for setting in held
         if setting
     )
@@ -93,16 +95,23 @@ def _trial_card(head: Paragraph, trial: Trial, before: Trial | None, moved: tupl
     if trial.state is TrialState.WITHDRAWN:
         found.append(Paragraph(shown(tr("Withdrawn")), trial.withdrawn_because, "warning"))
     found += [
-        Paragraph(str(said["action"]), str(said.get("because", ""))) for said in trial.verdict if "action" in said
+        Paragraph(kept_to_do(said) if "setting" in said else _kept_text(said, "action"), _kept_text(said, "because"))
+        for said in trial.verdict
+        if "action" in said
     ]
     if under:
-        found.append(Paragraph(shown(tr("In force when it was begun")), under))
+        found.append(Paragraph(shown(tr("In force when it was begun")), hold(under)))
     if trial.note:
-        found.append(Paragraph(shown(tr("Note")), trial.note))
+        found.append(Paragraph(shown(tr("Note")), hold(trial.note)))
     if before is not None:
         found.append(_comparison(before, moved))
     rows = tuple((shown(name_words(e.name)), local_numbers(estimate_text(e)), "") for e in trial.estimates)
-    return CardData(tuple(found), rows, can_keep=False)
+    card = CardData(tuple(found), rows, can_keep=False)
+    return card.in_inch() if inches_for(trial.subject) else card
+
+
+def _kept_text(advice: Mapping[str, Any], name: str) -> str:
+    return local_numbers(shown(kept_words(advice, name)))
 
 
 def _comparison(before: Trial, moved: tuple[Moved, ...]) -> Paragraph:
@@ -112,9 +121,8 @@ def _comparison(before: Trial, moved: tuple[Moved, ...]) -> Paragraph:
         return Paragraph(head, shown(tr("They have no result in common.")))
     if not told:
         return Paragraph(head, shown(tr("Nothing moved beyond its uncertainty.")))
-    says = [
-        f"{shown(value_words(one.before))} → {estimate_text(one.after)} ({value_text(one.difference)})" for one in told
-    ]
+    after = [f"{estimate_text(one.after)} ({value_text(one.difference)})" for one in told]
+    says = [f"{shown(value_words(one.before))} → {local_numbers(now)}" for one, now in zip(told, after, strict=True)]
     return Paragraph(head, shown(tr("Moved: {results}.", results="; ".join(says))), "warning")
 
 
@@ -129,7 +137,7 @@ def _setting_paragraphs(
     if based is not None:
         held = plain_value(based.new, based.unit)
         says = shown(tr("When its trial was begun {held} was in force, and not what it started from.", held=held))
-        found.append(Paragraph(shown(tr("Mind")), says, "warning"))
+        found.append(Paragraph(shown(tr("Please note")), says, "warning"))
     if setting.prediction:
         found.append(Paragraph(shown(tr("Predicted")), _predicted(setting.prediction)))
     if setting.verified_by is not None:

@@ -22,6 +22,8 @@ def small_picture(path: str) -> bytes:
     Raises:
         InputError: field `picture`: no picture that can be read.
     """
+    if not Path(path).is_file():  # a pipe or a device never ends
+        raise InputError("picture", tr("{file} is not there or is not a file; check its name.", file=path))
     reader = QImageReader(path)
     reader.setAutoTransform(True)
     size = reader.size()

@@ -41,12 +41,12 @@ class SettingsDesk(QObject):
 
     def read(self, changes: dict[int, Change], template: str | None) -> None:
         """Show what is in force now; `template` is what was typed and not saved, None for nothing."""
-        machine, lot = self._context.machine, self._context.lot
+        machine, lot_id = self._context.machine, self._context.lot_id
         self._values = ()
         text = ""
         if machine is not None and machine.id is not None:
-            settings = self._context.store.settings(machine.id, lot.id if lot else None)
-            self._values = values_in_force(machine, now_in_force(settings, lot.id if lot else None))
+            settings = self._context.store.settings(machine.id, lot_id)
+            self._values = values_in_force(machine, now_in_force(settings, lot_id))
             text = template_of(machine.templates)
         with QSignalBlocker(self._pane.template):
             self._pane.template.setPlainText(text if template is None else template)

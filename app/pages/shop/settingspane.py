@@ -1,4 +1,4 @@
-"""The settings in force: lines for the controller, the rest for slicing, and a listing held against them."""
+"""The settings in force: lines for the controller, the rest to be set by hand, and a listing held against them."""
 
 from __future__ import annotations
 
@@ -16,8 +16,9 @@ from PySide6.QtWidgets import (
 )
 
 from app.theme import STEP_PX
+from app.widgets.labels import heading, quiet
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
-from app.words import shown
+from app.words import local_numbers, shown
 from core.guidance.logentries import plain_value, setting_name_words
 from core.guidance.settinglines import Difference, Value
 from core.words import tr
@@ -60,9 +61,10 @@ class SettingsPane(QWidget):
             self.in_force.show_empty()
             return
         listed = "; ".join(_plain(value) for value in for_slicing)
-        says = (Paragraph(self.tr("For slicing"), f"{listed[:1].upper()}{listed[1:]}."),) if listed else ()
+        says = (Paragraph(self.tr("For the slicing program"), f"{listed[:1].upper()}{listed[1:]}."),) if listed else ()
         rows = tuple(
-            (shown(setting_name_words(v.name)), plain_value(v.value, v.unit), _source(v, marks)) for v in values
+            (shown(setting_name_words(v.name)), local_numbers(plain_value(v.value, v.unit)), _source(v, marks))
+            for v in values
         )
         self.in_force.show_card(CardData(says, rows, can_keep=False))
 
@@ -123,13 +125,9 @@ class SettingsPane(QWidget):
         self.agree.hide()
         right = QVBoxLayout()
         right.setSpacing(STEP_PX)
-        caution = QLabel(self.tr("Read each line before you send it: a controller does what it is told, at once."))
-        caution.setObjectName("quiet")
-        caution.setWordWrap(True)
+        caution = quiet(self.tr("Read each line before you send it: a controller does what it is told, at once."))
         right.addWidget(_card(self.tr("Lines for the controller"), self.lines, (caution,), (self.copy,)), 1)
-        how = QLabel(self.tr("One line a setting: its name, a colon, the command with {value} in it."))
-        how.setObjectName("quiet")
-        how.setWordWrap(True)
+        how = quiet(self.tr("One line a setting: its name, a colon, the command with {value} in it."))
         right.addWidget(_card(self.tr("Template"), self.template, (how, self.problem), (self.save,)), 1)
         left = QVBoxLayout()
         left.setSpacing(STEP_PX)
@@ -148,12 +146,10 @@ class SettingsPane(QWidget):
 def _card(title: str, edit: QPlainTextEdit, labels: tuple[QLabel, ...], buttons: tuple[QPushButton, ...]) -> QFrame:
     frame = QFrame()
     frame.setObjectName("card")
-    heading = QLabel(title)
-    heading.setObjectName("heading")
     column = QVBoxLayout(frame)
     column.setContentsMargins(14, STEP_PX, 14, 12)
     column.setSpacing(STEP_PX)
-    column.addWidget(heading)
+    column.addWidget(heading(title))
     column.addWidget(edit, 1)
     for label in labels:
         column.addWidget(label)
@@ -166,7 +162,7 @@ def _card(title: str, edit: QPlainTextEdit, labels: tuple[QLabel, ...], buttons:
 
 
 def _plain(value: Value) -> str:
-    return f"{shown(setting_name_words(value.name))} {plain_value(value.value, value.unit)}"
+    return f"{shown(setting_name_words(value.name))} {local_numbers(plain_value(value.value, value.unit))}"
 
 
 def _source(value: Value, marks: dict[str, str]) -> str:

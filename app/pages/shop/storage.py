@@ -12,7 +12,7 @@ from app.context import Context, Level
 from app.jobs import Job, Step
 from app.pages.base import Page
 from app.pages.shop.copiescard import CopiesCard
-from app.pages.shop.storagecards import DatabaseCard, ExchangeCard, ReportCard
+from app.pages.shop.storagecards import DatabaseCard, DemoCard, ExchangeCard, ReportCard
 from app.pages.shop.storagetext import contents_text, import_text
 from app.theme import STEP_PX
 from app.words import shown
@@ -29,7 +29,8 @@ class StoragePage(Page):
         super().__init__(context, parent)
         self.title = self.tr("Storage")
         self.database, self.exchange = DatabaseCard(), ExchangeCard()
-        self.copies, self.report = CopiesCard(), ReportCard()
+        is_demo = context.store.is_demo
+        self.copies, self.demo, self.report = CopiesCard(is_demo), DemoCard(is_demo), ReportCard()
         self.job = Job(self)
         self._then: Callable[[Any], None] = self._say_checked
         self._follow_up: Callable[[], None] = self._open_anew
@@ -60,13 +61,6 @@ class StoragePage(Page):
         return Trial(subject=self.subject)
 
     # What the base asks
-
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
 
     def keep(self) -> None:
         """Keep a copy: what Ctrl+S means here."""
@@ -120,15 +114,15 @@ class StoragePage(Page):
 
     def _export_csv(self) -> None:
         path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new folder for the tables"), "slipgauge-tables")
-        if path:
-            work = partial(self.context.store.storage.export_csv, path)
-            self._begin(self.tr("Exporting…"), work, partial(self._say_exported, path))
+        self._export(path, self.context.store.storage.export_csv)
 
     def _export_json(self) -> None:
         path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new file"), "slipgauge.json", "JSON (*.json)")
+        self._export(path, self.context.store.storage.export_json)
+
+    def _export(self, path: str, write: Callable[[str, Step], Contents]) -> None:
         if path:
-            work = partial(self.context.store.storage.export_json, path)
-            self._begin(self.tr("Exporting…"), work, partial(self._say_exported, path))
+            self._begin(self.tr("Exporting…"), partial(write, path), partial(self._say_exported, path))
 
     def _say_exported(self, path: str, contents: Contents) -> None:
         self._finish(self.tr("Exported to {file}.").format(file=path) + "\n" + contents_text(contents))
@@ -210,17 +204,15 @@ class StoragePage(Page):
             self._back_to.setFocus()
 
     def _set_busy(self, busy: bool) -> None:
-        for button in (self.database.back_up, self.database.check, self.exchange.export_csv, self.exchange.export_json,
-                       self.exchange.import_any, self.exchange.move_there):  # fmt: skip
-            button.setEnabled(not busy)
-        self.copies.set_busy(busy)
+        for card in (self.database, self.exchange, self.copies):
+            card.set_busy(busy)
 
     def _make_layout(self) -> None:
         left, right, across = QVBoxLayout(), QVBoxLayout(), QHBoxLayout(self)
         for column in (left, right):
             column.setSpacing(STEP_PX)
-        left.addWidget(self.database)
-        left.addWidget(self.exchange)
+        for card in (self.database, self.exchange, self.demo):
+            left.addWidget(card)
         left.addStretch(1)
         right.addWidget(self.copies, 3)
         right.addWidget(self.report, 2)
@@ -230,6 +222,7 @@ class StoragePage(Page):
         across.addLayout(right, 55)
 
     def _wire(self) -> None:
+        self.demo.asked.connect(self.context.demo_asked)
         self.database.back_up.clicked.connect(self._back_up)
         self.database.check.clicked.connect(self._check)
         self.exchange.export_csv.clicked.connect(self._export_csv)

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.options import HOME, OPEN
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import TextField
@@ -70,6 +71,11 @@ class DatabaseCard(Card):
         self.warning.setText(warnings)
         self.warning.setVisible(bool(warnings))
 
+    def set_busy(self, busy: bool) -> None:
+        """Take the buttons away while a work runs."""
+        for button in (self.back_up, self.check):
+            button.setEnabled(not busy)
+
 
 class ExchangeCard(Card):
     """Export, import, and the move to another database."""
@@ -102,6 +108,37 @@ class ExchangeCard(Card):
         row.addWidget(note, 1)
         row.addWidget(self.move_there, 0, Qt.AlignmentFlag.AlignTop)
         self.column.addLayout(row)
+
+    def set_busy(self, busy: bool) -> None:
+        """Take the buttons away while a work runs."""
+        for button in (self.export_csv, self.export_json, self.import_any, self.move_there):
+            button.setEnabled(not busy)
+
+
+class DemoCard(Card):
+    """The way into the demo shop, or back out of it; `asked` carries which."""
+
+    asked = Signal(str)
+
+    def __init__(self, is_demo: bool, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._way = HOME if is_demo else OPEN
+        self.title.setText(self.tr("Demo shop"))
+        says = line_label("quiet")
+        says.setText(
+            self.tr("This is the demo shop: all of it is invented. Your own data are elsewhere, as you left them.")
+            if is_demo
+            else self.tr("Invented machines, filament and readings to look around in, apart from your own data.")
+        )
+        self.go = QPushButton(self.tr("Back to m&y shop") if is_demo else self.tr("Tr&y the demo shop"))
+        row = QHBoxLayout()
+        row.addWidget(says, 1)
+        row.addWidget(self.go, 0, Qt.AlignmentFlag.AlignTop)
+        self.column.addLayout(row)
+        self.go.clicked.connect(self._ask)
+
+    def _ask(self) -> None:
+        self.asked.emit(self._way)
 
 
 class ReportCard(Card):

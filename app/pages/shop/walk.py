@@ -8,8 +8,8 @@ from typing import Any, ClassVar, NamedTuple
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from app.authors import remember_author
 from app.context import Context, Level
-from app.eventform import remember_author
 from app.pages.base import Page
 from app.pages.shop.walkcard import StepCard
 from app.pages.shop.walksteps import StepList, progress_text
@@ -60,10 +60,10 @@ class WalkPage(Page):
 
     def read(self) -> Walked:
         """Return the machine and lot; InputError where no machine is picked."""
-        machine, lot = self.context.machine, self.context.lot
+        machine = self.context.machine
         if machine is None:
             raise InputError("machine", tr("Choose a machine above."))
-        return Walked(machine, lot.id if lot else None)
+        return Walked(machine, self.context.lot_id)
 
     def compute(self, readings: Walked) -> Walk:
         """Ask the core where each step stands."""
@@ -82,18 +82,10 @@ class WalkPage(Page):
 
     def record(self) -> Trial:
         """Return what is typed in the steps' forms and not logged."""
-        machine, lot = self.context.machine, self.context.lot
         readings = {"field": list(self._stored), "raw": list(self._stored.values())}
-        return Trial(self.subject, machine.id if machine else None, lot.id if lot else None, readings=readings)
+        return Trial(self.subject, self.context.machine_id, self.context.lot_id, readings=readings)
 
     # Hooks
-
-    def recompute(self) -> None:
-        """Read the store anew; say where it fails."""
-        try:
-            super().recompute()
-        except StoreError as error:
-            self.context.say(shown(error.message), Level.ERROR)
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show at its field, or on the notice line, what cannot be; without a machine nothing is shown."""
@@ -171,7 +163,7 @@ class WalkPage(Page):
             self.show_problem(error.field, error.row, shown(error.message))
             return False
         of_lot = any(result.kind.scope is Scope.BOTH for result in state.results)
-        lot_id = self.context.lot.id if self.context.lot and of_lot else None
+        lot_id = self.context.lot_id if of_lot else None
         step = {"step": state.step.key} if "results" not in detail else {}
         return self._write(Event(kind, self.context.machine.id, lot_id, detail={**step, **detail}, note=note))
 
@@ -206,6 +198,7 @@ class WalkPage(Page):
             own = f"{state.step.key}."
             texts = {key.removeprefix(own): text for key, text in self._stored.items() if key.startswith(own)}
             self.card.checks.set_texts(texts)
+            self.undoing.forget()
 
     def _estimates(self, state: StepState) -> list[Estimate]:
         """Return the estimates that a step rests on, each once."""

@@ -42,7 +42,7 @@ class StepCard(QFrame):
         super().__init__(parent)
         self.setObjectName("card")
         self.state: StepState | None = None
-        self.text = ResultCard()
+        self.text = _StepText()
         self.text.setObjectName("")  # stands inside a card already
         self.text.keep_button.hide()
         self.checks = HandChecks()
@@ -175,6 +175,14 @@ class StepCard(QFrame):
         column.addWidget(self.text, 1)
         column.addWidget(self.checks)
         column.addLayout(buttons)
+
+
+class _StepText(ResultCard):
+    """Scrolls before the checks below it, whose lines would be laid over one another, lose any height."""
+
+    def hasHeightForWidth(self) -> bool:
+        """Insist on no height for all of the text, as a layout does with what says yes here."""
+        return False
 
 
 def _reasons(state: StepState) -> list[str]:

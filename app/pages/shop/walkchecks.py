@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QCheckBox, QLabel, QVBoxLayout, QWidget
 
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import LengthField, NumberField, TextField
+from app.widgets.longcheck import LongCheckBox
 from app.words import shown
 from core.errors import InputError
 from core.guidance.handchecks import USUAL_MASS_G_M, findings_of, tension_words, tensions_of
@@ -41,8 +42,8 @@ class HandChecks(QWidget):
         self.words.add("author", self.tr("Who is at work here, asked once"), TextField())
         for form in (self.rule, self.words):
             form.set_share(1, 0)
-        self._boxes = {
-            step.key: {item: QCheckBox(shown(item_words(item))) for item in step.items}
+        self._boxes: dict[str, dict[str, QCheckBox]] = {
+            step.key: {item: LongCheckBox(shown(item_words(item))) for item in step.items}
             for step in shop_plan().steps
             if step.items
         }  # all from the start: Tab follows the order in which widgets are made

@@ -2,17 +2,17 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QFont
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.theme import tokens
+from app.widgets.rowsmodel import AnyIndex, RowsModel
 from app.words import shown
 from core.guidance.walk import State, StepState, Walk
 from core.guidance.walkwords import step_title
 from core.words import Words, tr
 
-_AnyIndex = QModelIndex | QPersistentModelIndex
 _NUMBER, _TITLE, _STATE = range(3)
 _ROW_PX = 27
 SIGNS = {
@@ -62,13 +62,15 @@ def progress_text(walk: Walk) -> str:
     return " ".join(shown(sentence) for sentence in says)
 
 
-class StepsModel(QAbstractTableModel):
+class StepsModel(RowsModel):
     """The steps of a walk, one a row."""
+
+    names = _TITLE
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.steps: tuple[StepState, ...] = ()
-        self._titles = (self.tr("No"), self.tr("Step"), self.tr("State"))
+        self.titles = (self.tr("No"), self.tr("Step"), self.tr("State"))
 
     def show_walk(self, walk: Walk | None) -> None:
         """Show these steps."""
@@ -76,21 +78,11 @@ class StepsModel(QAbstractTableModel):
         self.steps = walk.steps if walk else ()
         self.endResetModel()
 
-    def rowCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return the number of steps."""
-        return 0 if parent is not None and parent.isValid() else len(self.steps)
+    def held(self) -> tuple[StepState, ...]:
+        """Return the steps."""
+        return self.steps
 
-    def columnCount(self, parent: _AnyIndex | None = None) -> int:
-        """Return three."""
-        return 0 if parent is not None and parent.isValid() else len(self._titles)
-
-    def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
-        """Return the title of a column."""
-        if role == Qt.ItemDataRole.DisplayRole and orientation is Qt.Orientation.Horizontal:
-            return self._titles[section]
-        return None
-
-    def data(self, index: _AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
+    def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows."""
         step = self.steps[index.row()]
         if role == Qt.ItemDataRole.DisplayRole:
@@ -106,7 +98,7 @@ class StepsModel(QAbstractTableModel):
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         if role == Qt.ItemDataRole.ToolTipRole:
             return "\n".join(shown(reason) for reason in step.reasons)
-        return None
+        return self.told(index, role)
 
 
 class StepList(QTableView):

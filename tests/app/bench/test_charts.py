@@ -14,6 +14,7 @@ from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Event, Instrument, Lot, Machine, Trial
 from core.words import tr
+from tests.app.atpage import show_page, verdict
 
 STEADY = [0.02, 0.04, 0.01, 0.03, 0.05, 0.02, 0.03, 0.00, 0.04, 0.03, 0.02, 0.04, 0.03, 0.01, 0.04, 0.02, 0.03, 0.05,
           0.01, 0.03]  # fmt: skip
@@ -29,11 +30,7 @@ def shop(context, store):
 @pytest.fixture
 def opened(qtbot, shop):
     def open_page():
-        page = ChartsPage(shop)
-        qtbot.addWidget(page)
-        page.resize(1080, 720)
-        page.show()
-        qtbot.waitExposed(page)
+        page = show_page(qtbot, ChartsPage(shop))
         page.activateWindow()
         qtbot.waitUntil(page.isActiveWindow)
         page.take_focus()
@@ -46,10 +43,6 @@ def keep(store, values, name="wall_outset", machine=1, lot=None, unit="mm", subj
     for value in values:
         estimate = Estimate(name, value, 0.002, 9.0, unit)
         store.keep(Trial(subject, machine_id=machine, lot_id=lot, estimates=(estimate,)))
-
-
-def says(page):
-    return page.card.body.toPlainText()
 
 
 def choose(choice, value):
@@ -71,18 +64,18 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_nothing_kept_says_what_to_keep_first(opened):
     page = opened()
-    assert "No kept result of this yet: scale error, X less Y." in says(page)
-    assert "Keep a trial first: Part size, Size error, one lot along X and along Y." in says(page)
+    assert "No kept result of this yet: scale error, X less Y." in verdict(page)
+    assert "Keep a trial first: Part size, Size error, one lot along X and along Y." in verdict(page)
     assert page.plots.above.data.point_count == 0 and page.plots.below.isHidden()
     choose(page.choices.quantity, "reversal_x")
-    assert "reversal error X. Keep a trial first: Machine geometry, Reversal." in says(page)
+    assert "reversal error X. Keep a trial first: Machine geometry, Reversal." in verdict(page)
 
 
 def test_without_a_machine_it_asks_for_one(qtbot, context):
     page = ChartsPage(context)
     qtbot.addWidget(page)
     page.show()
-    assert "Choose or add a machine above" in says(page)
+    assert "Choose or add a machine above" in verdict(page)
 
 
 def test_the_quantity_with_most_results_is_shown_first(opened, store):
@@ -90,7 +83,7 @@ def test_the_quantity_with_most_results_is_shown_first(opened, store):
     keep(store, STEADY)
     page = opened()
     assert page.choices.quantity.value() == "wall_outset"
-    assert "Steady: No signal in 20 results." in says(page)
+    assert "Steady: No signal in 20 results." in verdict(page)
     assert [line.name for line in page.plots.above.data.limits] == ["upper +0.085", "mean +0.028", "lower −0.030"]
     assert [line.name for line in page.plots.below.data.limits] == ["limit 0.070", "mean 0.022"]
     assert not any(line.dashed for line in page.plots.above.data.limits)
@@ -100,12 +93,12 @@ def test_the_quantity_with_most_results_is_shown_first(opened, store):
 def test_few_results_have_no_limits_and_more_have_dashed_ones(opened, store):
     keep(store, STEADY[:7])
     page = opened()
-    assert "Cannot tell yet: Results since the limits began: 7. Trial limits need 1 more" in says(page)
+    assert "Cannot tell yet: Results since the limits began: 7. Trial limits need 1 more" in verdict(page)
     assert page.plots.above.data.limits == ()
     keep(store, STEADY[7:10])
     page.hide()
     page.show()  # what was kept meanwhile is there
-    assert "Not firm yet: Trial limits from 10 results, drawn dashed; 10 more make them firm." in says(page)
+    assert "Not firm yet: Trial limits from 10 results, drawn dashed; 10 more make them firm." in verdict(page)
     assert [line.dashed for line in page.plots.above.data.limits] == [True] * 3
 
 
@@ -114,14 +107,14 @@ def test_a_trial_kept_meanwhile_is_charted_at_once(opened, store, shop):
     page = opened()
     keep(store, [0.15])
     shop.kept.emit(store.trial(21))
-    assert "Signal: Trial 21 gave +0.150 mm, above the limit +0.085 mm." in says(page)
+    assert "Signal: Trial 21 gave +0.150 mm, above the limit +0.085 mm." in verdict(page)
 
 
 def test_a_signal_is_marked_and_asks_for_readings_and_no_adjustment(opened, store):
     keep(store, [*STEADY, 0.15])
     page = opened()
-    assert "Signal: Trial 21 gave +0.150 mm, above the limit +0.085 mm." in says(page)
-    assert "Next reading: For trial 21, read the same piece again with another instrument." in says(page)
+    assert "Signal: Trial 21 gave +0.150 mm, above the limit +0.085 mm." in verdict(page)
+    assert "Next reading: For trial 21, read the same piece again with another instrument." in verdict(page)
     assert page.card.untouched.text() == (
         "Do not touch: every setting. A signal asks for a reading, not for an adjustment."
     )
@@ -158,7 +151,7 @@ def test_slow_wear_shows_in_the_smoothed_mean(opened, store):
     keep(store, [*STEADY, *wear])
     page = opened()
     choose(page.choices.kind, "ewma")
-    assert "Slow drift: the smoothed mean is above its limits from trial" in says(page)
+    assert "Slow drift: the smoothed mean is above its limits from trial" in verdict(page)
     smooth, results = page.plots.above.data.points
     assert smooth.flagged.any() and results.hollow.all()
     assert page.plots.below.isHidden()
@@ -204,7 +197,7 @@ def test_what_the_lot_owns_begins_anew_with_each_lot(opened, store):
     assert page.plots.above.data.point_count == 40
     assert [event.name for event in page.plots.above.data.events] == ["lot Ash 3"]
     assert [event.x for event in page.plots.above.data.events] == [20.5]
-    assert "Steady" in says(page)
+    assert "Steady" in verdict(page)
     assert page.plots.above.data.y_label == "scale error X, %"
     choose(page.choices.lot, str(slate.id))
     assert page.plots.above.data.point_count == 20 and page.plots.above.data.events == ()
@@ -239,7 +232,7 @@ def test_events_begin_the_limits_anew_and_are_marked(opened, store):
     other = store.add_machine(Machine("Thistle"))
     store.log_event(Event("nozzle_other", machine_id=other.id))
     page = opened()
-    assert "Signal" not in says(page) and "Trial limits from 9 results" in says(page)
+    assert "Signal" not in verdict(page) and "Trial limits from 9 results" in verdict(page)
     data = page.plots.above.data
     assert [event.name for event in data.events] == ["New nozzle, other bore"]
     assert [(line.name, line.dashed) for line in data.limits] == [
@@ -260,7 +253,7 @@ def test_what_the_checks_of_an_instrument_found_is_charted_by_instrument(opened,
     page = opened()
     assert "zero, outside jaws" not in [page.choices.quantity.itemText(n) for n in range(page.choices.quantity.count())]
     choose(page.choices.owner, "instrument")
-    assert "Choose or add an instrument" not in says(page)
+    assert "Choose or add an instrument" not in verdict(page)
     assert page.choices.machine.isHidden() and page.choices.lot.isHidden() and page.choices.instrument.isVisible()
     assert page.choices.quantity.value() == "zero_outside" and page.plots.above.data.point_count == 20
     assert "mean\t+0.0027 mm" in page.card.text()
@@ -268,13 +261,13 @@ def test_what_the_checks_of_an_instrument_found_is_charted_by_instrument(opened,
     assert page.choices.instrument.value() == str(other.id)
     assert "mean\t+0.3027 mm" in page.card.text()
     choose(page.choices.quantity, "sd_hand")
-    assert "Keep a trial first: Bench, Instruments." in says(page)
+    assert "Keep a trial first: Bench, Instruments." in verdict(page)
 
 
 def test_without_an_instrument_it_asks_for_one(opened):
     page = opened()
     choose(page.choices.owner, "instrument")
-    assert "Choose or add an instrument above" in says(page)
+    assert "Choose or add an instrument above" in verdict(page)
 
 
 def test_it_says_until_when_to_measure_again(opened, store):
@@ -287,13 +280,13 @@ def test_it_says_until_when_to_measure_again(opened, store):
 def test_a_withdrawn_trial_leaves_the_chart(opened, store):
     keep(store, [*STEADY, 0.15])
     store.withdraw(21, "caliper slipped")
-    assert "Steady" in says(opened())
+    assert "Steady" in verdict(opened())
 
 
 def test_results_in_two_units_are_refused_in_words(opened, store):
     keep(store, [0.1])
     keep(store, [0.1], unit="1")
-    assert "Cannot tell yet: The results are in different units" in says(opened())
+    assert "Cannot tell yet: The results are in different units" in verdict(opened())
 
 
 def test_there_is_nothing_to_keep(opened, store, shop):
@@ -402,21 +395,21 @@ def test_by_filament_used_needs_weighings_and_then_tells_wear_per_kilogram(opene
     keep(store, [0.02, 0.03, 0.04, 0.05], lot=lot.id)
     page = opened()
     choose(page.choices.kind, "used")
-    assert "Cannot tell yet: Only 0 of 4 results lie between two weighings of their spool" in says(page)
-    assert "Weigh the spool of Slate on page Lots" in says(page) and page.plots.above.data.point_count == 0
+    assert "Cannot tell yet: Only 0 of 4 results lie between two weighings of their spool" in verdict(page)
+    assert "Weigh the spool of Slate on page Lots" in verdict(page) and page.plots.above.data.point_count == 0
     for n, outset in enumerate([0.02, 0.031, 0.039, 0.051, 0.06]):
         keep_weighing(store, lot.id, str(1200 - 100 * n))
         keep(store, [outset], lot=lot.id)
     keep_weighing(store, lot.id, "700")
     page.recompute()
-    assert "Signal: It changes with the filament used: look at the nozzle for wear" in says(page)
-    assert "Results between no two weighings of their spool: 4" in says(page)
-    assert "change\n+0.100" in says(page) and "mm/kg" in says(page) and "known to" in says(page)
+    assert "Signal: It changes with the filament used: look at the nozzle for wear" in verdict(page)
+    assert "Results between no two weighings of their spool: 4" in verdict(page)
+    assert "change\n+0.100" in verdict(page) and "mm/kg" in verdict(page) and "known to" in verdict(page)
     assert page.plots.above.data.points[0].x == pytest.approx([0.05, 0.15, 0.25, 0.35, 0.45])
     assert page.plots.above.data.x_label == "filament used, kg" and page.plots.below.isHidden()
     assert "Trial" in page.plots.above.data.points[0].tips[0]
     choose(page.choices.kind, "individuals")
-    assert "Trial limits from 9 results" in says(page) and not page.plots.below.isHidden()
+    assert "Trial limits from 9 results" in verdict(page) and not page.plots.below.isHidden()
 
 
 def test_what_is_logged_while_the_chart_is_open_is_drawn_at_once(opened, store, shop):

@@ -15,6 +15,7 @@ from core.measuring.instrumentkinds import KINDS, Plan, plans_of
 from core.quantity import Estimate
 from core.records.rows import Instrument, Machine, Trial, TrialState
 from core.records.store import open_store
+from tests.app.atpage import show_page, type_readings, verdict
 from tests.core.measuring.checks import taken
 
 
@@ -30,11 +31,7 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop, by_hand):
-    page = InstrumentsPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, InstrumentsPage(shop))
     page.take_focus()
     return page
 
@@ -52,23 +49,10 @@ def texts(seed=1, **faults):
     return [f"{y:.2f}" for y in taken(rng=rng, **faults).measured]
 
 
-def type_readings(qtbot, readings):
-    """Type like a person: into whatever has the focus, Enter after each."""
-    for text in readings:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
-
-
 def fill(page, readings):
     """Paste readings as one step."""
     keys = [column.key for column in page.form.model.columns]
     page.form.model.paste(0, keys.index("measured_mm"), "\n".join(readings))
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def cells(table):
@@ -224,7 +208,7 @@ def test_another_plan_keeps_what_was_read(page):
     assert [row["raw"] for row in rows][:6] == texts()[:6]
     assert [row["feature"] for row in rows if row["raw"] == ""].count("block 50") == 3
     assert page.form.table.isColumnHidden(3)
-    page.form.model.undo_stack.undo()
+    page.undoing.undo()
     assert len(page.form.model.rows()) == 6
 
 

@@ -21,6 +21,7 @@ from core.errors import StoreError
 from core.guidance.squareadvice import term_name
 from core.pieces.catalogue import set_names
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
+from tests.app.atpage import show_page
 
 TERM = term_name("xy")
 BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
@@ -41,11 +42,7 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop):
-    page = PiecesPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, PiecesPage(shop))
     page.take_focus()
     return page
 

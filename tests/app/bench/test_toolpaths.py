@@ -15,6 +15,7 @@ from app.pages.flow_trials.mass import MassPage
 from core.errors import StoreError
 from core.records.rows import Lot, Machine, Motion, SettingInForce, Trial
 from core.words import tr
+from tests.app.atpage import show_page, verdict
 
 
 @pytest.fixture
@@ -27,11 +28,7 @@ def shop(context, store):
 @pytest.fixture
 def opened(qtbot, context):
     def open_page():
-        page = ToolpathsPage(context)
-        qtbot.addWidget(page)
-        page.resize(1080, 720)
-        page.show()
-        qtbot.waitExposed(page)
+        page = show_page(qtbot, ToolpathsPage(context))
         page.activateWindow()
         qtbot.waitUntil(page.isActiveWindow)
         page.take_focus()
@@ -85,16 +82,12 @@ def tick(page):
     QTest.keyClick(page.read_box, Qt.Key.Key_Space)
 
 
-def says(page):
-    return page.card.body.toPlainText()
-
-
 def test_the_page_stands_on_the_bench():
     assert [entry.shown_title() for entry in PAGES if entry.key == "toolpaths"] == ["Toolpaths"]
 
 
 def test_nothing_is_written_before_somebody_said_how_hot(page):
-    assert "Cannot be written yet" in says(page)
+    assert "Cannot be written yet" in verdict(page)
     assert not page.card.keep_button.isEnabled()
     tick(page)
     assert not page.card.keep_button.isEnabled()
@@ -106,9 +99,9 @@ def test_a_wall_box_is_checked_and_written(page, saves_to, context):
     context.notice.connect(lambda text, level: said.append((text, level)))
     type_into(page.form.laying, "nozzle_c", "230")
     type_into(page.form.laying, "bed_c", "70")
-    assert "In order" in says(page)
-    assert "Caution: Axes start without warning" in says(page)
-    assert "401.6 mm, 0.966 cm³" in says(page)
+    assert "In order" in verdict(page)
+    assert "Caution: Axes start without warning" in verdict(page)
+    assert "401.6 mm, 0.966 cm³" in verdict(page)
     assert "Read the cautions" in page.card.why_not.text()
     tick(page)
     assert page.card.keep_button.isEnabled()
@@ -170,12 +163,12 @@ def test_another_path_wants_its_cautions_read_anew(page):
 
 def test_hotter_than_the_limit_is_refused_at_its_field(page):
     type_into(page.form.laying, "nozzle_c", "285")
-    assert "285 °C is beyond the limit of the hot end, 240 °C" in says(page)
+    assert "285 °C is beyond the limit of the hot end, 240 °C" in verdict(page)
     assert page.form.laying.field("nozzle_c").accessibleDescription()
     assert page.picture.points() == []
     assert "what stands against it" in page.picture.tells.text()
     type_into(page.form.limits, "hot_end_c", "300")
-    assert "In order" in says(page)
+    assert "In order" in verdict(page)
 
 
 def test_what_the_check_refuses_is_listed_with_its_lines(page, context):
@@ -185,9 +178,9 @@ def test_what_the_check_refuses_is_listed_with_its_lines(page, context):
     choose(page, "strands")
     type_into(page.form.own_grid(), "fast_mm3_s", "30")
     tick(page)
-    assert "Refused: Line" in says(page)
-    assert "the ceiling is 12 mm³/s" in says(page)
-    assert "more lines or reasons" in says(page)
+    assert "Refused: Line" in verdict(page)
+    assert "the ceiling is 12 mm³/s" in verdict(page)
+    assert "more lines or reasons" in verdict(page)
     assert not page.card.keep_button.isEnabled()
     page.keep()
     assert said == ["The read-back refuses this path; see why, and mend it."]
@@ -198,14 +191,14 @@ def test_a_heater_left_on_by_the_machines_text_is_refused_without_a_line(page):
     page.form.end.setFocus()
     page.form.end.setPlainText("M104 S40")
     page.form.kind.setFocus(Qt.FocusReason.TabFocusReason)
-    assert "The hot end is not switched off at the end." in says(page)
+    assert "The hot end is not switched off at the end." in verdict(page)
 
 
 def test_an_unknown_name_in_the_machines_text_takes_the_keyboard_there(page):
     page.form.start.setFocus()
     page.form.start.setPlainText("T{tool}")
     page.form.kind.setFocus(Qt.FocusReason.TabFocusReason)
-    assert "known are {nozzle_c} and {bed_c}" in says(page)
+    assert "known are {nozzle_c} and {bed_c}" in verdict(page)
 
 
 def test_each_trial_shows_what_it_asks(page):
@@ -218,8 +211,8 @@ def test_each_trial_shows_what_it_asks(page):
         assert set(page.form.own_grid().texts()) == keys
         assert page.form.own_grid().isVisible()
     assert not page.form.laid_card.isVisible()
-    assert "Caution" in says(page)
-    assert "Nozzle and bed burn" not in says(page)
+    assert "Caution" in verdict(page)
+    assert "Nozzle and bed burn" not in verdict(page)
 
 
 def test_pen_lines_need_no_heat(page, saves_to):
@@ -232,7 +225,7 @@ def test_pen_lines_need_no_heat(page, saves_to):
 
 def test_an_empty_entry_is_asked_for(page):
     type_into(page.form.own_grid(), "side_mm", "")
-    assert "Nothing is typed here yet" in says(page)
+    assert "Nothing is typed here yet" in verdict(page)
     assert page.card.keep_button.isEnabled() is False
 
 
@@ -291,7 +284,7 @@ def test_a_store_that_fails_is_said(shop, opened, monkeypatch, store):
 
 def test_without_a_machine_a_plain_bed_is_used(opened):
     page = opened()
-    assert "room on the bed" in says(page)
+    assert "room on the bed" in verdict(page)
 
 
 def test_a_delta_is_shown_round(context, store, opened):
@@ -352,9 +345,9 @@ def test_a_refused_entry_that_was_found_again_can_be_mended(page, opened):
     """The value typed over it may be the usual one."""
     type_into(page.form.own_grid(), "beads", "5")
     other = opened()
-    assert "Beads: from 1 to 2 can be laid." in says(other)
+    assert "Beads: from 1 to 2 can be laid." in verdict(other)
     type_into(other.form.own_grid(), "beads", "1")
-    assert "Beads" not in says(other)
+    assert "Beads" not in verdict(other)
     assert other.picture.points()
 
 
@@ -398,15 +391,15 @@ def test_limits_above_those_entered_for_the_machine_are_refused(context, store, 
     limits = {"hot_end_limit_c": 230.0, "bed_limit_c": 80.0, "max_flow_mm3_s": 9.0, "max_speed_mm_s": {"x": 100.0}}
     context.select_machine(store.add_machine(Machine("Sorrel", limits=limits)).id)
     page = opened()
-    for key, entered, beyond in (
-        ("hot_end_c", "230", "231"), ("bed_limit_c", "80", "90"), ("speed_limit_mm_s", "100", "120"),
-        ("rate_mm3_s", "9", "10"),
+    for key, entered, beyond, unit in (
+        ("hot_end_c", "230", "231", "°C"), ("bed_limit_c", "80", "90", "°C"),
+        ("speed_limit_mm_s", "100", "120", "mm/s"), ("rate_mm3_s", "9", "10", "mm³/s"),
     ):  # fmt: skip
         type_into(page.form.limits, key, beyond)
-        assert f"{beyond} is above the {entered} entered for this machine" in says(page)
+        assert f"{beyond} {unit} is above the {entered} {unit} entered for this machine" in verdict(page)
         assert page.form.limits.field(key).accessibleDescription()
         type_into(page.form.limits, key, entered)
-    assert "Cannot be written yet" in says(page)
+    assert "Cannot be written yet" in verdict(page)
 
 
 def test_what_was_typed_without_a_machine_moves_along_under_the_limits_of_the_one_picked(context, store, opened):
@@ -417,11 +410,11 @@ def test_what_was_typed_without_a_machine_moves_along_under_the_limits_of_the_on
     context.select_machine(cool.id)
     assert page.form.laying.field("nozzle_c").value() == 235.0
     assert page.form.limits.field("hot_end_c").value() == 230.0
-    assert "235 °C is beyond the limit of the hot end, 230 °C" in says(page)
+    assert "235 °C is beyond the limit of the hot end, 230 °C" in verdict(page)
     assert not page.read_box.isChecked()
 
 
 def test_what_to_mind_stands_on_the_card(context, store, opened):
     context.select_machine(store.add_machine(Machine("Fine", limits={"nozzle_mm": 0.15})).id)
     page = opened()
-    assert "Mind: A bead of 0.45 mm is wider than twice the bore of 0.15 mm" in says(page)
+    assert "Please note: A bead of 0.45 mm is wider than twice the bore of 0.15 mm" in verdict(page)

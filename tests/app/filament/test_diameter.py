@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLabel, QPushButton
 from app.pages.filament.diameter import DiameterPage
 from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
+from tests.app.atpage import show_page, type_readings, verdict
 
 # 1.70 mm by micrometer, nearly round: largest and square to it, place by place.
 THIN = "1.702 1.700 1.701 1.698 1.703 1.699 1.700 1.699 1.702 1.701".split()  # noqa: SIM905
@@ -26,20 +27,9 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop, by_hand):
-    page = DiameterPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, DiameterPage(shop))
     page.take_focus()
     return page
-
-
-def type_readings(qtbot, texts):
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
 
 
 def choose(field, value):
@@ -56,10 +46,6 @@ def retype(field, text):
     field.selectAll()
     QTest.keyClicks(field, text)
     QTest.keyClick(field, Qt.Key.Key_Return)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def test_pairs_typed_by_keyboard_set_the_diameter(qtbot, page, store, shop):
@@ -137,7 +123,7 @@ def test_filament_of_another_diameter_is_asked_at_the_nominal(qtbot, page):
 
 def test_equal_readings_are_questioned(qtbot, page):
     type_readings(qtbot, ["1.75"] * 10)
-    assert "type what the gauge shows" in verdict(page)
+    assert "type what the instrument shows" in verdict(page)
 
 
 def test_mass_and_water_make_one_trial_with_the_pairs(qtbot, page, store, shop):

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from app.pages.filament.lots import LotsPage
 from core.quantity import Estimate
 from core.records.rows import Lot, Trial
+from tests.app.atpage import show_page, verdict
 
 
 @pytest.fixture
@@ -16,11 +17,7 @@ def page(qtbot, context):
 
 
 def shown_page(qtbot, context):
-    page = LotsPage(context)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, LotsPage(context))
     page.take_focus()
     return page
 
@@ -46,10 +43,6 @@ def type_fields(texts):
 def weigh(page, *texts):
     page.weighing.form.field("before_g").setFocus()
     type_fields(texts)
-
-
-def says(page):
-    return page.card.body.toPlainText()
 
 
 def test_a_lot_typed_by_keyboard_is_saved_and_picked(qtbot, page, context, store):
@@ -111,25 +104,25 @@ def test_what_is_usual_follows_the_typed_material(qtbot, page):
 
 def test_wet_filament_is_named_and_kept(qtbot, page, lot, context, store):
     weigh(page, "1200", "1195")
-    assert "The filament itself: It was wet" in says(page)
-    assert "0.500 ± 0.055 %" in says(page)
-    assert "unverified: weigh a metre" in says(page)
+    assert "The filament itself: It was wet" in verdict(page)
+    assert "0.500 ± 0.055 %" in verdict(page)
+    assert "unverified: weigh a metre" in verdict(page)
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
     (kept,) = store.trials("drying", lot_id=lot.id)
     assert [e.name for e in kept.estimates] == ["drying_loss", "stock"]
     assert kept.verdict[0]["setting"] == "filament_lot"
     assert store.trial(kept.id).conditions == {"spool_mass_g": 200.0, "material": "PETG"}
     assert page.weighing.form.texts()["now_g"] == ""
-    assert "Weighed" in says(page) and "It lost 0.500 ± 0.055 %." in says(page)
+    assert "Weighed" in verdict(page) and "It lost 0.500 ± 0.055 %." in verdict(page)
     assert store.newest("stock", lot_id=lot.id) is not None
 
 
 def test_stock_by_the_measured_mass_per_length(qtbot, page, lot, context, store):
     store.keep(Trial("diameter", lot_id=lot.id, estimates=(Estimate("mass_per_length", 3.0, 0.01, 20.0, "g/m"),)))
     weigh(page, "", "500")
-    assert "filament left" in says(page)
+    assert "filament left" in verdict(page)
     assert page.result.stock.value == pytest.approx(100.0)
-    assert "unverified" not in says(page)
+    assert "unverified" not in verdict(page)
 
 
 def test_typed_empty_spool_counts_before_it_is_saved(qtbot, page, context, store):
@@ -139,13 +132,13 @@ def test_typed_empty_spool_counts_before_it_is_saved(qtbot, page, context, store
     assert "empty spool is needed" in page.form.field("spool_mass_g").accessibleDescription()
     page.form.field("spool_mass_g").setFocus()
     type_fields(["200"])
-    assert "Leave it: It was dry." in says(page)
+    assert "Leave it: It was dry." in verdict(page)
 
 
 def test_swapped_masses_are_refused_at_their_field(qtbot, page, lot):
     weigh(page, "1195", "1200")
     assert "swapped" in page.weighing.form.field("now_g").accessibleDescription()
-    assert "Cannot tell yet" in says(page)
+    assert "Cannot tell yet" in verdict(page)
 
 
 def test_weighing_of_an_unsaved_lot_waits_for_it(qtbot, page, context, store):
@@ -184,7 +177,7 @@ def test_decimal_comma_in_the_locale(qtbot, page, lot):
     QLocale.setDefault(QLocale("de_DE"))
     try:
         weigh(page, "1200,5", "1195,0")
-        assert "0,55" in says(page)
+        assert "0,55" in verdict(page)
     finally:
         QLocale.setDefault(QLocale.c())
 

@@ -6,6 +6,7 @@ from PySide6.QtTest import QTest
 
 from core.quantity import Estimate
 from core.records.rows import Trial
+from tests.app.atpage import show_page
 
 CONDITIONS = {
     "nozzle_mm": 0.4,
@@ -20,12 +21,7 @@ CONDITIONS = {
 
 
 def open_page(qtbot, context, page_class):
-    page = page_class(context)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
-    return page
+    return show_page(qtbot, page_class(context))
 
 
 def type_setting(page, key, text):
@@ -59,10 +55,6 @@ def type_readings(qtbot, page, texts):
 def put_readings(page, texts):
     for row, text in enumerate(texts):
         page.form.model.edit(row, "measured_mm", text)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def kept_flow(store, context, subject, value, u=0.006, **conditions):

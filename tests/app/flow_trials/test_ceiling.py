@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 from app.pages.flow_trials.ceiling import CeilingPage
 from core.quantity import Estimate
 from core.records.rows import Lot, Machine, SettingInForce, Trial
+from tests.app.atpage import show_page, verdict
 from tests.app.flow_trials.flowpages import CONDITIONS
 
 # 200 mm of 2.98 g/m each: 0.596 g; the share falls beyond 10 mm3/s.
@@ -20,12 +21,7 @@ def page(qtbot, context, store, by_hand):
     context.select_machine(store.add_machine(Machine("Bramble")).id)
     context.select_lot(lot.id)
     store.keep(Trial("diameter", lot_id=lot.id, estimates=(Estimate("mass_per_length", 2.98, 0.01, 20.0, "g/m"),)))
-    page = CeilingPage(context)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
-    return page
+    return show_page(qtbot, CeilingPage(context))
 
 
 def type_temperature(qtbot, page, row, text):
@@ -53,10 +49,6 @@ def put_all(page, masses=MASSES, temperature="230"):
     for row, mass in enumerate(masses):
         page.form.model.edit(row, "temperature_c", temperature)
         page.form.model.edit(row, "measured_mm", mass)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def test_the_mass_per_length_of_the_lot_is_used(page):
@@ -143,7 +135,7 @@ def test_a_temperature_goes_into_the_empty_rows_below_and_on_to_the_mass(qtbot, 
     type_temperature(qtbot, page, 1, "215")  # mistyped: what it filled follows, to the strand that was weighed
     assert [row["temperature_c"] for row in page.form.model.rows()] == [210.0, 215.0, 215.0] + [210.0] * 7
     for _ in range(3):
-        page.form.model.undo_stack.undo()
+        page.undoing.undo()
     assert not any(row.get("temperature_c") for row in page.form.model.rows())
 
 

@@ -2,7 +2,6 @@
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from app.mainwindow import MainWindow
@@ -12,6 +11,7 @@ from app.pages.flow_trials.mass import MassPage
 from app.pages.part_size.sizeerror import SizeErrorPage
 from core.part_size.features import FEATURES, FeatureKind
 from core.records.rows import Lot, Machine
+from tests.app.atpage import type_readings
 from tests.app.flow_trials.flowpages import type_setting
 
 # A thin strand at ten places, largest and at 90°.
@@ -44,14 +44,6 @@ def shown_page(window, key, page_class):
     return page
 
 
-def type_readings(qtbot, texts):
-    """Type like a person: into whatever has the focus, Enter after each."""
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-
-
 def type_fat_walls(qtbot, page):
     """Type a comb whose walls stand 0.08 mm proud on each side, in whatever order the page asks for it."""
     page.take_focus()
@@ -73,13 +65,13 @@ def in_force(store, context, name):
 
 def test_a_kept_feed_is_in_force_from_the_steps_it_was_measured_under(qtbot, window, context, store):
     page = shown_page(window, "feed", FeedPage)
-    type_setting(page, "in_force_steps_mm", "93")
+    type_setting(page, "in_force_steps_mm", "277.8")
     page.take_focus()
     type_readings(qtbot, ["23.0", "22.9", "23.1"])
     keep(window)
     old, new, subject = in_force(store, context, "extruder_steps_mm")
-    assert (old, subject) == (93.0, "feed")
-    assert new == round(93 / 0.97, 2)  # as it was told
+    assert (old, subject) == (277.8, "feed")
+    assert new == round(277.8 / 0.97, 1)  # as it was told
 
 
 def test_a_kept_diameter_is_in_force_from_the_one_set_before(qtbot, window, context, store):

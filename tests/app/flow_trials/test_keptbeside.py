@@ -8,7 +8,8 @@ from app.pages.flow_trials.keptbeside import factor_found, known_ceilings
 from app.pages.flow_trials.wall import WallPage
 from core.quantity import Estimate
 from core.records.rows import SettingInForce, Trial
-from tests.app.flow_trials.flowpages import CONDITIONS, open_page, put_readings, type_setting, verdict
+from tests.app.atpage import verdict
+from tests.app.flow_trials.flowpages import CONDITIONS, open_page, put_readings, type_setting
 
 
 def kept_ceiling(store, context, ceilings, temperatures=()):

@@ -9,7 +9,8 @@ from app.pages.flow_trials.mass import MassPage
 from core.errors import StoreError
 from core.quantity import Estimate, told_value
 from core.records.rows import Instrument, Lot, Trial
-from tests.app.flow_trials.flowpages import choose, open_page, put_readings, type_readings, type_setting, verdict
+from tests.app.atpage import verdict
+from tests.app.flow_trials.flowpages import choose, open_page, put_readings, type_readings, type_setting
 
 SETTINGS = {
     "temperature_c": "235",

@@ -5,7 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from app.pages.flow_trials.top import TopPage
-from tests.app.flow_trials.flowpages import kept_flow, open_page, put_readings, type_readings, type_setting, verdict
+from tests.app.atpage import verdict
+from tests.app.flow_trials.flowpages import kept_flow, open_page, put_readings, type_readings, type_setting
 
 SCORES = "2 -2 4 0 3 -3 1 4 -1 1.5 -1 4 0 2 -3 1 3 -1".split()  # noqa: SIM905 - the pads in their shuffled order
 

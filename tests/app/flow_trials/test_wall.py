@@ -9,15 +9,8 @@ from app.pages.flow_trials.wall import WallPage
 from core.errors import StoreError
 from core.quantity import told_value
 from core.records.rows import Instrument, Lot
-from tests.app.flow_trials.flowpages import (
-    choose,
-    kept_flow,
-    open_page,
-    put_readings,
-    type_readings,
-    type_setting,
-    verdict,
-)
+from tests.app.atpage import verdict
+from tests.app.flow_trials.flowpages import choose, kept_flow, open_page, put_readings, type_readings, type_setting
 
 THICK = ["0.48", "0,48", "0.49", "0.47", "0.48", "0.49", "0.47", "0.48"]
 

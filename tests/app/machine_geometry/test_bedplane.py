@@ -10,6 +10,7 @@ from PySide6.QtTest import QTest
 from app.pages.machine_geometry.bedplane import BedPlanePage
 from core.quantity import Estimate
 from core.records.rows import Machine, Trial
+from tests.app.atpage import show_page, type_readings, verdict
 
 TILTED = "-0.02 0.05 0.11 0.08 0.02 -0.05 -0.12 -0.06 0.05".split()  # noqa: SIM905
 
@@ -23,21 +24,9 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop, by_hand):
-    page = BedPlanePage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, BedPlanePage(shop))
     page.take_focus()
     return page
-
-
-def type_readings(qtbot, texts):
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
 
 
 def choose(field, step=Qt.Key.Key_Down):
@@ -52,10 +41,6 @@ def type_setting(page, key, text):
     QTest.keyClick(field, Qt.Key.Key_Delete)
     QTest.keyClicks(field, text)
     QTest.keyClick(field, Qt.Key.Key_Return)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def test_nine_heights_typed_by_keyboard_tell_screws_and_map(qtbot, page):
@@ -84,11 +69,11 @@ def test_the_map_is_walked_with_the_arrow_keys(qtbot, page):
 
 def test_clockwise_and_pitch_are_the_machine_s(qtbot, page):
     type_readings(qtbot, TILTED)
-    before = page.result.judgement.turns[1].minutes
+    before = page.result.judgement.turns[1].angle_deg
     choose(page.form.clockwise)
     assert "screw 2 anticlockwise" in verdict(page)
     choose(page.form.screw_thread)
-    assert page.result.judgement.turns[1].minutes == pytest.approx(before * 0.7 / 0.8)
+    assert page.result.judgement.turns[1].angle_deg == pytest.approx(before * 0.7 / 0.8)
 
 
 def test_touches_at_one_place_tell_the_probe_and_are_used_later(qtbot, page, store, shop):

@@ -128,7 +128,7 @@ def test_decimal_comma_and_inch_are_read(qtbot, page):
 @pytest.mark.parametrize(
     "key, text, says",
     [
-        ("gears", "5.18", "5.18 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 57/11?"),
+        ("gears", "3.58", "3.58 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 43/12?"),
         ("pitch_mm", "500", "The pitch 500 mm is outside 0.1 to 100 mm; check the decimal mark and the unit."),
         ("teeth", "20.5", "20.5"),
         ("u_percent", "9", "The tolerance of the drive 0.09 is outside"),
@@ -250,11 +250,11 @@ def test_all_parts_of_a_drive_come_back(qtbot, page, store, context):
         "teeth": 15,
         "helix_deg": 19.5283,
         "u_ratio": 0.001,
-        "gears": [[57, 11], [3, 1]],
+        "gears": [[43, 12], [3, 1]],
     }
     kept = store.add_machine(Machine("Heron", drives={"x": rack, "y": {"kind": "wheel", "diameter_mm": 12.0}}))
     context.select_machine(kept.id)
-    assert field(page, "gears").text() == "57/11 3/1"
+    assert field(page, "gears").text() == "43/12 3/1"
     enter(qtbot, page, "name", "Heron 2")
     page.keep()
     assert store.machines()[0].drives["x"] == rack

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtCore import QSettings
 from PySide6.QtTest import QTest
 
 from app.mainwindow import MainWindow
 from app.pages.machine_geometry.reversal import ReversalPage
 from app.pages.part_size.sizeerror import SizeErrorPage
 from core.records.rows import Instrument, Lot, Machine
+from tests.app.atpage import type_readings
 
 LOOSE = "0.42 0.30 0.43 0.31 0.42 0.30 0.42 0.31 0.43 0.30".split()  # noqa: SIM905 - pairs of one place, 0.12 mm apart
 
@@ -31,14 +31,6 @@ def window(qtbot, context, store, tmp_path):
     with qtbot.waitSignal(window.ready):
         window.open_shop(context, "sizeerror")
     return window
-
-
-def type_readings(qtbot, texts):
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
 
 
 def test_a_reversal_kept_on_its_page_comes_before_the_trims_of_a_print(qtbot, window, store):

@@ -8,6 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.pages.machine_geometry.reversal import ReversalPage
 from core.records.rows import Instrument, Machine, TrialState
+from tests.app.atpage import show_page, type_readings, verdict
 from tests.published import table
 
 SLACK = [("0.50", "0.41"), ("0.51", "0.42"), ("0.50", "0.42"), ("0.50", "0.41"), ("0.51", "0.42")]
@@ -27,21 +28,9 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop, by_hand):
-    page = ReversalPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, ReversalPage(shop))
     page.take_focus()
     return page
-
-
-def type_readings(qtbot, readings):
-    for text in readings:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
 
 
 def fill(page, readings, first=0):
@@ -67,10 +56,6 @@ def type_setting(page, key, text):
     field.selectAll()
     QTest.keyClicks(field, text)
     QTest.keyClick(field, Qt.Key.Key_Return)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def shown_columns(page):

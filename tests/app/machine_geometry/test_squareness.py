@@ -9,6 +9,7 @@ from app.pages.machine_geometry.squareness import SquarenessPage
 from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Machine, SettingInForce, Trial
+from tests.app.atpage import show_page, type_readings, verdict
 
 # Pillars of 10 mm at 80 mm, Y leaning towards +X by 0.002 rad, in the order of the page.
 LEANING = "123.25 103.25 123.02 103.02 123.26 103.24 123.03 103.01".split()  # noqa: SIM905
@@ -24,21 +25,9 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop, by_hand):
-    page = SquarenessPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, SquarenessPage(shop))
     page.take_focus()
     return page
-
-
-def type_readings(qtbot, texts):
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
 
 
 def choose(field, value):
@@ -61,10 +50,6 @@ def type_setting(page, key, text):
     field.selectAll()
     QTest.keyClicks(field, text)
     QTest.keyClick(field, Qt.Key.Key_Return)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def test_pillars_typed_by_keyboard_alone_say_which_side_to_push(qtbot, page):

@@ -5,14 +5,11 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton
 
+from tests.app.atpage import show_page, verdict
+
 
 def open_page(qtbot, context, page_class):
-    page = page_class(context)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
-    return page
+    return show_page(qtbot, page_class(context))
 
 
 def type_setting(page, key, text):
@@ -61,10 +58,6 @@ def in_sight(page):
 def press(button):
     button.setFocus()
     QTest.keyClick(button, Qt.Key.Key_Space)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def hidden(page):

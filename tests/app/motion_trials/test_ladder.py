@@ -1,10 +1,14 @@
 """The page *Ladder*, by keyboard: blind scores in, the step to use, kept to the lot, out."""
 
+import math
+
 import numpy as np
 import pytest
 
 from app.pages.motion_trials.ladder import LadderPage
-from core.records.rows import Machine, TrialState
+from core.quantity import Estimate
+from core.records.rows import Lot, Machine, Trial, TrialState
+from tests.app.atpage import verdict
 from tests.app.motion_trials.motionpages import (
     choose,
     hidden,
@@ -14,15 +18,26 @@ from tests.app.motion_trials.motionpages import (
     rows_of,
     type_readings,
     type_setting,
-    verdict,
 )
 
-PLATEAU = {200: 0, 205: 1, 210: 4, 215: 4, 220: 4, 225: 1, 230: 0}
+PLATEAU = {0: 0, 25: 1, 50: 4, 75: 1, 100: 0}  # of the cooling ladder: one score for all
+BOND = {200: 0, 205: 1, 210: 3, 215: 4, 220: 4, 225: 4, 230: 4}
+STRINGS = {200: 0, 205: 0, 210: 0, 215: 0, 220: 0, 225: 3, 230: 4}
+OVERHANG = {200: 4, 205: 4, 210: 4, 215: 3, 220: 2, 225: 1, 230: 0}
+PLANTED = {"bond": BOND, "strings": STRINGS, "overhang": OVERHANG}
 
 
 @pytest.fixture
-def page(qtbot, shop):
+def warm(qtbot, shop):
+    """The page as it opens: the temperature ladder with its criteria."""
     return open_page(qtbot, shop, LadderPage)
+
+
+@pytest.fixture
+def page(warm):
+    """The cooling ladder, which has one score."""
+    choose(warm.form.ladder, "cooling")
+    return warm
 
 
 def score(page, planted, first=0):
@@ -30,8 +45,20 @@ def score(page, planted, first=0):
         page.form.model.edit(place, "measured_mm", str(planted[row["step"]]))
 
 
+def fill(page, **planted):
+    """Score the named criteria as planted, at the steps that are named."""
+    for place, row in rows_of(page):
+        value = planted.get(row["criterion"], {}).get(row["step"])
+        if value is not None:
+            page.form.model.edit(place, "measured_mm", str(value))
+
+
+def of_criterion(page, key):
+    return [(place, row) for place, row in rows_of(page) if row["criterion"] == key]
+
+
 def test_who_scores_does_not_see_the_steps_and_they_are_shuffled(page):
-    steps = [row["step"] for _, row in rows_of(page)][:7]
+    steps = [row["step"] for _, row in rows_of(page)][:5]
     assert sorted(steps) == sorted(PLATEAU) and steps not in (sorted(steps), sorted(steps)[::-1])
     assert hidden(page) == {"judge", "step"}
     press(page.form.key_button)
@@ -43,20 +70,21 @@ def test_who_scores_does_not_see_the_steps_and_they_are_shuffled(page):
 def test_scores_typed_by_keyboard_alone_give_the_middle_of_the_plateau(qtbot, page, store, shop):
     type_readings(qtbot, page, [str(PLATEAU[row["step"]]) for _, row in rows_of(page)])
     press(page.form.more_button)
-    assert len(rows_of(page)) == 28
-    score(page, PLATEAU, first=14)
-    assert "Nozzle temperature: Use 215 °C for this lot on this machine" in verdict(page)
+    press(page.form.more_button)
+    assert len(rows_of(page)) == 30
+    score(page, PLATEAU, first=10)
+    assert "Cooling: Use 50 % for this lot on this machine" in verdict(page)
     assert "All other settings" in page.card.untouched.text()
-    assert [event.x for event in page.plot.data.events] == [215]
+    assert [event.x for event in page.plot.data.events] == [50]
     assert {"mean score", "judge 1", "judge 2"} <= {series.name for series in page.plot.data.points}
     page.keep()
     (kept,) = (t for t in store.trials(subject="ladder") if t.state is TrialState.KEPT)
-    assert [(e.name, e.value) for e in kept.estimates] == [("ladder_temperature", 215.0)]
-    assert kept.conditions["ladder"] == "temperature" and kept.method == "ladder 1"
-    now = store.in_force("nozzle_temperature", shop.machine.id, shop.lot.id)
-    assert (now.new, now.unit, now.lot_id) == (215.0, "°C", shop.lot.id)
-    assert store.in_force("nozzle_temperature", shop.machine.id) is None
-    assert "Use 215" in verdict(page) and not page.card.keep_button.isEnabled()
+    assert [(e.name, e.value) for e in kept.estimates] == [("ladder_cooling", 50.0)]
+    assert kept.conditions["ladder"] == "cooling" and kept.method == "ladder 2"
+    now = store.in_force("cooling", shop.machine.id, shop.lot.id)
+    assert (now.new, now.unit, now.lot_id) == (50.0, "%", shop.lot.id)
+    assert store.in_force("cooling", shop.machine.id) is None
+    assert "Use 50" in verdict(page) and not page.card.keep_button.isEnabled()
     assert hidden(page) == set()  # nothing is left to score
     page.form.new_button.click()
     assert hidden(page) == {"judge", "step"}
@@ -65,13 +93,13 @@ def test_scores_typed_by_keyboard_alone_give_the_middle_of_the_plateau(qtbot, pa
 def test_nothing_tells_how_the_steps_stand_while_somebody_still_scores(qtbot, page):
     texts = [str(PLATEAU[row["step"]]) for _, row in rows_of(page)]
     assert "show expected" not in in_sight(page)  # of a score nothing is expected
-    type_readings(qtbot, page, texts[:12])
+    type_readings(qtbot, page, texts[:8])
     assert page.plot.data.point_count == 0 and page.card.card.rows == ()
     says = verdict(page)
-    assert "Still to be scored" in says and "judge 2: F, G." in says and "judge 1" not in says
+    assert "Still to be scored" in says and "judge 2: D, E." in says and "judge 1" not in says
     assert "when all rows are scored or excluded, or with “Show the steps”" in says
     assert "Hidden until all pieces are scored" in in_sight(page)
-    assert "No score yet" not in in_sight(page) and "°C" not in page.plot.accessibleDescription() + says
+    assert "No score yet" not in in_sight(page) and "%" not in page.plot.accessibleDescription() + says
     assert not page.card.keep_button.isEnabled() and "press “Show the steps”" in page.why_not_keep()
     page.keep()
     assert page.kept_trial is None
@@ -79,16 +107,16 @@ def test_nothing_tells_how_the_steps_stand_while_somebody_still_scores(qtbot, pa
     assert page.plot.data.point_count > 0 and "Still to be scored" not in verdict(page)
     press(page.form.key_button)
     assert page.plot.data.point_count == 0 and "Still to be scored" in verdict(page)
-    type_readings(qtbot, page, texts[12:])
+    type_readings(qtbot, page, texts[8:])
     assert page.plot.data.point_count > 0 and "Still to be scored" not in verdict(page)
     press(page.form.more_button)
-    assert page.plot.data.point_count == 0 and "judge 1: H, J, K, L, M, N, P; judge 2: H" in verdict(page)
+    assert page.plot.data.point_count == 0 and "judge 1: F, G, H, J, K; judge 2: F" in verdict(page)
 
 
 def test_the_sentences_of_too_few_scores_do_not_tell_how_they_stand_either(page):
-    for place, _ in rows_of(page)[:7]:
+    for place, _ in rows_of(page)[:5]:
         page.form.model.edit(place, "measured_mm", "2")
-    assert "Still to be scored" in verdict(page) and "judge 2: A, B, C, D, E, F, G" in verdict(page)
+    assert "Still to be scored" in verdict(page) and "judge 2: A, B, C, D, E." in verdict(page)
     press(page.form.key_button)
     assert "One pair of eyes only" in verdict(page) and "One pair of eyes only" in page.plot.empty.text()
 
@@ -119,20 +147,14 @@ def test_a_kept_trial_shows_all_and_the_next_one_begins_blind(page, store):
 def test_the_same_step_again_verifies_the_one_in_force(page, store, shop):
     for _ in range(2):
         press(page.form.more_button)
+        press(page.form.more_button)
         score(page, PLATEAU)
         page.keep()
         page.form.new_button.click()
-    now = store.in_force("nozzle_temperature", shop.machine.id, shop.lot.id)
+        choose(page.form.ladder, "cooling")
+    now = store.in_force("cooling", shop.machine.id, shop.lot.id)
     assert now.verified_by is not None
-    assert page.form.settings.field("in_force").value() == 215.0
-
-
-def test_hotter_than_the_machine_may_be_is_refused_at_its_specimen(page):
-    type_setting(page, "high", "260")
-    place, _ = next((place, row) for place, row in rows_of(page) if row["step"] == 260)
-    page.form.model.edit(place, "measured_mm", "4")
-    assert "Refused" in verdict(page) and "240 °C" in verdict(page)
-    assert page.form.model.problem(place, "step")
+    assert page.form.settings.field("in_force").value() == 50.0
 
 
 def test_what_cannot_be_a_score_is_named_with_its_specimen(page):
@@ -156,13 +178,15 @@ def test_the_least_retraction_that_does_is_used(page):
 
 def test_the_best_at_the_end_and_no_difference_are_told(page):
     press(page.form.more_button)
-    score(page, {200: 0, 205: 1, 210: 2, 215: 2, 220: 3, 225: 3, 230: 4})
-    assert "extend the ladder" in verdict(page) and "Cannot tell yet" in verdict(page)
+    press(page.form.more_button)
+    score(page, {0: 0, 25: 1, 50: 2, 75: 3, 100: 4})
+    assert "nothing lies beyond it" in verdict(page) and "Cannot tell yet" in verdict(page)
     score(page, dict.fromkeys(PLATEAU, 2))
     assert "No difference seen" in verdict(page)
 
 
-def test_another_ladder_has_its_own_rows_and_caution(page):
+def test_another_ladder_has_its_own_rows_and_caution(warm):
+    page = warm
     page.form.model.edit(0, "measured_mm", "4")
     assert "fumes" in page.form.caution.text()
     choose(page.form.ladder, "cornering")
@@ -201,7 +225,8 @@ def test_pressure_lag_by_widths(page, store, shop):
     assert store.in_force("pressure_lag", shop.machine.id, shop.lot.id).new == pytest.approx(0.043, abs=0.002)
 
 
-def test_a_measured_value_may_be_the_least_or_the_most(page):
+def test_a_measured_value_may_be_the_least_or_the_most(warm):
+    page = warm
     choose(page.form.read_by, "high")
     force = {200: 12.0, 205: 15.1, 210: 17.8, 215: 18.9, 220: 18.2, 225: 15.7, 230: 11.6}
     place, row = rows_of(page)[0]
@@ -216,7 +241,8 @@ def test_a_measured_value_may_be_the_least_or_the_most(page):
     assert [row["feature"] for _, row in rows_of(page)][7] == "H"
 
 
-def test_impossible_steps_are_said_at_their_field(page):
+def test_impossible_steps_are_said_at_their_field(warm):
+    page = warm
     type_setting(page, "high", "150")
     assert "above the first one" in page.form.settings.field("high").accessibleDescription()
     press(page.form.more_button)
@@ -234,3 +260,157 @@ def test_another_machine_brings_its_limits(page, store, shop):
     other = store.add_machine(Machine("Teasel", limits={"hot_end_limit_c": 300.0}))
     shop.select_machine(other.id)
     assert page.form.limits["hot_end_limit_c"] == 300.0
+
+
+# The temperature ladder: criteria, what the parts are for, and what other ladders foretell
+
+
+def test_criteria_typed_by_keyboard_alone_give_the_middle_of_the_plateau(qtbot, warm, store, shop):
+    page = warm
+    assert [len(of_criterion(page, key)) for key in ("overhang", "strings", "bond", "force")] == [14, 14, 14, 7]
+    assert hidden(page) == {"judge", "step"} and page.form.settings.field("aim").value() == "looks"
+    texts = [str(PLANTED[row["criterion"]][row["step"]]) for _, row in rows_of(page)[:42]]
+    type_readings(qtbot, page, texts)
+    assert "Nozzle temperature: Use 215 °C for this lot on this machine" in verdict(page)
+    assert "middle of the plateau, 210 to 220 °C" in verdict(page)
+    assert "strings 1 or less, bond 3 or more" in verdict(page) and "(95 %)" in verdict(page)
+    assert "may be the piece and not the step" in verdict(page)
+    choose(page.form.purpose, "strength")
+    assert "Use 220 °C" in verdict(page) and "upper third" in verdict(page)
+    page.keep()
+    (kept,) = (t for t in store.trials(subject="ladder") if t.state is TrialState.KEPT)
+    assert [(e.name, e.value, e.unit) for e in kept.estimates] == [("ladder_temperature", 220.0, "°C")]
+    assert kept.conditions["aim"] == "strength" and kept.method == "criteria 1" and kept.estimates[0].U >= 2.5
+    now = store.in_force("nozzle_temperature", shop.machine.id, shop.lot.id)
+    assert (now.new, now.unit, now.lot_id) == (220.0, "°C", shop.lot.id)
+    assert store.in_force("nozzle_temperature", shop.machine.id) is None
+    assert hidden(page) == set() and "Use 220" in verdict(page)
+
+
+def test_the_scale_of_the_next_score_is_in_sight(warm):
+    page = warm
+    seen = {}
+    for place, row in rows_of(page):
+        page.form.entry.go_to(place)
+        seen.setdefault(row["criterion"], page.form.scale.text())
+    assert "0 none" in seen["strings"] and "4 a web" in seen["strings"]
+    assert "4 as strong as solid" in seen["bond"] and "in N" in seen["force"] and "4 clean" in seen["overhang"]
+    assert page.form.scale.isVisible()
+    choose(page.form.ladder, "cooling")
+    assert not page.form.scale.isVisible() and page.form.settings.field("aim").isHidden()
+
+
+def test_only_what_counts_is_waited_for_and_each_criterion_is_named(warm):
+    page = warm
+    fill(page, bond=BOND)
+    says = verdict(page)
+    assert "judge 1: strings A B C D E F G; judge 2: strings A B C D E F G." in says
+    assert "bond" not in says and "overhang" not in says and page.plot.data.point_count == 0
+    fill(page, strings=STRINGS)
+    assert "Still to be scored" not in verdict(page) and page.plot.data.point_count > 0
+    names = {series.name for series in page.plot.data.points}
+    assert {"bond", "strings", "meets all"} <= names and "overhang" not in names
+    assert [limit.name for limit in page.plot.data.limits] == ["strings 1 or less", "bond 3 or more"]
+    fill(page, overhang={205: 4, 215: 3, 225: 1})
+    assert "overhang" in {series.name for series in page.plot.data.points}
+    assert "215 °C, bond" in page.card.text() and "met:" in page.card.text()
+
+
+def test_a_score_that_cannot_be_is_named_with_its_criterion(warm):
+    page = warm
+    fill(page, bond=BOND, strings=STRINGS)
+    place, row = of_criterion(page, "bond")[2]
+    page.form.model.edit(place, "measured_mm", "2,5")
+    assert "C, bond, judge 1: A score of 2.5 lies between two" in verdict(page)
+    assert page.form.model.problem(place, "measured_mm")
+
+
+def test_the_snap_force_is_told_beside_the_scores(warm):
+    page = warm
+    fill(page, bond=BOND, strings=STRINGS, force={step: round(25 - ((step - 217) / 5) ** 2, 1) for step in BOND})
+    assert "snap force is greatest at 217 °C" in verdict(page)
+
+
+def test_no_step_that_meets_both_asks_to_dry_the_lot(warm):
+    page = warm
+    press(page.form.more_button)
+    fill(page, bond=BOND, strings={200: 0, 205: 2, 210: 3, 215: 3, 220: 4, 225: 4, 230: 4})
+    assert "Weigh the lot, dry it, weigh again" in verdict(page)
+    assert "strings 1 or less: at 200, bond 3 or more: at 210, 215, 220, 225, 230 °C" in verdict(page)
+
+
+def test_who_prints_is_told_the_order_hot_to_cold(warm):
+    page = warm
+    assert "Print:" not in page.form.how.text() and "Hot to cold" in page.form.how.text()
+    press(page.form.key_button)
+    letters = {row["step"]: row["feature"].partition(",")[0] for _, row in rows_of(page)}
+    order = ", ".join(f"{step:g} {letters[step]}" for step in sorted(letters, reverse=True))
+    assert f"Print: {order}." in page.form.how.text()
+    press(page.form.key_button)
+    assert "Print:" not in page.form.how.text()
+
+
+def test_hotter_than_the_machine_may_be_is_refused_when_it_is_planned(warm):
+    page = warm
+    type_setting(page, "high", "260")
+    assert rows_of(page) == [] and "Refused" in verdict(page) and "240 °C" in verdict(page)
+    assert "Refused" in page.form.settings.field("high").accessibleDescription()
+    type_setting(page, "high", "240")
+    assert len(rows_of(page)) == 49 and "Refused" not in verdict(page)
+    type_setting(page, "limit", "235")
+    assert rows_of(page) == [] and "235 °C" in verdict(page)
+    type_setting(page, "limit", "240")
+    page.form.model.edit(0, "measured_mm", "4")
+    before = page.form.model.rows()
+    type_setting(page, "limit", "210")  # a reading is in: its pieces are printed, and all rows stay
+    assert "Refused" in page.form.settings.field("high").accessibleDescription()
+    assert page.form.model.rows() == before and before[0]["raw"] == "4"
+    type_setting(page, "limit", "240")
+    assert "Refused" not in verdict(page) and page.form.model.rows() == before
+
+
+def test_the_usual_steps_stay_within_the_machines_limit(qtbot, store, shop):
+    low = store.add_machine(Machine("Sedge", limits={"hot_end_limit_c": 220.0}))
+    shop.select_machine(low.id)
+    page = open_page(qtbot, shop, LadderPage)
+    assert (page.form.settings.field("low").value(), page.form.settings.field("high").value()) == (190.0, 220.0)
+    assert sorted({row["step"] for _, row in rows_of(page)})[-1] == 220.0
+
+
+def test_other_ladders_foretell_this_one(qtbot, store, shop):
+    machine = store.add_machine(Machine("Teasel", limits={"hot_end_limit_c": 240.0}))
+    lot = store.add_lot(Lot("Chalk 2", "PETG"))
+
+    def keep(m, f, value):
+        told = Estimate("ladder_temperature", value, 1.0, math.inf, "°C")
+        return store.keep(Trial("ladder", m, f, estimates=(told,))).id
+
+    page = open_page(qtbot, shop, LadderPage)
+    assert "this ladder on this machine would tell" in verdict(page)
+    here = shop.machine.id
+    trials = [keep(machine.id, shop.lot.id, 216.0), keep(machine.id, lot.id, 206.0), keep(here, lot.id, 210.0)]
+    page.shown()
+    assert "From other ladders: Predicted for this machine and lot" in verdict(page)
+    assert "220.0 ± 6.8 °C" in verdict(page) and f"trials {trials[0]}, {trials[1]}, {trials[2]}" in verdict(page)
+    fill(page, bond=BOND, strings=STRINGS)
+    assert "Use 215" in verdict(page) and "220.0 ± 6.8 °C" in verdict(page)
+    type_setting(page, "limit", "215")
+    assert "Refused: do not try this lot there" in verdict(page)
+    type_setting(page, "limit", "240")
+    page.keep()
+    page.form.new_button.click()
+    assert "Its own ladder" in verdict(page) and "agrees: 215 °C" in verdict(page)
+    choose(page.form.ladder, "cooling")
+    assert "From other ladders" not in verdict(page)
+
+
+def test_a_draft_with_one_score_for_all_is_judged_as_it_was_begun(qtbot, warm, store, shop):
+    page = warm
+    rows = [
+        {"feature": f"{letter}, judge {judge}", "axis": "temperature/score", "kind": "travel", "judge": judge,
+         "step": step, "step_raw": f"{step:g}", "measured_mm": score, "raw": f"{score:g}"}
+        for letter, step, score in zip("ABCDEFG", BOND, (0, 1, 4, 4, 4, 1, 0), strict=True) for judge in "12"
+    ]  # fmt: skip
+    page.form.show_rows(rows)
+    page.recompute()
+    assert page.result.method == "ladder 2" and page.plot.data.point_count > 0

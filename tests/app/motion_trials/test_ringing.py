@@ -1,21 +1,15 @@
 """The page *Ringing*, by keyboard: ripples or a log in, an acceleration out."""
 
 import math
+import time
 
 import numpy as np
 import pytest
 
 from app.pages.motion_trials.ringing import RingingPage
 from core.records.rows import TrialState
-from tests.app.motion_trials.motionpages import (
-    choose,
-    in_sight,
-    open_page,
-    press,
-    type_readings,
-    type_setting,
-    verdict,
-)
+from tests.app.atpage import verdict
+from tests.app.motion_trials.motionpages import choose, in_sight, open_page, press, type_readings, type_setting
 
 
 @pytest.fixture
@@ -31,7 +25,7 @@ def test_ripples_typed_by_keyboard_alone_give_an_acceleration(qtbot, page, store
     type_readings(qtbot, page, ["9.0", "13.0"])
     assert "Accelerate X with at most 947 mm/s²" in verdict(page) and "rings at 40.0" in verdict(page)
     assert page.form.model.text(0, "error") == "40.0"
-    assert page.plot.data.curves[0].name == "ringing, 40.0 Hz"
+    assert page.plot.data.curves[0].name == "ringing, 40.00 ± 0.76 Hz"
     page.keep()
     (kept,) = (t for t in store.trials(subject="ringing") if t.state is TrialState.KEPT)
     assert {e.name for e in kept.estimates} == {"frequency_x", "acceleration_limit_x"}
@@ -63,7 +57,7 @@ def test_heights_tell_the_damping_and_the_picture_can_be_the_acceleration(page):
     assert "damping X" in verdict(page)
     choose(page.view, "acceleration")
     assert page.plot.data.title == "Ripple by acceleration"
-    assert [event.name for event in page.plot.data.events] == ["by ripple 947"]
+    assert [event.name for event in page.plot.data.events] == ["by ripple 947 ± 36 mm/s²"]
     type_setting(page, "most_mm_s2", "800")
     assert page.plot.data.events == () and "allows all of this machine's 800" in verdict(page)
     type_setting(page, "speed_mm_s", "900")
@@ -175,7 +169,7 @@ def test_logs_that_cannot_be_read_are_told(qtbot, page, tmp_path, context):
     said = []
     context.notice.connect(lambda text, level: said.append(text))
     page.read_log_file(str(tmp_path / "none.csv"))
-    assert "cannot be read" in said[-1] and "none.csv cannot be read" in page.plot.empty.text()
+    assert "none.csv is not there" in said[-1] and "none.csv is not there" in page.plot.empty.text()
     bad = tmp_path / "bad.csv"
     bad.write_text("0,1\nabc,def\n0.1,x", encoding="utf-8")
     page.read_log_file(str(bad))
@@ -230,3 +224,20 @@ def test_a_log_of_noise_has_a_picture_all_the_same(qtbot, page, tmp_path):
     page.read_log_file(str(path))
     qtbot.waitUntil(lambda: "stands out from the noise" in verdict(page), timeout=8000)
     assert page.plot.data.point_count == 1
+
+
+def test_reading_a_log_shows_how_far_it_is_and_is_stopped(qtbot, page, tmp_path, monkeypatch):
+    def slow(_text, step):
+        while True:
+            step(0.4)
+            time.sleep(0.005)
+
+    monkeypatch.setattr("core.motion_trials.spectrum.read_log", slow)
+    path = tmp_path / "long.csv"
+    path.write_text(log_text(), encoding="utf-8")
+    assert not page.waiting.isVisible()
+    page.read_log_file(str(path))
+    qtbot.waitUntil(lambda: page.waiting.isVisible() and page.waiting.bar.value() == 40)
+    with qtbot.waitSignal(page.log.job.stopped):
+        page.waiting.stop.click()
+    assert not page.waiting.isVisible() and page.log.samples is None

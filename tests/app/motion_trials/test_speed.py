@@ -5,6 +5,7 @@ import pytest
 from app.pages.motion_trials.speed import SpeedPage
 from core.quantity import Estimate
 from core.records.rows import Machine, Trial, TrialState
+from tests.app.atpage import verdict
 from tests.app.motion_trials.motionpages import (
     choose,
     hidden,
@@ -14,7 +15,6 @@ from tests.app.motion_trials.motionpages import (
     rows_of,
     type_readings,
     type_setting,
-    verdict,
 )
 
 LEVELS = (40.0, 56.6, 80.0, 113.0, 160.0)
@@ -90,12 +90,66 @@ def test_time_by_level_needs_no_score(page):
     assert page.plot.data.title == "Where faster buys nothing" and "No difference seen" in verdict(page)
 
 
-def test_faster_than_the_machine_is_refused_at_its_specimen(page):
+def test_faster_than_the_machine_is_refused_when_it_is_planned(page):
     type_setting(page, "high", "400")
-    place = next(place for place, row in rows_of(page) if row["step"] == 400)
-    page.form.model.edit(place, "measured_mm", "3")
-    assert "Refused" in verdict(page) and "250 mm/s" in verdict(page)
-    assert page.form.model.problem(place, "step")
+    assert rows_of(page) == [] and "Refused" in verdict(page) and "250 mm/s" in verdict(page)
+    assert "Refused" in page.form.settings.field("high").accessibleDescription()
+    type_setting(page, "high", "200")
+    assert len(rows_of(page)) == 10 and "Refused" not in verdict(page)
+    page.form.model.edit(0, "measured_mm", "3")
+    before = page.form.model.rows()
+    type_setting(page, "limit", "30")  # a score is in: its pieces are printed, and all rows stay
+    assert "Refused" in verdict(page) and page.form.model.rows() == before
+
+
+def test_a_typed_layer_holds_fast_levels_up(page, store):
+    type_setting(page, "least_layer_s", "10")
+    assert "Type the length of all lines" in verdict(page)
+    assert "Type the length" in page.form.settings.field("layer_mm").accessibleDescription()
+    type_setting(page, "layer_mm", "600")
+    for _ in range(3):
+        press(page.form.more_button)
+    score(page, dict(zip(LEVELS, (4, 4, 4, 4, 2), strict=True)))
+    says = verdict(page)
+    assert "Printing speed: Print at 80 mm/s" in says and "only waits for the least layer time" in says
+    assert "From 80 mm/s on the shortest layer is done before its least 10 s and waits" in says
+    assert "Up to 60 mm/s (600 mm of path in 10 s) none waits" in says and "waits 24 s" in page.card.text()
+    (waits,) = (series for series in page.plot.data.points if series.name == "a layer waits")
+    assert waits.x.size == 3 and waits.ringed.all()
+    choose(page.view, "time")
+    assert [event.x for event in page.plot.data.events] == [60.0]
+    assert any(series.name == "a layer waits" for series in page.plot.data.points)
+    type_setting(page, "least_layer_s", "0")
+    assert "not between 0 and 600 s" in page.form.settings.field("least_layer_s").accessibleDescription()
+    type_setting(page, "least_layer_s", "1")
+    assert "holds no level up" in verdict(page)
+    assert not any(series.name == "a layer waits" for series in page.plot.data.points)
+    type_setting(page, "least_layer_s", "10")
+    page.keep()
+    (kept,) = (t for t in store.trials(subject="speed") if t.state is TrialState.KEPT)
+    assert [e.name for e in kept.estimates] == ["trial_speed", "trial_score", "layer_floor"]
+    assert kept.conditions["least_layer_s"] == 10.0 and kept.conditions["layer_mm"] == 600.0
+
+
+def test_the_layers_of_a_file_are_timed(qtbot, page, tmp_path):
+    path = tmp_path / "tower.gcode"
+    layers = "".join(
+        f"G1 Z{0.2 * n:.1f} F600\nG1 X{60 - n} Y0 E2 F3600\nG1 X{60 - n} Y{60 - n} E2\nG1 X0 Y0 E2\n"
+        for n in range(1, 41)
+    )
+    path.write_text("M83\n" + layers, encoding="utf-8")
+    type_setting(page, "least_layer_s", "4")
+    score(page)
+    page.time_file(str(path))
+    qtbot.waitUntil(lambda: "tower.gcode: 160 moves" in verdict(page), timeout=8000)
+    assert "of 40 layers wait" in verdict(page) and "The shortest layer begins at line 15" in verdict(page)
+    climbing = tmp_path / "vase.gcode"
+    turns = "".join(f"G1 X{20 * (n % 2)} Z{0.01 * n:.2f} E1 F3000\n" for n in range(1, 40))
+    climbing.write_text("M83\n" + turns, encoding="utf-8")
+    said = []
+    page.context.notice.connect(lambda text, level: said.append(text))
+    page.time_file(str(climbing))
+    qtbot.waitUntil(lambda: any("climbs while it prints" in text for text in said), timeout=8000)
 
 
 def test_a_file_is_timed_beside_the_window(qtbot, page, store, shop, tmp_path, monkeypatch):
@@ -130,7 +184,7 @@ def test_files_that_cannot_be_timed_are_told(qtbot, page, tmp_path, context):
     said = []
     context.notice.connect(lambda text, level: said.append(text))
     page.time_file(str(tmp_path / "none.gcode"))
-    assert "cannot be read" in said[-1]
+    assert "none.gcode is not there or is not a file" in said[-1]
     bad = tmp_path / "bad.gcode"
     bad.write_text("G1 X1\nG1 X1.2.3\n", encoding="utf-8")
     score(page)
@@ -186,3 +240,20 @@ def test_a_machine_without_limits_is_told_so(qtbot, page, store, shop):
     assert page.form.settings.field("limit").value() is None
     score(page)
     assert "not typed yet" in verdict(page)
+
+
+def test_a_timing_that_is_stopped_goes_back_to_the_usual_straight(qtbot, page, tmp_path, monkeypatch):
+    def slow(*_, step, **__):
+        while True:
+            step(0.4)
+
+    path = tmp_path / "bracket.gcode"
+    path.write_text(FILE, encoding="utf-8")
+    score(page)
+    monkeypatch.setattr("core.motion_trials.parttime.part_times", slow)
+    page.time_file(str(path))
+    qtbot.waitUntil(lambda: page.waiting.isVisible() and page.waiting.bar.value() == 40)
+    monkeypatch.undo()
+    page.waiting.stop.click()
+    qtbot.waitUntil(lambda: not page.waiting.isVisible())
+    assert page.part.name == "" and "usual straights" in verdict(page)

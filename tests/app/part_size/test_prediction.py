@@ -1,6 +1,5 @@
 """The page *Prediction*: locked first, held against later readings, kept."""
 
-import numpy as np
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
@@ -8,46 +7,18 @@ from PySide6.QtTest import QTest
 from app.pages import PAGES
 from app.pages.part_size.prediction import PredictionPage
 from core.errors import StoreError
-from core.records.rows import Lot, Machine, SettingInForce, Trial, TrialState
-from tests.core.guidance.test_predicted import size_trial
+from core.records.rows import SettingInForce, Trial, TrialState
+from tests.app.atpage import show_page, type_number, verdict
+from tests.app.part_size.printed import keep_printed
 from tests.core.part_size.printouts import Faults
-
-
-@pytest.fixture
-def shop(context, store):
-    machine, lot = store.add_machine(Machine("Ash")), store.add_lot(Lot("Slate", "PETG"))
-    context.select_machine(machine.id)
-    context.select_lot(lot.id)
-    return context
-
-
-def keep(store, faults, seed=1):
-    trial = size_trial(None, faults, np.random.default_rng(seed), begun=None)
-    return store.keep(Trial("sizeerror", 1, 1, readings=trial.readings, conditions=trial.conditions))
 
 
 @pytest.fixture
 def opened(qtbot, shop):
     def open_page():
-        page = PredictionPage(shop)
-        qtbot.addWidget(page)
-        page.resize(1080, 720)
-        page.show()
-        qtbot.waitExposed(page)
-        return page
+        return show_page(qtbot, PredictionPage(shop))
 
     return open_page
-
-
-def says(page):
-    return page.card.body.toPlainText()
-
-
-def type_number(field, text):
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, text)
-    QTest.keyClick(field, Qt.Key.Key_Return)
 
 
 def test_it_is_on_the_list_with_its_help(shop):
@@ -60,33 +31,33 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_without_a_size_trial_it_says_what_to_keep(opened, shop, store):
     page = opened()
-    assert "Keep a size trial of this machine and lot first" in says(page)
+    assert "Keep a size trial of this machine and lot first" in verdict(page)
     shop.select_lot(None)
-    assert "Choose a machine and a lot above" in says(page)
+    assert "Choose a machine and a lot above" in verdict(page)
     page.keep()
     assert not store.trials(subject="prediction") and page.save_draft()
 
 
 def test_a_prediction_is_locked_then_verified(opened, qtbot, shop, store):
-    keep(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.05))
+    keep_printed(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.05))
     setting = SettingInForce(1, 1, "shrink_allowance_x", 1.0, 1.004, "1")
     page = opened()
     type_number(page.offset_mm, "-0.05")
     type_number(page.factor_x, "1.004")
-    assert "Lock them before it is printed" in says(page)
+    assert "Lock them before it is printed" in verdict(page)
     first = page.table.rows.rows()[0]
     assert first[:2] == ("outside X", "37") and "±" in first[2] and first[3:] == ("", "")
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
     (locked,) = store.trials(subject="prediction")
     assert locked.state is TrialState.KEPT and page.locked.value() == str(locked.id)
-    assert "was locked" in says(page) and "No size trial of this machine and lot was begun since" in says(page)
+    assert "was locked" in verdict(page) and "No size trial of this machine and lot was begun since" in verdict(page)
     assert page.offset_mm.isHidden() and not page.card.keep_button.isEnabled()
     page.keep()
     assert len(store.trials(subject="prediction")) == 1 and not store.trials(subject="verification")
     store.keep(Trial("shop_split", 1, 1), (setting,))
-    read = keep(store, Faults(scale=(1.004 * 0.996 - 1, 0)), seed=2)
+    read = keep_printed(store, Faults(scale=(1.004 * 0.996 - 1, 0)), seed=2)
     shop.kept.emit(read)
-    assert "holds." in says(page) and "Our own score" in says(page) and "E_n" in says(page)
+    assert "holds." in verdict(page) and "Our own score" in verdict(page) and "E_n" in verdict(page)
     assert [series.x.size for series in page.plot.data.points][1] == len(page.table.rows.rows())
     assert page.table.rows.rows()[0][4] != ""
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
@@ -95,10 +66,10 @@ def test_a_prediction_is_locked_then_verified(opened, qtbot, shop, store):
     assert store.in_force("shrink_allowance_x", 1, 1).verified_by == verified.id
     page.locked.setFocus()
     QTest.keyClick(page.locked, Qt.Key.Key_Up)
-    assert page.locked.value() == "" and "So far" in says(page)
+    assert page.locked.value() == "" and "So far" in verdict(page)
     type_number(page.offset_mm, "0.01")
     page.keep()
-    assert "So far" in says(page) and len(store.trials(subject="prediction")) == 2
+    assert "So far" in verdict(page) and len(store.trials(subject="prediction")) == 2
 
 
 def put(store, name, old, new, unit):
@@ -107,15 +78,15 @@ def put(store, name, old, new, unit):
 
 def test_it_begins_with_what_was_put_in_force_since_the_trial(opened, shop, store):
     put(store, "contour_offset", 0.0, -0.02, "mm")
-    first = keep(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.03))
+    first = keep_printed(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.03))
     page = opened()
     assert [field.value() for field in page.changes.fields()] == [0.0, 1.0, 1.0]
-    assert "put in force since" not in says(page)
+    assert "put in force since" not in verdict(page)
     put(store, "contour_offset", -0.02, -0.05, "mm")
     put(store, "shrink_allowance_x", 1.0, 1.004, "1")
     page.recompute()
     assert [field.value() for field in page.changes.fields()] == [-0.03, 1.004, 1.0]
-    assert "Offset and factors are what was put in force since that trial" in says(page)
+    assert "Offset and factors are what was put in force since that trial" in verdict(page)
     page.keep()
     (locked,) = store.trials(subject="prediction")
     conditions = store.trial(locked.id).conditions
@@ -124,9 +95,9 @@ def test_it_begins_with_what_was_put_in_force_since_the_trial(opened, shop, stor
 
 
 def test_what_is_typed_over_it_stays_with_its_trial(opened, shop, store):
-    first = keep(store, Faults(scale=(-0.004, 0)))
+    first = keep_printed(store, Faults(scale=(-0.004, 0)))
     put(store, "shrink_allowance_x", 1.0, 1.004, "1")
-    second = keep(store, Faults(), seed=2)
+    second = keep_printed(store, Faults(), seed=2)
     page = opened()
     assert page.source.value() == str(second.id)
     assert page.factor_x.value() == 1.0
@@ -138,24 +109,24 @@ def test_what_is_typed_over_it_stays_with_its_trial(opened, shop, store):
     put(store, "contour_offset", 0.0, -0.05, "mm")
     QTest.keyClick(page.source, Qt.Key.Key_Up)
     assert [field.value() for field in page.changes.fields()] == [0.0, 1.0, 1.002]
-    assert "put in force since" not in says(page)
+    assert "put in force since" not in verdict(page)
     QTest.keyClick(page.source, Qt.Key.Key_Down)
     assert [field.value() for field in page.changes.fields()] == [-0.05, 1.004, 1.0]
 
 
 def test_a_failed_prediction_verifies_nothing(opened, shop, store):
-    keep(store, Faults(scale=(-0.004, 0)))
+    keep_printed(store, Faults(scale=(-0.004, 0)))
     page = opened()
     page.keep()
     store.keep(Trial("shop_split", 1, 1), (SettingInForce(1, 1, "shrink_allowance_x", 1.0, 1.004, "1"),))
-    keep(store, Faults(scale=(0.01, 0)), seed=2)
+    keep_printed(store, Faults(scale=(0.01, 0)), seed=2)
     page.recompute()
-    assert "Do not tune by this piece" in says(page) and page.settings() == ()
+    assert "Do not tune by this piece" in verdict(page) and page.settings() == ()
     assert page.plot.data.points[1].flagged.any()
 
 
 def test_a_changed_prediction_and_a_number_that_cannot_be_are_told(opened, shop, store, monkeypatch):
-    keep(store, Faults())
+    keep_printed(store, Faults())
     page = opened()
     type_number(page.offset_mm, "7")
     assert page.offset_mm.accessibleDescription() != ""
@@ -171,7 +142,7 @@ def test_a_changed_prediction_and_a_number_that_cannot_be_are_told(opened, shop,
 
     monkeypatch.setattr(store, "trial", forged)
     page.recompute()
-    assert "Cannot tell" in says(page) and "changed after it was locked" in says(page)
+    assert "Cannot tell" in verdict(page) and "changed after it was locked" in verdict(page)
 
 
 def test_a_store_that_fails_is_told(opened, shop, store, monkeypatch):

@@ -11,16 +11,9 @@ from app.pages.part_size.promise import PromisePage
 from app.pages.part_size.promise_reports import proof_plots
 from core.errors import StoreError
 from core.quantity import Estimate
-from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
+from core.records.rows import Instrument, SettingInForce, Trial, TrialState
+from tests.app.atpage import show_page, verdict
 from tests.core.guidance.test_promised import pieces
-
-
-@pytest.fixture
-def shop(context, store):
-    machine, lot = store.add_machine(Machine("Ash")), store.add_lot(Lot("Slate", "PETG"))
-    context.select_machine(machine.id)
-    context.select_lot(lot.id)
-    return context
 
 
 def keep(store, count, **how):
@@ -31,18 +24,9 @@ def keep(store, count, **how):
 @pytest.fixture
 def opened(qtbot, shop):
     def open_page():
-        page = PromisePage(shop)
-        qtbot.addWidget(page)
-        page.resize(1080, 720)
-        page.show()
-        qtbot.waitExposed(page)
-        return page
+        return show_page(qtbot, PromisePage(shop))
 
     return open_page
-
-
-def says(page):
-    return page.card.body.toPlainText()
 
 
 def test_it_is_on_the_list_with_its_help(shop):
@@ -55,9 +39,9 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_without_pieces_it_says_what_to_keep(opened, shop, store):
     page = opened()
-    assert "ten pieces at least make a promise" in says(page) and not page.card.keep_button.isEnabled()
+    assert "ten pieces at least make a promise" in verdict(page) and not page.card.keep_button.isEnabled()
     shop.select_lot(None)
-    assert "Choose a machine and a lot above" in says(page)
+    assert "Choose a machine and a lot above" in verdict(page)
     page.keep()
     assert not store.trials(subject="promise")
 
@@ -66,10 +50,10 @@ def test_a_promise_is_shown_drawn_and_kept(opened, qtbot, shop, store):
     keep(store, 12)
     caliper = store.add_instrument(Instrument("Caliper", u_outside_zero_mm=0.005))
     page = opened()
-    assert "its uncertainty U is not taken off" in says(page)
+    assert "its uncertainty U is not taken off" in verdict(page)
     shop.select_instrument(caliper.id)
-    assert "not taken off" not in says(page) and "Outside lengths: ±0." in says(page)
-    assert "Not promised: sizes that were not measured" in says(page)
+    assert "not taken off" not in verdict(page) and "Outside lengths: ±0." in verdict(page)
+    assert "Not promised: sizes that were not measured" in verdict(page)
     assert page.plot.data.point_count == 36 and len(page.plot.data.limits) == 2 and page.plot.data.curves[0].has_bands
     assert "part 1 (trial № 1): 20 mm" in page.plot.data.points[0].tips[0]
     first = page.table.rows.rows()[0]
@@ -100,7 +84,7 @@ def test_classes_and_tolerances_are_chosen_by_keyboard(opened, shop, store):
 def test_four_pieces_are_refused_in_words(opened, shop, store):
     keep(store, 4)
     page = opened()
-    assert "Only 4 parts" in says(page) and "Nothing can be promised yet" in page.card.why_not.text()
+    assert "Only 4 parts" in verdict(page) and "Nothing can be promised yet" in page.card.why_not.text()
     assert page.plot.data.limits == () and page.table.rows.rows()[0][4] == ""
     page.keep()
     assert not store.trials(subject="promise") and page.save_draft()
@@ -109,7 +93,7 @@ def test_four_pieces_are_refused_in_words(opened, shop, store):
 def test_one_piece_is_drawn_without_a_spread(opened, shop, store):
     keep(store, 1, kinds=[("outside", 20.0)])
     page = opened()
-    assert "One part shows no spread" in says(page) and page.plot.data.curves == ()
+    assert "One part shows no spread" in verdict(page) and page.plot.data.curves == ()
     assert page.table.rows.rows()[0][2:] == ("",) * 6
 
 
@@ -124,10 +108,10 @@ def test_older_pieces_are_counted_out(opened, shop, store):
     store.keep(Trial("shop_split", 1, 1), (SettingInForce(1, 1, "shrink_allowance_x", 1.0, 1.003, "1"),))
     keep(store, 2)
     page = opened()
-    assert "3 pieces printed before the newest change" in says(page)
+    assert "3 pieces printed before the newest change" in verdict(page)
     keep(store, 9, seed=4)
     shop.kept.emit(store.trial(1))
-    assert "11 parts" in says(page)
+    assert "11 parts" in verdict(page)
 
 
 def test_a_store_that_fails_is_told(opened, shop, store, monkeypatch):

@@ -12,6 +12,7 @@ from app.pages.part_size.sizeerror import SizeErrorPage
 from app.theme import DARK, LIGHT
 from core.errors import StoreError
 from core.records.rows import Lot, Machine, TrialState
+from tests.app.atpage import show_page, verdict
 from tests.core.guidance.shops import BELT, keep_estimate, plant
 
 
@@ -31,18 +32,9 @@ def shop(context, store):
 @pytest.fixture
 def opened(qtbot, context):
     def open_page(kind=ShopSplitPage):
-        page = kind(context)
-        qtbot.addWidget(page)
-        page.resize(1080, 720)
-        page.show()
-        qtbot.waitExposed(page)
-        return page
+        return show_page(qtbot, kind(context))
 
     return open_page
-
-
-def says(page):
-    return page.card.body.toPlainText()
 
 
 def test_it_is_on_the_list_with_its_help(shop):
@@ -55,7 +47,7 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_an_empty_shop_says_what_to_keep(opened):
     page = opened()
-    assert "two machines and two lots that share a print tell most" in says(page)
+    assert "two machines and two lots that share a print tell most" in verdict(page)
     assert page.picture.points() == [] and page.table.rows.rows() == []
     page.picture.sheet.grab()
     page.keep()
@@ -63,9 +55,9 @@ def test_an_empty_shop_says_what_to_keep(opened):
 
 def test_shares_and_allowance_are_told_drawn_and_kept(opened, qtbot, shop, store):
     page = opened()
-    assert "Shrink allowance" in says(page) and "1.00488 ± 0.00098" in says(page)
-    assert "not on top of an allowance" in says(page)
-    assert "Next best print: Moss on" in says(page) and "axis scale" not in says(page).lower()
+    assert "Shrink allowance" in verdict(page) and "1.00488 ± 0.00098" in verdict(page)
+    assert "not on top of an allowance" in verdict(page)
+    assert "Next best print: Moss on" in verdict(page) and "axis scale" not in verdict(page).lower()
     names = [text.partition(":")[0] for _, text in page.picture.points()]
     assert names == ["Ash", "Birch", "Cedar", "Moss", "Sand", "Slate"]
     assert "mostly what was known before" in page.picture.points()[2][1]
@@ -86,7 +78,7 @@ def test_islands_and_many_prints_are_drawn_in_both_themes(opened, context, store
     context.select_machine(planted.machines[0].id)
     context.select_lot(planted.lots[0].id)
     page = opened()
-    assert "M02 (2)" not in says(page) and "No print links M02" in says(page)
+    assert "M02 (2)" not in verdict(page) and "No print links M02" in verdict(page)
     assert "island 2" in page.picture.points()[2][1]
     for theme in (LIGHT, DARK):
         for size in (QSize(600, 300), QSize(300, 60)):
@@ -107,12 +99,12 @@ def test_without_machine_and_lot_nothing_is_kept(opened, shop, store):
 
 def test_it_follows_what_is_picked_and_kept(opened, shop, store):
     page = opened()
-    before = says(page)
+    before = verdict(page)
     shop.select_lot(1)
-    assert says(page) != before and "1.00387" in says(page)
+    assert verdict(page) != before and "1.00387" in verdict(page)
     trial = keep_estimate(store, "scale_x", 0.3, 0.0002, 1, 1)
     shop.kept.emit(trial)
-    assert f"Not counted: trial № {trial.id}" in says(page)
+    assert f"Not counted: trial № {trial.id}" in verdict(page)
     page.axis.setFocus()
     QTest.keyClick(page.axis, Qt.Key.Key_Down)
     assert page.axis.value() == "y" and "along Y" in page.picture.accessibleDescription()
@@ -133,7 +125,7 @@ def test_a_store_that_fails_and_a_drive_that_cannot_be_are_told(opened, shop, st
     assert said == ["The disk is full."]
     monkeypatch.setattr(store, "machines", lambda: (Machine("Ash", drives={"x": {"kind": "belt"}}, id=1),))
     page.recompute()
-    assert "Cannot tell yet" in says(page) and "missing" in says(page)
+    assert "Cannot tell yet" in verdict(page) and "missing" in verdict(page)
 
 
 def test_size_error_shares_its_scale_by_the_other_trials(opened, context, store):
@@ -146,6 +138,6 @@ def test_size_error_shares_its_scale_by_the_other_trials(opened, context, store)
     page = opened(SizeErrorPage)
     for row, values in enumerate(page.form.model.rows()):
         page.form.model.edit(row, "measured_mm", f"{values['nominal_mm'] * 0.994:.2f}")
-    assert "By all trials of the shop" in says(page) and "this lot: 2 machines" in says(page)
+    assert "By all trials of the shop" in verdict(page) and "this lot: 2 machines" in verdict(page)
     context.select_lot(planted.lots[1].id)
     context.select_lot(None)

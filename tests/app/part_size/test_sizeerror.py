@@ -18,6 +18,7 @@ from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, Trial, TrialState
 from core.records.store import open_store
+from tests.app.atpage import show_page, verdict
 
 # A comb with scale -0.25 %, wall outset 0.04 mm, lost motion 0.06 mm, in the order of the page.
 COMB = "127.76 87.86 47.96 8.06 139.67 111.64 71.74 31.85 79.66 39.75".split()  # noqa: SIM905
@@ -38,11 +39,7 @@ def shop(context, store):
 
 @pytest.fixture
 def page(qtbot, shop):
-    page = SizeErrorPage(shop)
-    qtbot.addWidget(page)
-    page.resize(1080, 720)
-    page.show()
-    qtbot.waitExposed(page)
+    page = show_page(qtbot, SizeErrorPage(shop))
     page.take_focus()
     return page
 
@@ -55,10 +52,6 @@ def type_readings(qtbot, texts):
         qtbot.wait(60)
         QTest.keyClick(target, Qt.Key.Key_Return)
         qtbot.wait(1)
-
-
-def verdict(page):
-    return page.card.body.toPlainText()
 
 
 def test_readings_typed_by_keyboard_alone_give_a_verdict(qtbot, page):
@@ -111,10 +104,10 @@ def test_kept_trial_is_found_again_and_cannot_be_changed(qtbot, page, store, sho
 
 def test_checks_that_are_not_met_stay_with_the_kept_trial(qtbot, page, store):
     type_readings(qtbot, ["130.5", *SMALLER[1:]])  # the first one stands out
-    assert "Mind: A reading stands out" in verdict(page)
+    assert "Please note: A reading stands out" in verdict(page)
     assert "mind" not in store.draft("sizeerror", page.context.machine.id, page.context.lot.id).conditions
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
-    assert "Mind: A reading stands out" in verdict(page)
+    assert "Please note: A reading stands out" in verdict(page)
     (kept,) = store.trials(subject="sizeerror")
     assert kept.conditions["mind"][0].startswith("A reading stands out")
 
@@ -128,6 +121,22 @@ def test_draft_of_each_machine_is_found_again(qtbot, page, store, shop):
     assert page.form.model.rows()[0]["raw"] == ""
     shop.select_machine(here)
     assert [row["raw"] for row in page.form.model.rows()][:2] == COMB[:2]
+
+
+def test_a_wrong_reading_kept_with_enter_stops_troubling_the_later_ones_when_it_is_taken_back(qtbot, page):
+    type_readings(qtbot, [*COMB[:5], "112.64"])
+    if page.form.model.question(5):
+        QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Return)  # kept as typed, a millimetre too long
+    spoiled = page.form.model.expected(6)
+    type_readings(qtbot, [COMB[6]])
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    while page.form.model.rows()[5]["raw"]:
+        QTest.keyClick(QGuiApplication.focusObject(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+    mended = page.form.model.expected(6)
+    assert mended is None or mended != spoiled
+    type_readings(qtbot, COMB[5:7])
+    assert [row["questioned"] for row in page.form.model.rows()[:7]] == [False] * 7
 
 
 def test_a_mistyped_value_is_questioned_and_does_not_count_until_answered(qtbot, page):

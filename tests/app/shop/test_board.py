@@ -53,11 +53,15 @@ def names(page):
     return [line[0] for line in lines(page)]
 
 
-def test_an_empty_shop_says_how_to_begin(qtbot, context):
+def test_an_empty_shop_says_how_to_begin_until_there_is_a_machine(qtbot, context, store):
     page = BoardPage(context)
     qtbot.addWidget(page)
     page.show()
-    assert page.count.text() == "No machine yet. Add one with the list above, or on the page Drive."
+    assert page.start.isVisible() and not page.table.isVisible() and not page.finder.isVisible()
+    store.add_machine(Machine("Bay 1"))
+    context.machines_changed.emit()
+    assert not page.start.isVisible() and page.table.isVisible() and page.finder.isVisible()
+    assert page.count.text() == "Machines: 1"
 
 
 def test_all_machines_stand_in_order_with_what_they_want(page):

@@ -93,7 +93,7 @@ def test_it_opens_at_the_next_step_with_what_to_do_and_why(page):
 
 def test_a_step_that_waits_says_for_what(page):
     go_to(page, "reversal")
-    assert "First: Mechanical health, Steps per millimetre, calculated, Gauges." in page.card.text.text()
+    assert "First: Mechanical health, Steps per millimetre, calculated, Instruments." in page.card.text.text()
     go_to(page, "gauges")
     assert "It could be done now; others come before it." in page.card.text.text()
 

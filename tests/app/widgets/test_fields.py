@@ -1,8 +1,8 @@
 """Type into the fields as a person does and read what a person reads."""
 
 import pytest
-from PySide6.QtCore import QLocale, QPoint, QPointF, Qt
-from PySide6.QtGui import QAccessible, QWheelEvent
+from PySide6.QtCore import QEvent, QLocale, QPoint, QPointF, Qt
+from PySide6.QtGui import QAccessible, QHelpEvent, QWheelEvent
 from PySide6.QtWidgets import QApplication, QLabel
 
 from app.widgets.fields import ChoiceField, CountField, Form, LengthField, NumberField, TextField, number_text
@@ -234,3 +234,23 @@ def test_a_field_can_be_named_anew_with_another_unit(qtbot):
     assert field.accessibleName() == "Limit, g"
     form.set_unit("limit", "&Limit", "")
     assert field.accessibleName() == "Limit"
+
+
+def test_a_choice_too_long_for_its_field_is_told_whole(qtbot, monkeypatch):
+    told = []
+    monkeypatch.setattr("app.widgets.fields.QToolTip.showText", lambda at, text, widget: told.append(text))
+    field = ChoiceField([("a", "a rather long name for a thing"), ("b", "b")])
+    qtbot.addWidget(field)
+    field.setFixedWidth(90)
+    field.show()
+    assert field.shown_text().endswith("…") and field.shown_text() != field.currentText()
+    where = field.rect().center()
+    QApplication.sendEvent(field, QHelpEvent(QEvent.Type.ToolTip, where, field.mapToGlobal(where)))
+    assert told == ["a rather long name for a thing"]
+    field.showPopup()
+    assert field.view().width() >= field.fontMetrics().horizontalAdvance("a rather long name for a thing")
+    field.hidePopup()
+    field.set_value("b")
+    assert field.shown_text() == "b"
+    QApplication.sendEvent(field, QHelpEvent(QEvent.Type.ToolTip, where, field.mapToGlobal(where)))
+    assert len(told) == 1

@@ -59,6 +59,22 @@ def test_the_scale_stays_or_follows(pane):
     assert pane.limit_mm() == 0.01
 
 
+def test_numbers_that_would_cover_each_other_are_left_to_the_arrow_keys(pane):
+    x, y = (axis.ravel() for axis in np.meshgrid(np.linspace(20.0, 200.0, 11), np.linspace(20.0, 200.0, 11)))
+    height = np.linspace(-0.2, 0.2, x.size)
+    flagged = np.arange(x.size) == 60  # the middle, where the height is least
+    names = tuple(f"P{n}" for n in range(x.size))
+    pane.show_map(bed(x_mm=x, y_mm=y, height_mm=height, residual_mm=height, flagged=flagged, names=names))
+    written = pane.numbers(pane.fontMetrics())
+    boxes = [box for _, _, box in written]
+    assert 4 < len(boxes) < x.size and written[0][1].startswith("⚑")
+    assert not any(a.intersects(b) for i, a in enumerate(boxes) for b in boxes[:i])
+    assert len([text for _, text in pane.points() if text.startswith("P")]) == x.size
+    pane.sheet.grab()
+    pane.show_nothing()
+    assert pane.numbers(pane.fontMetrics()) == []
+
+
 def test_arrow_keys_tell_probes_and_screws(pane):
     pane.show_map(bed())
     pane.sheet.setFocus()

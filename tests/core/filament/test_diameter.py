@@ -9,7 +9,7 @@ from shapely.geometry import Point
 
 from core.errors import InputError
 from core.filament.diameter import area_ratio, check_sort, equal_readings, measure_diameter
-from core.filament.gauge import GaugeKind, gauge_of, gauge_words
+from core.measuring.gauge import GaugeKind, gauge_of, gauge_words
 from core.quantity import Estimate
 from core.records.rows import Instrument
 

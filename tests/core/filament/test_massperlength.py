@@ -53,3 +53,13 @@ def test_refusals(mass, length, field, row, says):
         measure_mass_per_length(mass, length, 1.75, **U)
     assert (caught.value.field, caught.value.row) == (field, row)
     assert says in caught.value.message
+
+
+@pytest.mark.parametrize(("mass", "density", "field"), [(0.0, 1.24, "mass_per_length"), (3.0, -1.0, "density")])
+def test_nothing_weighed_has_no_diameter(mass, density, field):
+    with pytest.raises(InputError, match="is not above zero; weigh again") as caught:
+        diameter_from_mass(
+            Estimate("mass_per_length", mass, 0.01, math.inf, "g/m"),
+            Estimate("density", density, 0.01, math.inf, "g/cm3"),
+        )
+    assert caught.value.field == field

@@ -4,8 +4,8 @@ import math
 
 import pytest
 
-from core.filament.gauge import GaugeKind, gauge_of
 from core.filament.ways import WayName, plan_by_gauge, plan_by_mass, way_of, way_words, ways_words
+from core.measuring.gauge import GaugeKind, gauge_of
 from core.quantity import Estimate
 
 WEIGHED = Estimate("density", 1.24, 0.0062, math.inf, "g/cm3")  # half a percent

@@ -141,7 +141,7 @@ def test_intervals_cover_a_planted_factor(sd_known):
 @pytest.mark.parametrize(
     ("walls", "box", "field", "row", "says"),
     [
-        ([0.90, 0.90], SMOOTH, "beads", None, "Wall 0.90 on a 0.45 path: two beads?"),
+        ([0.90, 0.90], SMOOTH, "beads", None, "Wall 0.90 mm on a path of 0.45 mm: two beads?"),
         ([0.45, 0.45], WallBox(2), "beads", None, "one bead?"),
         ([0.48], SMOOTH, "wall_mm", None, "One place is not a wall"),
         ([], SMOOTH, "wall_mm", None, "One place is not a wall"),

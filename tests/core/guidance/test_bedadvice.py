@@ -33,14 +33,15 @@ def test_a_level_flat_bed_is_left_alone():
     assert judged.method == "bedplane 1" and judged.soak is None
 
 
-def test_a_tilted_bed_names_screw_direction_and_minutes():
+def test_a_tilted_bed_names_screw_direction_and_turns():
     judged = judge(0.1 / 200 * X + noise(), pitch_mm=0.5)
     assert settings(judged) == [Setting.LEVEL_BED, Setting.LEAVE]
     says = judged.advice[0].action
-    assert "screw 2 clockwise 0.198 ± 0.016 turns, 12 min" in says and "screw 3 clockwise" in says
-    assert "screw 1 stays" in says
+    assert "screw 2 clockwise 0.198 ± 0.016 turns (71°), down" in says and "screw 3 clockwise" in says
+    assert "Screws that stay: 1, 4." in says
     raised = judge(-0.1 / 200 * X + noise(), pitch_mm=0.5)
-    assert "screw 2 anticlockwise" in raised.advice[0].action
+    assert "screw 2 anticlockwise" in raised.advice[0].action and "°), up" in raised.advice[0].action
+    assert judged.advice[-1].because == "Flatness 0.006 ± 0.011 mm."
     assert {e.name for e in judged.estimates()} == {"bed_tilt_x", "bed_tilt_y", "bed_flatness", "bed_twist"}
 
 
@@ -48,7 +49,13 @@ def test_without_screws_their_places_are_asked_for():
     judged = judge(0.1 / 200 * X, screws=())
     assert "Name the places" in judged.advice[0].action and judged.turns == ()
     tiny = judge(3.4e-4 * X, screws=[(110.0, 10.0), (110.0, 210.0), (130.0, 110.0)], pitch_mm=50.0)
-    assert "No screw needs" in tiny.advice[0].action
+    assert "No screw needs a turn of 5° or more" in tiny.advice[0].action
+
+
+def test_where_no_turn_is_told_from_zero_no_turn_is_ordered():
+    loose = Estimate("probe_sd", 0.02, 0.005, 9.0, "mm")
+    judged = judge(3.4e-4 * X, screws=[(110.0, 10.0), (110.0, 210.0), (130.0, 110.0)], probe=loose)
+    assert settings(judged)[0] is Setting.UNDECIDED and "No turn of a screw is told" in judged.advice[0].action
 
 
 def test_scatter_that_hides_the_tilt_asks_for_more_probes():

@@ -26,6 +26,15 @@ def test_each_walk_looks_at_its_own_trials_and_those_of_its_lot():
     assert serials_by_machine(NEWEST, {1: 6, 2: 5}) == {1: [1, 3, 6], 2: [4, 5], 3: [8]}
 
 
+def test_what_is_the_lots_own_counts_wherever_it_was_read():
+    read = [NewestKept(1, 5, "diameter", "diameter", 9), NewestKept(3, 5, "diameter", "diameter", 10),
+            NewestKept(3, 5, "wall", "flow_ratio_wall", 11)]  # fmt: skip
+    loaded = {1: 6, 2: 5, 3: 5}
+    assert serials_by_machine(read, loaded) == {3: [10, 11]}
+    assert serials_by_machine(read, loaded, {"diameter"}) == {3: [10, 11], 2: [10]}
+    assert serials_by_machine(reversed(read), loaded, {"diameter"}) == {3: [11, 10], 2: [10]}
+
+
 def test_a_line_of_a_machine_where_all_stands():
     shop = done_shop()
     line = board_line(1, 1, shop.walk())

@@ -34,10 +34,10 @@ def test_every_setting_has_a_name_for_people():
 def test_an_outset_is_taken_off_what_was_in_force():
     fresh = propose(OFFSET, (), 1, PROUD)
     assert (fresh.now, fresh.base, fresh.new) == (0.0, 0.0, -0.04)
-    assert "Never set here: 0 mm" in said(fresh) and "Proposed: -0.04 mm." in said(fresh)
+    assert "Never set here: 0 mm" in said(fresh) and "Proposed: −0.04 mm." in said(fresh)
     later = propose(OFFSET, (was_set(-0.03, 2),), 1, PROUD)
     assert (later.now, later.base, later.new) == (-0.03, -0.03, -0.07)
-    assert "In force: -0.03 mm, since 2026-11-25." in said(later)
+    assert "In force: −0.03 mm, since 2026-11-25." in said(later)
 
 
 def test_a_part_that_came_out_small_is_drawn_larger():
@@ -47,7 +47,7 @@ def test_a_part_that_came_out_small_is_drawn_larger():
 def test_a_correction_starts_from_what_was_in_force_when_the_piece_was_made():
     proposal = propose(OFFSET, (was_set(-0.03, 2), was_set(-0.05, 7)), 1, PROUD)
     assert (proposal.now, proposal.base, proposal.new) == (-0.05, -0.03, -0.07)
-    assert "-0.03 mm was in force when its piece was made and was changed since" in said(proposal)
+    assert "−0.03 mm was in force when its piece was made and was changed since" in said(proposal)
 
 
 def test_a_correction_that_is_in_force_is_not_proposed_again():

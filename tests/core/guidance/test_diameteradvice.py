@@ -5,9 +5,9 @@ import math
 import pytest
 
 from core.errors import InputError
-from core.filament.gauge import GaugeKind
 from core.guidance.diameteradvice import DiameterReadings, KnownDensity, judge_diameter
 from core.guidance.verdict import Setting
+from core.measuring.gauge import GaugeKind
 from core.quantity import Estimate
 from core.records.rows import Instrument
 

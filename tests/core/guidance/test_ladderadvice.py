@@ -7,6 +7,7 @@ from core.errors import InputError
 from core.guidance.ladderadvice import (
     LadderReadings,
     caution_words,
+    check_ladder,
     how_words,
     judge_ladder,
     kinds_words,
@@ -41,7 +42,7 @@ def test_the_middle_of_the_plateau_for_lot_and_machine():
     assert "from 210 to 220 °C no step is proved worse than the best (42 scores)" in advice.because
     (estimate,) = found.estimates()
     assert estimate.name == "ladder_temperature" and pytest.approx(5) == estimate.U and is_magnitude(estimate.name)
-    assert parameter_words(estimate.name) == "nozzle temperature" and found.mind == () and found.method == "ladder 1"
+    assert parameter_words(estimate.name) == "nozzle temperature" and found.mind == () and found.method == "ladder 2"
 
 
 def test_a_plateau_at_an_end_may_go_on():
@@ -160,3 +161,27 @@ def test_measured_values_find_the_most_or_the_least():
 def test_a_ladder_of_the_shop_has_words_too():
     own = LadderKind("fan_ramp", "s", 1, 5, 5, 0, 60, KINDS["gap"].choose, "machine", Read.SCORE, "cooling")
     assert "4 is without fault" in how_words(own) and "unattended" in caution_words(own)
+
+
+def test_one_piece_of_each_step_is_told():
+    steps = [float(s) for s in (2, 4, 6, 8, 10) for _ in "12"]
+    values = [float(s) for s in (0, 2, 4, 2, 0) for _ in "12"]
+    pieces = [f"{s:g}" for s in steps]
+    readings = LadderReadings(KINDS["cornering"], Read.SCORE, steps, values, ["1", "2"] * 5, None, pieces)
+    found = judge_ladder(readings, np.random.default_rng(1))
+    assert any("may be the piece and not the step" in says for says in found.mind)
+    more = LadderReadings(KINDS["cornering"], Read.SCORE, steps, values, ["1", "2"] * 5, None, list("ABCDEFGHJK"))
+    assert not any("may be the piece" in says for says in judge_ladder(more, np.random.default_rng(1)).mind)
+
+
+def test_readings_are_checked_without_being_judged():
+    kind, three = KINDS["temperature"], ["bond", "strings", "force"]
+    check_ladder(
+        LadderReadings(kind, Read.SCORE, [200.0] * 3, [4.0, 1.0, 22.5], ["1", "1", ""], 240.0, ["A"] * 3, three)
+    )
+    check_ladder(LadderReadings(kind, Read.HIGH, [200.0], [22.5], [""], 240.0, ["A"], [""]))
+    with pytest.raises(InputError, match="lies between two") as error:
+        check_ladder(LadderReadings(kind, Read.SCORE, [200.0] * 2, [4.0, 1.5], ["1", "1"], None, ["A"] * 2, three[:2]))
+    assert (error.value.field, error.value.row) == ("score", 1)
+    with pytest.raises(InputError, match="Refused"):
+        check_ladder(LadderReadings(kind, Read.SCORE, [250.0], [4.0], ["1"], 240.0, ["A"], ["bond"]))

@@ -92,7 +92,7 @@ def test_settings_and_results_are_named_for_people():
     assert name_words("of a later version") == "of a later version"
     assert value_words(SCALE) == "scale error X +0.210 ± 0.092 %"
     assert estimate_text(Estimate("diameter", 1.742, 0.002, math.inf, "mm")) == "1.7420 ± 0.0039 mm"
-    assert plain_value(-0.03, "mm") == "-0.03 mm"
+    assert plain_value(-0.03, "mm") == "−0.03 mm"
 
 
 def test_two_trials_are_held_against_each_other():

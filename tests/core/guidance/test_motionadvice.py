@@ -5,10 +5,13 @@ import pytest
 
 from core.errors import InputError
 from core.guidance.halfspeedadvice import judge_diagnosis, run_words, short_run_words
-from core.guidance.motionadvice import LevelReadings, judge_speed, level_rows, time_text
+from core.guidance.motionadvice import LevelReadings, judge_speed, layer_words, level_rows, time_text
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Setting
+from core.motion_trials.gcodetime import Limits, straights_path
 from core.motion_trials.halfspeed import Run
+from core.motion_trials.layertime import LayerRule, LayerTimes
+from core.motion_trials.parttime import part_times
 
 LEVELS = (40.0, 56.0, 78.0, 110.0, 154.0)
 TIMES = dict(zip(LEVELS, (9000.0, 7000.0, 5600.0, 5500.0, 5450.0), strict=True))
@@ -27,7 +30,7 @@ def test_the_knee_is_the_level_to_use_even_where_faster_is_good_enough():
     (advice,) = found.advice
     assert advice.setting is Setting.PRINT_SPEED and found.new_value == advice.amount == 78
     assert "Print at 78 mm/s" in advice.action and "62 % of the time of 40 mm/s" in advice.because
-    assert "Beyond 78 mm/s" in found.mind[0] and found.method == "speed 1"
+    assert "Beyond 78 mm/s" in found.mind[0] and found.method == "speed 2"
     speed, score = found.estimates()
     assert speed.value == 78 and speed.u == pytest.approx(32 / 12**0.5) and score.value > 3.5
     assert all(is_magnitude(e.name) and parameter_words(e.name) for e in (speed, score))
@@ -98,3 +101,58 @@ def test_half_speed_names_the_cause(scores, setting, says):
     assert caveat == ("Two more runs" in advice.action)
     assert found.estimates() == () and found.method == "halfspeed 1"
     assert run_words(Run.LONG_LAYERS) and short_run_words(Run.HALF_RATE)
+
+
+def with_layers(means, rule, limit=200.0, pieces=3):
+    """The usual straight as the part, held against a least layer time."""
+    times = part_times(straights_path(15.0, 400), Limits(1500.0), "speed", LEVELS, rule=rule)
+    n = 2 * pieces
+    level = [v for v in LEVELS for _ in range(n)]
+    score = [m for m in means for _ in range(n)]
+    piece = [f"{k // 2}" for k in range(len(level))]
+    readings = LevelReadings(
+        "speed", level, score, ["1", "2"] * (len(level) // 2), times.time_s, 3.0, limit, piece, times.layers
+    )
+    return judge_speed(readings, np.random.default_rng(2))
+
+
+def test_levels_beyond_the_floor_of_the_layer_time_buy_nothing():
+    """600 mm of path in 10 s is 60 mm/s: 78 mm/s and above only wait."""
+    found = with_layers((3, 4, 4, 4, 4), LayerRule(10.0, 600.0), pieces=6)
+    (advice,) = found.advice
+    assert found.new_value == 78 and "only waits for the least layer time" in advice.because
+    says = " ".join(found.mind)
+    assert "From 78 mm/s on the shortest layer is done before its least 10 s and waits" in says
+    assert "At 154 mm/s 10 of 10 layers wait, 24 s in all" in says and "faster buys nothing" in says
+    assert "Up to 60 mm/s (600 mm of path in 10 s) none waits" in says and "extend the trial" not in says
+    floor = found.estimates()[-1]
+    assert floor.name == "layer_floor" and floor.unit == "mm/s" and 60 < floor.value < 70 and floor.u > 0
+    low, high = found.readings.layers.floor_mm_s
+    assert floor.u == pytest.approx((high - low) / np.sqrt(12))  # JCGM 100:2008 4.3.7
+    assert is_magnitude(floor.name) and parameter_words(floor.name) == "a layer waits from"
+    rows = level_rows(found.trial.levels, "speed", found.readings.layers)
+    assert [row[2] for row in rows] == [
+        "2 min 37 s",
+        "118 s",
+        "100 s, waits 7 s",
+        "100 s, waits 20 s",
+        "100 s, waits 24 s",
+    ]
+
+
+def test_a_least_layer_time_that_holds_nothing_up_is_told_too():
+    found = with_layers((3, 4, 4, 4, 4), LayerRule(1.0, 600.0), pieces=6)
+    assert any("holds no level up" in says for says in found.mind) and found.estimates()[-1].name == "trial_score"
+    assert any("The last level tried" in says for says in found.mind) == (found.new_value == 154)
+    assert level_rows(found.trial.levels, "speed", found.readings.layers)[-1][2] == "76 s"
+
+
+def test_the_shortest_layer_of_a_file_is_named():
+    layers = LayerTimes(LayerRule(5.0), 12, 150.0, 314, {40.0: 4.0}, {40.0: 3.0}, {40.0: 2}, (30.0, 32.0))
+    assert "The shortest layer begins at line 314 of the file" in layer_words(layers, [40.0], "mm/s")
+    assert "2 of 12 layers wait, 3 s in all" in layer_words(layers, [40.0], "mm/s")
+
+
+def test_one_piece_of_each_level_is_told():
+    assert any("may be the piece" in says for says in with_layers((4, 3, 2, 1, 0), None, pieces=1).mind)
+    assert not any("may be the piece" in says for says in with_layers((4, 3, 2, 1, 0), None, pieces=2).mind)

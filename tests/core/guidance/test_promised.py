@@ -137,6 +137,8 @@ def test_the_clearance_of_a_peg_follows_from_both_spreads():
     assert "Peg of 8 mm in a hole: draw 0.0" in told and "then 99 % of the pairs" in told
     windows = peg_advice(judge_promise(pieces(12, kinds=[("outside", 8.0), ("closed_hole", 9.0)]), CALIPER), 8.0, 0.99)
     assert "draw 0.0" in windows
+    few = peg_advice(judge_promise(pieces(4, kinds=[("outside", 8.0), ("closed_hole", 9.0)]), CALIPER), 8.0, 0.99)
+    assert "So few parts tell little of a share: try one pair first." in few
     assert "read outside lengths and bores" in peg_advice(judge_promise(pieces(1), CALIPER), 8.0, 0.99)
 
 

@@ -44,6 +44,21 @@ def table(report, name):
     return next(block for block in report.blocks if isinstance(block, Table) and block.name == name)
 
 
+def test_a_report_of_the_demo_shop_says_so_on_every_page_and_in_the_tables():
+    trial = size_trial(7, Faults(), np.random.default_rng(1))
+    invented = replace(OF, demo=True)
+    for report, own in (
+        (trial_report(trial, invented), trial_report(trial, OF)),
+        (machine_card(invented, (), (), {}), machine_card(OF, (), (), {})),
+    ):
+        assert report.blocks[0] == own.blocks[0]
+        assert "Demo shop, invented data" in csv_text(report.blocks)
+        assert str(report.foot) == f"Demo shop, invented data · {own.foot}"
+        assert "Demo shop" not in csv_text(own.blocks) + str(own.foot)
+    assert "Demo shop, invented data" in map(str, machine_label(invented, None, None, AT).lines)
+    assert "Demo shop, invented data" not in map(str, machine_label(OF, None, None, AT).lines)
+
+
 def test_a_trial_is_reported_as_it_was_kept():
     said = {
         "setting": "contour_offset",

@@ -159,3 +159,9 @@ def test_probes_go_there_and_back_inside_the_margin():
     ]  # fmt: skip
     assert len(set(plan_probes(180, 180, 5))) == 25
     assert all(x >= 20 for x, _ in plan_probes(30, 30, 3))
+
+
+@pytest.mark.parametrize("across", [-3, 0, 1, 51])
+def test_a_grid_that_cannot_be_planned(across):
+    with pytest.raises(InputError, match=f"{across} places a side cannot be planned; type 2 to 50"):
+        plan_probes(220, 220, across)

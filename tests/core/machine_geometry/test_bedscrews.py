@@ -6,6 +6,7 @@ import pytest
 from core.errors import InputError
 from core.machine_geometry.bedplane import fit_bed, plan_probes
 from core.machine_geometry.bedscrews import PITCHES_MM, plan_turns, twist_of
+from core.quantity import Estimate
 from tests.published import table
 
 X, Y = np.array(plan_probes(220, 220, 3)).T
@@ -14,10 +15,11 @@ FIVE = ([20, 200, 200, 20, 110], [20, 20, 200, 200, 110], [0.05, 0.15, 0.02, -0.
 
 
 def test_three_screws_by_hand():
+    """The first stands nearest to the mean height of the three: it stays."""
     plane = fit_bed(*FIVE)
     turns = plan_turns(plane, [(10, 10), (210, 10), (110, 210)], 0.7, clockwise_lowers=True)
     assert [t.turns.value for t in turns] == pytest.approx([0, 0.1587, -0.1270], abs=5e-5)
-    assert [t.minutes for t in turns] == pytest.approx([0, 9.52, 7.62], abs=5e-3)
+    assert [t.angle_deg for t in turns] == pytest.approx([0, 57.1, 45.7], abs=5e-2)
     assert [t.clockwise for t in turns] == [None, True, False]
     assert [t.number for t in turns] == [1, 2, 3]
     run = np.array([0, 200.0, 0.0])
@@ -25,9 +27,25 @@ def test_three_screws_by_hand():
     assert [t.clockwise for t in plan_turns(plane, CORNERS, 0.7, clockwise_lowers=False)][1] is False
 
 
-def test_a_fifth_of_a_turn_is_twelve_minutes():
+def test_a_fifth_of_a_turn_is_seventy_two_degrees():
     plane = fit_bed(X, Y, 0.1 / 200 * X)
-    assert plan_turns(plane, CORNERS, 0.5, clockwise_lowers=True)[1].minutes == pytest.approx(12.0)
+    assert plan_turns(plane, CORNERS, 0.5, clockwise_lowers=True)[1].angle_deg == pytest.approx(72.0)
+
+
+def test_the_screw_that_needs_least_stays_whichever_was_named_first():
+    plane = fit_bed(*FIVE)
+    turns = plan_turns(plane, [(210, 10), (10, 10), (110, 210)], 0.7, clockwise_lowers=True)
+    assert [t.clockwise for t in turns] == [True, None, False]
+    assert [t.turns.value for t in turns] == pytest.approx([0.1587, 0, -0.1270], abs=5e-5)
+
+
+def test_a_turn_within_its_uncertainty_is_not_told():
+    plane = fit_bed(X, Y, 0.02 / 200 * X, known_probe=Estimate("probe_sd", 0.004, 0.001, 9.0, "mm"))
+    close = plan_turns(plane, CORNERS, 0.5, clockwise_lowers=True)
+    assert [t.told for t in close] == [False, True, True, False]
+    loose = fit_bed(X, Y, 0.02 / 200 * X, known_probe=Estimate("probe_sd", 0.02, 0.005, 9.0, "mm"))
+    vague = plan_turns(loose, CORNERS, 0.5, clockwise_lowers=True)
+    assert [t.told for t in vague] == [False] * 4 and vague[1].clockwise is True
 
 
 @pytest.mark.parametrize("clockwise_lowers", [True, False])
@@ -36,7 +54,7 @@ def test_turning_as_told_levels_the_bed(clockwise_lowers):
     height = []
     for turn in plan_turns(plane, CORNERS, 0.7, clockwise_lowers=clockwise_lowers):
         down = 0.0 if turn.clockwise is None else (1 if turn.clockwise == clockwise_lowers else -1)
-        height.append(float(plane.height(*turn.place_mm)) - down * turn.minutes / 60 * 0.7)
+        height.append(float(plane.height(*turn.place_mm)) - down * turn.angle_deg / 360 * 0.7)
     assert height == pytest.approx([height[0]] * 4)
 
 

@@ -22,7 +22,7 @@ BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
 SCREW = Drive(DriveKind.SCREW, pitch_mm=2.0, starts=4)
 RACK = Drive(DriveKind.RACK, module_mm=1.0, teeth=20)
 WHEEL = Drive(DriveKind.WHEEL, diameter_mm=12.0)
-GEARED = replace(BELT, gears=((57, 11),))
+GEARED = replace(BELT, gears=((43, 12),))
 EDGES = [
     Drive(DriveKind.BELT, pitch_mm=2.0, teeth=3, gears=((1000, 1000), (40, 1))),
     Drive(DriveKind.BELT, pitch_mm=2.0, teeth=500, microsteps=256),
@@ -57,9 +57,9 @@ EDGES = [
             "a motor of 400 full steps per turn where 200 are entered: 100 mm come out as 50 mm. ",
         ),
         (BELT, replace(BELT, gears=((3, 1),)), Slip.GEAR_MISSING, "a gear pair 3/1 that is not entered: "),
-        (GEARED, replace(BELT, gears=((11, 57),)), Slip.GEAR_INVERSE, "the gear pair 57/11 entered upside down: "),
-        (GEARED, BELT, Slip.GEAR_MISSING, "no gear pair 57/11 in the drive: "),
-        (GEARED, replace(BELT, gears=((57, 12),)), Slip.GEAR_PAIR, "a gear pair 57/12 where 57/11 is entered: "),
+        (GEARED, replace(BELT, gears=((12, 43),)), Slip.GEAR_INVERSE, "the gear pair 43/12 entered upside down: "),
+        (GEARED, BELT, Slip.GEAR_MISSING, "no gear pair 43/12 in the drive: "),
+        (GEARED, replace(BELT, gears=((43, 13),)), Slip.GEAR_PAIR, "a gear pair 43/13 where 43/12 is entered: "),
         (
             BELT,
             replace(BELT, reeving=Reeving.DOUBLE),

@@ -41,14 +41,14 @@ def test_a_drive_survives_json(drive):
 
 
 def test_parts_name_only_what_the_kind_has():
-    assert Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20, gears=((57, 11),)).parts() == {
+    assert Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20, gears=((43, 12),)).parts() == {
         "kind": "belt",
         "reeving": "direct",
         "full_steps": 200,
         "microsteps": 16,
         "pitch_mm": 2.0,
         "teeth": 20,
-        "gears": [[57, 11]],
+        "gears": [[43, 12]],
     }
 
 
@@ -132,18 +132,18 @@ def test_parts_name_only_what_the_kind_has():
             "The tolerance of the drive 0.2 is outside 1e−06 to 0.05; check the decimal mark and the unit.",
         ),
         (
-            {**BELT, "gears": [[57.5, 11]]},
+            {**BELT, "gears": [[43.5, 12]]},
             "gears",
-            "A gear has whole teeth: “57.5” is not a tooth count; count again.",
+            "A gear has whole teeth: “43.5” is not a tooth count; count again.",
         ),
         ({**BELT, "gears": [[0, 11]]}, "gears", "Gear pair 0/11: each wheel has 1 to 1000 teeth; count again."),
         ({**BELT, "gears": [["a", 11]]}, "gears", "A gear has whole teeth: “a” is not a tooth count; count again."),
-        ({**BELT, "gears": 5.18}, "gears", "Gear pairs are counted teeth, driven/driving, such as 57/11."),
-        ({**BELT, "gears": [57, 11]}, "gears", "Gear pairs are counted teeth, driven/driving, such as 57/11."),
+        ({**BELT, "gears": 3.58}, "gears", "Gear pairs are counted teeth, driven/driving, such as 43/12."),
+        ({**BELT, "gears": [43, 12]}, "gears", "Gear pairs are counted teeth, driven/driving, such as 43/12."),
         (
-            {**BELT, "gears": "5.18"},
+            {**BELT, "gears": "3.58"},
             "gears",
-            "5.18 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 57/11?",
+            "3.58 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 43/12?",
         ),
     ],
 )
@@ -157,10 +157,10 @@ def test_what_cannot_be_is_refused_at_its_field(parts, field, message):
     "text, gears",
     [
         ("", ()),
-        (" 57/11 ", ((57, 11),)),
-        ("57:11", ((57, 11),)),
-        ("3/1 57/11", ((3, 1), (57, 11))),
-        ("3/1 × 57/11", ((3, 1), (57, 11))),
+        (" 43/12 ", ((43, 12),)),
+        ("43:12", ((43, 12),)),
+        ("3/1 43/12", ((3, 1), (43, 12))),
+        ("3/1 × 43/12", ((3, 1), (43, 12))),
         ("40/1; 2/1", ((40, 1), (2, 1))),
     ],
 )
@@ -171,12 +171,12 @@ def test_gear_pairs_are_read_as_counted_teeth(text, gears):
 @pytest.mark.parametrize(
     "text, message",
     [
-        ("5.18", "5.18 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 57/11?"),
-        ("5,18", "5.18 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 57/11?"),
+        ("3.58", "3.58 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 43/12?"),
+        ("3,58", "3.58 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 43/12?"),
         ("3", "3 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 3/1?"),
         ("2.5", "2.5 is a rounded gear ratio; enter the counted teeth, driven/driving. Is it 5/2?"),
-        ("0.0001", "0.0001 is a rounded gear ratio; count the teeth and enter driven/driving, such as 57/11."),
-        ("big", "“big” is not a gear pair; enter counted teeth, driven/driving, such as 57/11."),
+        ("0.0001", "0.0001 is a rounded gear ratio; count the teeth and enter driven/driving, such as 43/12."),
+        ("big", "“big” is not a gear pair; enter counted teeth, driven/driving, such as 43/12."),
         ("57/0", "Gear pair 57/0: each wheel has 1 to 1000 teeth; count again."),
     ],
 )

@@ -11,9 +11,9 @@ from core.machine_geometry.drive import (
     Reeving,
     check_axes,
     describe_drive,
-    found_steps_effect,
     question_drive,
 )
+from core.machine_geometry.foundsteps import found_steps_effect
 from core.machine_geometry.mixup import find_mixups, parts_behind_steps, ratio_from_lengths, search_mixups
 from core.machine_geometry.resolution import clean_heights_mm, question_height
 from core.machine_geometry.rotary import describe_rotary, steps_reason

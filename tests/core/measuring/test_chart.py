@@ -195,7 +195,7 @@ def test_what_is_not_finite_is_refused_with_its_place(bad):
 
 @pytest.mark.parametrize("start", [-1, 3])
 def test_a_begin_that_is_not_there_is_refused(start):
-    with pytest.raises(InputError, match="no result at the begin of a phase") as raised:
+    with pytest.raises(InputError, match="no result at the beginning of a phase") as raised:
         individuals_chart([1.0, 2.0, 3.0], [start])
     assert raised.value.field == "starts"
 

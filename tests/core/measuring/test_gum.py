@@ -244,3 +244,9 @@ def test_refusals_of_budgets(call, field, words):
     with pytest.raises(InputError, match=words) as refused:
         call()
     assert refused.value.field == field
+
+
+@pytest.mark.parametrize("dof", [0.0, -1.0, math.nan])
+def test_degrees_of_freedom_are_above_zero(dof):
+    with pytest.raises(InputError, match="Degrees of freedom are above zero"):
+        standard_uncertainty(1.0, Distribution.STUDENT, dof=dof)

@@ -17,6 +17,7 @@ from core.measuring.instrumentkinds import (
     Part,
     Plan,
     kind_of,
+    light_gap_words,
     part_words,
     parts_of,
     plan_check,
@@ -99,7 +100,7 @@ def test_a_scale_that_is_off_is_told_from_a_zero_and_corrected_between_the_point
     assert correction == pytest.approx(-0.040, abs=1e-3)
     assert curve.u[-2] <= u <= curve.u[-1]
     assert curve.U[-1] > curve.u[-1]
-    with pytest.raises(InputError, match="60 lies outside the checked lengths 0 to 51.9935") as refused:
+    with pytest.raises(InputError, match="60 mm lies outside the checked lengths 0 to 51.9935 mm") as refused:
         curve.at(60.0)
     assert refused.value.field == "length"
 
@@ -297,3 +298,7 @@ def test_refusals(readings, field, row, words):
     with pytest.raises(InputError, match=words) as refused:
         check_instrument(readings)
     assert (refused.value.field, refused.value.row) == (field, row)
+
+
+def test_what_was_seen_between_the_jaws_has_words():
+    assert len({light_gap_words(gap) for gap in LightGap}) == len(LightGap)

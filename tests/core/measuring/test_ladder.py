@@ -5,6 +5,7 @@ import pytest
 
 from core.errors import InputError
 from core.measuring.ladder import Answer, Choose, blind_order, fit_scores, fit_values, plan_steps
+from core.measuring.ordinal import piece_weights
 
 
 def scored(levels, means, pieces=3, choose=Choose.MIDDLE):
@@ -154,3 +155,32 @@ def test_refused(call, field, row):
     with pytest.raises(InputError) as error:
         call()
     assert (error.value.field, error.value.row) == (field, row)
+
+
+def test_the_scores_of_one_piece_count_less_than_those_of_different_ones():
+    """Kish's design effect with a share of 0.5 in common: two judges of a piece count as 4/3 scores."""
+    np.testing.assert_allclose(piece_weights(["A", "A", "B", "C", "C", "C"]), [2 / 3, 2 / 3, 1, 0.5, 0.5, 0.5])
+    step, score = np.repeat([1.0, 2.0, 3.0, 4.0], 6), np.repeat([0, 2, 3, 1], 6) + np.tile([0, 1], 12)
+    judge, piece = ["1", "2"] * 12, [f"{k // 2}" for k in range(24)]
+    alone = fit_scores(step, score, judge, np.random.default_rng(3))
+    shared = fit_scores(step, score, judge, np.random.default_rng(3), piece=piece)
+    for one, other in zip(alone.scored, shared.scored, strict=True):
+        assert other.place.high - other.place.low > one.place.high - one.place.low
+
+
+def test_pieces_of_one_step_that_differ_hide_a_difference_of_steps():
+    """All judges agree on each piece, but pieces of a step differ as much as steps do: shuffled whole, that shows."""
+    step = np.repeat([1.0, 2.0, 3.0], 6)
+    score = np.repeat([0, 2, 2, 1, 3, 3, 4, 2, 4], 2)
+    judge, piece = ["1", "2"] * 9, [f"{k // 2}" for k in range(18)]
+    alone = fit_scores(step, score, judge, np.random.default_rng(3))
+    shared = fit_scores(step, score, judge, np.random.default_rng(3), piece=piece)
+    assert alone.p < 0.05 and alone.answer is Answer.EXTEND_HIGH
+    assert shared.p > 0.1 and shared.answer is Answer.NO_DIFFERENCE
+
+
+def test_with_one_piece_of_each_step_the_judges_are_shuffled():
+    step, score = np.repeat([1.0, 2.0, 3.0, 4.0, 5.0], 2), np.repeat([0, 2, 4, 3, 1], 2)
+    piece = [f"{k // 2}" for k in range(10)]
+    found = fit_scores(step, score, ["1", "2"] * 5, np.random.default_rng(3), piece=piece)
+    assert found.p < 0.05

@@ -184,7 +184,10 @@ def test_answers_depend_on_no_unit_and_no_origin(seed, unit_x, unit_y, origin_x,
     assert u_back / unit_x == pytest.approx(here.x_from_y(1.0, 0.03)[1], rel=1e-6)
 
 
-@given(a=st.floats(-5, 5), b=st.floats(-2, 2), position=st.floats(-1e3, 1e3))
+numbers = st.integers(-5_000_000, 5_000_000).map(lambda millionths: millionths / 1e6)  # as readings are: none near zero
+
+
+@given(a=numbers, b=numbers, position=st.floats(-1e3, 1e3))
 def test_forward_and_inverse_use_undo_each_other(a, b, position):
     assume(abs(b) > 1e-3)
     x = np.array([0.0, 10.0, 50.0, 200.0])
@@ -254,3 +257,14 @@ def test_a_new_reading_of_unknown_uncertainty_is_refused(use):
     assert (refused.value.field, refused.value.message) == (
         "u_y", "The uncertainty of the new reading is needed here; give it beside the reading."
     )  # fmt: skip
+
+
+def test_positions_that_fall_together_tell_no_slope():
+    with pytest.raises(InputError) as caught:
+        fit_line([1.0, 1.0 + 1e-15, 1.0 + 2e-15], [0.0, 1e9, -1e9], [1e-9] * 3, [1e9] * 3)
+    assert caught.value.field in ("u_x", "x")
+
+
+def test_positions_that_fall_together_once_corrected_tell_no_slope():
+    with pytest.raises(InputError, match="too uncertain for their spread to tell a slope"):
+        fit_line([0.0, 3.0, 3.0, 0.0], [-1e-6, 1e6, -1e-6, -1e3], [0.1, 1e-5, 1e-4, 10.0], [1e-5, 0.01, 1e-5, 1.0])

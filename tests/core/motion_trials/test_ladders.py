@@ -5,7 +5,8 @@ import pytest
 from core.errors import InputError
 from core.guidance.ladderadvice import caution_words, how_words, kinds_words
 from core.measuring.ladder import Choose, plan_steps
-from core.motion_trials.ladders import Read, check_steps, ladders
+from core.motion_trials import ladders as module
+from core.motion_trials.ladders import Read, check_plan, check_steps, ladders
 
 
 def test_the_file_holds_the_ladders_of_the_trade():
@@ -29,3 +30,31 @@ def test_limits_are_refused_with_the_specimen_named():
     for wrong in (100.0, 460.0):
         with pytest.raises(InputError, match="not between"):
             check_steps(kind, [wrong], None)
+
+
+def test_the_temperature_ladder_has_criteria_with_the_bounds_of_common_practice():
+    kind = ladders()["temperature"]
+    assert [c.key for c in kind.criteria] == ["overhang", "strings", "bond", "force"]
+    assert [(c.at_least, c.at_most, c.unit) for c in kind.criteria] == [
+        (None, None, ""), (None, 1, ""), (3, None, ""), (None, None, "N"),
+    ]  # fmt: skip
+    assert kind.steps == 7 and (kind.high - kind.low) / (kind.steps - 1) == 5.0  # 7 levels, 5 K: common practice
+    assert all(ladders()[key].criteria == () for key in ("retraction", "lag", "cornering", "cooling", "gap"))
+
+
+def test_a_plan_beyond_a_limit_is_refused_at_the_end_that_leads_there():
+    kind = ladders()["temperature"]
+    check_plan(kind, [200, 220, 240], 240.0)
+    cases = (([200, 220, 250], 240.0, "high"), ([120, 200, 220], None, "low"), ([300, 310], 240.0, "low"))
+    for steps, limit, field in cases:
+        with pytest.raises(InputError) as error:
+            check_plan(kind, steps, limit)
+        assert (error.value.field, error.value.row) == (field, None)
+
+
+@pytest.mark.parametrize("bound", [-1, 5])
+def test_a_bound_off_the_scale_is_refused(bound):
+    entry = {"unit": "mm", "low": 1, "high": 2, "steps": 3, "least": 0, "most": 9, "choose": "middle", "keep": "lot",
+             "read": "score", "setting": "cooling", "criteria": {"own": {"at_least": bound}}}  # fmt: skip
+    with pytest.raises(InputError, match="bound of own lies between 0 and 4"):
+        module._kind("own", entry)

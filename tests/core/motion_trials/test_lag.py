@@ -11,7 +11,7 @@ STEPS = np.linspace(0.0, 0.1, 10)
 
 
 def widths(true_s, rng, sd=0.008, gain=4.0):
-    """Widths of lines at 20, 80, 20 mm/s: thin, then thick, by the lead still missing."""
+    """Widths of lines at 25, 70, 25 mm/s: thin, then thick, by the lead still missing."""
     off = gain * (true_s - STEPS)
     mean = np.column_stack([0.45 - off, np.full(STEPS.size, 0.45), 0.45 + off])
     return mean + rng.normal(0, sd, mean.shape)

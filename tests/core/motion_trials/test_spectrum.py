@@ -139,3 +139,16 @@ def test_logs_that_cannot_be_used(change, says):
     with pytest.raises(InputError, match=says) as error:
         spectrum_of(*change(t, x))
     assert error.value.field == "log"
+
+
+def test_a_long_log_tells_how_far_it_is_and_stops_where_the_caller_raises():
+    text, told = "\n".join(f"{n / 400},{n % 7}" for n in range(45_000)), []
+    read_log(text, told.append)
+    assert told == pytest.approx([0.0, 20_000 / 45_000, 40_000 / 45_000])
+
+    def stop(part):
+        if part > 0:
+            raise InterruptedError
+
+    with pytest.raises(InterruptedError):
+        read_log(text, stop)

@@ -224,3 +224,8 @@ def test_what_cannot_be_planned_is_refused(call, field):
     with pytest.raises(InputError) as refused:
         call()
     assert refused.value.field == field
+
+
+def test_no_place_takes_no_readings():
+    with pytest.raises(InputError, match="too few here"):
+        choose_times([], 5)

@@ -57,3 +57,10 @@ def test_what_cannot_be_is_refused(call, field):
     with pytest.raises(InputError, match="type what is above zero") as refused:
         call()
     assert refused.value.field == field
+
+
+def test_a_chance_needs_an_uncertainty():
+    with pytest.raises(InputError, match="0 cannot be; type what is above zero"):
+        chance_to_see(0.001, 0.0)
+    with pytest.raises(InputError, match="0 cannot be"):
+        shortest_length_mm(0.0, 0.01)

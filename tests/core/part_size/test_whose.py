@@ -74,10 +74,14 @@ def test_the_scale_is_shrinkage_and_the_machines_share_where_the_shop_tells():
 def test_a_change_is_tried_on_the_shops_parts():
     fit = of_comb()
     found = what_if(fit, USUAL_PARTS, Changes(-0.05, {"x": 1.004}), np.random.default_rng(3))
-    assert [p.nominal_mm for p in found.parts] == [20, 80, 220, 30]
+    assert [p.nominal_mm for p in found.parts] == [25, 70, 180, 35]
     assert [p.axis for p in found.untold] == ["y", "z"]
-    assert found.worse.tolist() == [True, False, False, False]  # lost motion and outset had hidden one another there
-    assert found.p_better > 0.99 and found.parts[found.worst].nominal_mm == 220
+    assert not found.worse.any() and not found.unsure.any()
+    parts = [Part("", "x", FeatureKind.OUTSIDE, 15.0), Part("", "x", FeatureKind.OUTSIDE, 20.0)]
+    short = what_if(fit, parts, Changes(-0.05, {"x": 1.004}), np.random.default_rng(3))
+    assert short.worse.tolist() == [False, True]  # lost motion and outset had hidden one another there
+    assert short.unsure.tolist() == [True, False]  # +0.010 becomes -0.030, and 0.02 of both is not told
+    assert found.p_better > 0.99 and found.parts[found.worst].nominal_mm == 180
     assert found.predicted.error_mm[2] == pytest.approx(-0.03, abs=0.08)
 
 

@@ -4,9 +4,10 @@ import pytest
 
 from core.flow_trials.bead import Bead
 from core.flow_trials.conditions import PrintConditions
+from core.flow_trials.top import LADDER_RATIO
 from core.flow_trials.wall import WallBox, right_wall_mm
 from core.pieces.bounds import Bounds
-from core.pieces.boxes import plan_mass_box, wall_mm
+from core.pieces.boxes import PAD_STEPS_PERCENT, plan_mass_box, wall_mm
 from core.pieces.catalogue import extent_mm, plan_set
 from core.pieces.solid import solid_of
 
@@ -27,10 +28,15 @@ def test_the_block_weighs_five_grams_of_the_lightest_plastic():
 
 
 @pytest.mark.parametrize("bed", [100.0, 220.0])
-def test_nine_pads_fit_side_by_side_and_are_named_after_their_flow(bed):
+def test_nine_pads_fit_in_rows_of_five_and_four_and_do_not_tell_their_flow(bed):
+    """Who scores must not see the flow: it stands in the list for who prints, in the order of the page Top pads."""
     planned = plan_set("top_pads", Bounds(bed_x_mm=bed, bed_y_mm=bed))
-    assert [p.name.values["step"] for p in planned.pieces] == [-6, -4.5, -3, -1.5, 0, 1.5, 3, 4.5, 6]
+    assert [str(p.name) for p in planned.pieces] == [f"Pad {letter}" for letter in "ABCDEFGHI"]
+    rows = [p.place_mm[1] for p in planned.pieces]
+    assert [rows.count(y) for y in sorted(set(rows))] == [5, 4]
     assert max(extent_mm(planned)) <= bed - 4
+    assert [step / 100 for step in PAD_STEPS_PERCENT] == pytest.approx(LADDER_RATIO)
+    assert "A +1.5 %, B -4.5 %" in str(planned.purpose) and "I -3 %" in str(planned.purpose)
 
 
 def test_flare_blocks_are_read_low_and_high_and_have_no_stepped_edge():

@@ -10,7 +10,7 @@ def shape(text, **where):
     return shapely.union_all([shapely.Polygon(p.outlines[0]) for p in mark(text, 0.0, 0.0, 8.0, **where)])
 
 
-@pytest.mark.parametrize("sign", "0123456789XY")
+@pytest.mark.parametrize("sign", "0123456789ABCDEFGHIXY")
 def test_a_sign_has_its_size_and_place(sign):
     x0, y0, x1, y1 = shape(sign).bounds
     assert y1 - y0 == pytest.approx(5.0, abs=0.6) and x1 - x0 < 3.6  # slanted strokes end square
@@ -19,7 +19,7 @@ def test_a_sign_has_its_size_and_place(sign):
 
 
 def test_no_two_signs_look_alike():
-    shapes = [shape(sign) for sign in "0123456789XY"]
+    shapes = [shape(sign) for sign in "0123456789ABCDEFGHIXY"]
     for i, a in enumerate(shapes):
         for b in shapes[i + 1 :]:
             assert a.symmetric_difference(b).area > 1.0

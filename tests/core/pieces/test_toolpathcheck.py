@@ -70,7 +70,7 @@ REFUSED = {
     "unknown word": ("M92 X80", "M92 is not among"),
     "place renamed": ("G92 X0", "G92 may set E only"),
     "all renamed": ("G92", "G92 may set E only"),
-    "fan": ("M106 S256", "A fan runs from 0 to 255, not at 256"),
+    "fan": ("M106 S256", "S of M106 is 0 to 255 here, not 256"),
     "no speed": ("G0 X20 F0", "no speed above 0"),
     "zero lost": ("G28 X\nG91\nG0 X5", "X moves by 5 mm, and nobody knows from where"),
     "fed from nowhere": ("G28 X\nG1 X20 E0.3 F600", "on the way from a place that nobody knows"),

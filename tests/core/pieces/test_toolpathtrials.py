@@ -98,7 +98,9 @@ def test_heights_come_to_whole_layers():
 
 def test_pads_are_solid_and_their_flow_is_the_ladder():
     strokes, made = drawn(TrialKind.TOP_PADS)
-    assert [str(part.name) for part in made.parts] == [f"pad {letter}" for letter in "ABCDEFGHI"]
+    assert [str(part.name) for part in made.parts] == [f"Pad {letter}" for letter in "ABCDEFGHI"]
+    rows = {part.at_mm[1]: 0 for part in made.parts}
+    assert [sum(part.at_mm[1] == y for part in made.parts) for y in rows] == [5, 4]
     plain = volume_mm3(s for s in strokes if s.part == 7)
     for number, change in enumerate(LADDER, start=1):
         assert volume_mm3(s for s in strokes if s.part == number) == pytest.approx((1 + change) * plain)
@@ -140,22 +142,22 @@ def test_a_ladder_rises_evenly_about_the_factor_in_force():
 
 def test_lag_lines_feed_ahead_and_take_it_back():
     strokes, made = drawn(TrialKind.LAG_LINES)
-    ramp = (60**2 - 20**2) / (2 * 500)
+    ramp = (70**2 - 25**2) / (2 * 500)
     plain, last = strokes[0], strokes[-1]
-    assert np.diff(plain.points_mm[:, 0]) == pytest.approx([30, ramp, 60 - 2 * ramp, ramp, 30])
+    assert np.diff(plain.points_mm[:, 0]) == pytest.approx([48, ramp, 42 - 2 * ramp, ramp, 30])
     assert plain.filament_mm == pytest.approx(BEAD.filament_ratio * np.diff(plain.points_mm[:, 0]))
     ahead = last.filament_mm - plain.filament_mm
-    assert ahead == pytest.approx(0.1 * BEAD.filament_ratio * 40 * np.array([0, 1, 0, -1, 0]))
+    assert ahead == pytest.approx(0.1 * BEAD.filament_ratio * 45 * np.array([0, 1, 0, -1, 0]))
     assert last.filament_mm.sum() == pytest.approx(plain.filament_mm.sum())
-    assert last.speed_mm_s.tolist() == [20, 60, 60, 60, 20]
+    assert last.speed_mm_s.tolist() == [25, 70, 70, 70, 25]
     assert str(made.parts[-1].name) == "line 11: 0.100 s"
 
 
 @pytest.mark.parametrize(
     ("changed", "field", "says"),
     [
-        ({"fast_mm_s": 20.0}, "fast_mm_s", "faster than 20"),
-        ({"acceleration_mm_s2": 20.0}, "length_mm", "over 80.0 mm"),
+        ({"fast_mm_s": 25.0}, "fast_mm_s", "faster than 25"),
+        ({"acceleration_mm_s2": 20.0}, "length_mm", "over 106.9 mm"),
     ],
 )
 def test_lag_lines_that_cannot_be_are_refused(changed, field, says):

@@ -1,4 +1,5 @@
 import math
+import os
 
 import pytest
 from hypothesis import given
@@ -189,7 +190,7 @@ def test_a_file_that_may_not_be_opened(tmp_path, monkeypatch):
     def refuse(*_args, **_named):
         raise PermissionError
 
-    monkeypatch.setattr(type(path), "open", refuse)
+    monkeypatch.setattr(os, "open", refuse)
     with pytest.raises(ReadingsFileError, match="cannot be read; check that you may open it"):
         read_readings(path, KINDS)
 

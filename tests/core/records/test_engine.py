@@ -388,3 +388,20 @@ def test_a_file_looked_at_by_the_window_itself_loses_nothing(tmp_path):
     said = subprocess.run(command, check=True, capture_output=True, text=True).stdout
     assert "Teasel" in said
     store.close()
+
+
+@pytest.mark.parametrize("slip", ["nan", "12,5", "shop", ""])
+def test_a_slip_of_the_keys_begins_no_database(slip, tmp_path, monkeypatch):
+    monkeypatch.chdir(tmp_path)
+    if slip in ("nan", "shop"):
+        with pytest.raises(StoreError, match="names no folder and no kind of file; type the whole path"):
+            place_of(slip)
+        (tmp_path / slip).write_bytes(b"")
+        assert place_of(slip).path == tmp_path / slip  # what is there may be named
+    assert place_of(tmp_path / "shop").path == tmp_path / "shop"
+    assert place_of("shop.db").path == tmp_path / "shop.db"
+
+
+def test_a_name_longer_than_any_system_takes_is_refused():
+    with pytest.raises(StoreError):
+        open_store("x" * 5000)

@@ -1,12 +1,16 @@
 """Which kept trials are in use now: the newest of each set of results, with what they relied on."""
 
+import sqlite3
+from contextlib import closing
 from dataclasses import replace
 
 import pytest
 
+from core.errors import StoreError
 from core.quantity import Estimate
 from core.records import newest
 from core.records.rows import Instrument, InUse, Lot, Machine, NewestKept, Trial
+from core.records.store import open_store
 
 
 @pytest.fixture
@@ -88,3 +92,17 @@ TOLD = {"setting": "flow_factor", "action": "Set it to 0.97."}
 def test_a_trial_in_use_says_what_would_tell_where_it_cannot(shop, verdict, undecided):
     kept = shop.keep(replace(trial("mass", "flow_ratio_mass", machine_id=1, lot_id=1), verdict=verdict))
     assert [row.undecided for row in shop.in_use([kept.serial])] == [undecided]
+
+
+@pytest.mark.parametrize("text", ['["undecided"]', '[{"setting": "undecided"}'])
+def test_a_verdict_that_cannot_be_read_is_damage(path, text):
+    store = open_store(path)
+    machine = store.add_machine(Machine("Ash"))
+    kept = store.keep(replace(trial("mass", "flow_ratio_mass", machine_id=machine.id), verdict=(UNTOLD,)))
+    store.close()
+    with closing(sqlite3.connect(path)) as other, other:
+        other.execute("UPDATE trial SET verdict = ?", (text,))
+    store = open_store(path)
+    with pytest.raises(StoreError, match="damaged"):
+        store.in_use([kept.serial])
+    store.close()

@@ -197,3 +197,8 @@ def test_a_file_that_is_gone_is_no_file(path):
     assert identity(file_place(path)) != (0, 0)
     path.unlink()
     assert identity(file_place(path)) == (0, 0)
+
+
+def test_half_a_letter_is_no_name():
+    with pytest.raises(StoreError, match="cannot be the name of a file"):
+        file_place("/tmp/\ud800.db")

@@ -76,6 +76,15 @@ def test_the_newest_estimate_of_an_instrument(shop):
     assert shop.newest_for_instrument("scale_x", 1) == (first.id, SCALE)
 
 
+def test_the_newest_check_of_an_instrument(shop):
+    zero = replace(SCALE, name="zero_outside")
+    first = shop.keep(Trial("instruments", instrument_id=1, estimates=(SCALE,)))
+    last = shop.keep(Trial("instruments", instrument_id=1, readings={"raw": ["1"]}, estimates=(zero,)))
+    assert shop.newest_check(("scale_x", "zero_outside", "sd_hand"), 1) == last
+    assert shop.newest_check(("scale_x",), 1) == first
+    assert shop.newest_check(("scale_x", "zero_outside"), 2) is None
+
+
 def test_what_was_read_with_an_instrument_since_a_time(shop):
     early = shop.keep(Trial("sizeerror", 1, instrument_id=1, readings={"raw": ["1"]}, estimates=(SCALE,)))
     late = shop.keep(Trial("drive", 1, instrument_id=1, used=(early.id,)))
@@ -114,3 +123,38 @@ def test_a_series_touches_no_row_with_readings(path, place):
     with closing(sqlite3.connect(path)) as other:
         plan = [row[3] for row in other.execute(f"EXPLAIN QUERY PLAN {statement}", values)]
     assert any(step.startswith(f"SEARCH trial USING COVERING INDEX ix_trial_{place}") for step in plan)
+
+
+def plan_of(path, ask):
+    """How SQLite finds what is asked for."""
+    sent = []
+
+    def note(_connection, _cursor, statement, values, *_rest):
+        sent.append((statement, values))
+
+    store = open_store(path)
+    event.listen(Engine, "before_cursor_execute", note)
+    ask(store)
+    event.remove(Engine, "before_cursor_execute", note)
+    store.close()
+    statement, values = next(one for one in sent if one[0].startswith("SELECT"))
+    with closing(sqlite3.connect(path)) as other:
+        return [row[3] for row in other.execute(f"EXPLAIN QUERY PLAN {statement}", values)]
+
+
+@pytest.mark.parametrize(
+    "ask", [lambda store: store.trials(), lambda store: store.trials("drive"), lambda store: store.newest("scale_x", 3)]
+)
+def test_the_newest_of_a_large_shop_are_found_without_reading_the_others(path, ask):
+    plan = plan_of(path, ask)
+    assert not [step for step in plan if step.startswith("SCAN trial") and "COVERING INDEX" not in step]
+    assert not [step for step in plan if "ix_result_name" in step]
+
+
+def test_the_names_of_late_and_how_many_trials_there_are(shop):
+    assert shop.last_trial_id() == 0 and shop.results_of_late() == ()
+    first = shop.keep(Trial("sizeerror", 1, readings={"raw": ["1"]}, estimates=(SCALE, WALL)))
+    last = shop.save_draft(Trial("sizeerror", 1))
+    assert shop.last_trial_id() == last.id
+    assert shop.results_of_late() == (WALL.name, SCALE.name) and shop.results_of_late(1) == (WALL.name,)
+    assert shop.trials("sizeerror", readings=True) == (last, first)

@@ -622,7 +622,7 @@ def test_blank_lines_at_the_end_are_nothing(exported):
         ("a.csv", b"x", "is no export of this program; choose a folder that holds about.csv"),
         ("about.csv", b"program\n", "is no export of this program"),
         ("about.csv", b'program,tables\n"', "about.csv, line 2: a quotation mark is not closed"),
-        ("none.json", None, "cannot be read; check that you may open it"),
+        ("none.json", None, "is not there or is not a file"),
     ],
 )
 def test_files_that_are_no_export(tmp_path, name, content, sentence):

@@ -6,6 +6,7 @@ from alembic.migration import MigrationContext
 
 from core.errors import StoreError
 from core.quantity import Estimate
+from core.records.columns import value_from_json
 from core.records.engine import Database
 from core.records.place import file_place
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
@@ -74,3 +75,9 @@ def test_a_value_that_cannot_be_read_is_damage(path, change):
     with pytest.raises(StoreError, match="shop.sqlite is damaged and was left as it is"):
         (store.trial(kept.id), store.machines(), store.lots(), store.instruments(), store.settings(1))
     store.close()
+
+
+@pytest.mark.parametrize("text", ['{"a": 1, "a": 2}', "[" * 100_000, '{"$float": {}}'])
+def test_a_stored_group_that_cannot_be_read_back_whole_is_refused(text):
+    with pytest.raises(ValueError):
+        value_from_json(text)

@@ -10,6 +10,15 @@ depends_on = None
 
 
 def upgrade() -> None:
+    _create_machine()
+    _create_lot()
+    _create_instrument()
+    _create_trial()
+    _create_result()
+    _create_used()
+
+
+def _create_machine() -> None:
     op.create_table(
         "machine",
         sa.Column("id", sa.Integer, nullable=False),
@@ -24,6 +33,9 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name="pk_machine"),
         sa.UniqueConstraint("name", name="uq_machine_name"),
     )
+
+
+def _create_lot() -> None:
     op.create_table(
         "lot",
         sa.Column("id", sa.Integer, nullable=False),
@@ -34,6 +46,9 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name="pk_lot"),
         sa.UniqueConstraint("name", name="uq_lot_name"),
     )
+
+
+def _create_instrument() -> None:
     op.create_table(
         "instrument",
         sa.Column("id", sa.Integer, nullable=False),
@@ -49,33 +64,6 @@ def upgrade() -> None:
         sa.PrimaryKeyConstraint("id", name="pk_instrument"),
         sa.UniqueConstraint("name", name="uq_instrument_name"),
     )
-    _create_trial()
-    op.create_table(
-        "result",
-        sa.Column("id", sa.Integer, nullable=False),
-        sa.Column("trial_id", sa.Integer, nullable=False),
-        sa.Column("name", sa.Text, nullable=False),
-        sa.Column("value", sa.Double, nullable=False),
-        sa.Column("u", sa.Double, nullable=False),
-        sa.Column("dof", sa.Double, nullable=False),
-        sa.Column("unit", sa.Text, nullable=False),
-        sa.PrimaryKeyConstraint("id", name="pk_result"),
-        sa.ForeignKeyConstraint(["trial_id"], ["trial.id"], name="fk_result_trial_id"),
-        sa.UniqueConstraint("trial_id", "name", name="uq_result_trial_id"),
-        sqlite_autoincrement=True,
-    )
-    op.create_index("ix_result_name", "result", ["name"])
-    op.create_table(
-        "used",
-        sa.Column("id", sa.Integer, nullable=False),
-        sa.Column("trial_id", sa.Integer, nullable=False),
-        sa.Column("used_id", sa.Integer, nullable=False),
-        sa.PrimaryKeyConstraint("id", name="pk_used"),
-        sa.ForeignKeyConstraint(["trial_id"], ["trial.id"], name="fk_used_trial_id"),
-        sa.ForeignKeyConstraint(["used_id"], ["trial.id"], name="fk_used_used_id"),
-        sa.UniqueConstraint("trial_id", "used_id", name="uq_used_trial_id"),
-    )
-    op.create_index("ix_used_used_id", "used", ["used_id"])
 
 
 def _create_trial() -> None:
@@ -106,3 +94,35 @@ def _create_trial() -> None:
     )
     op.create_index("ix_trial_machine_id", "trial", ["machine_id"])
     op.create_index("ix_trial_lot_id", "trial", ["lot_id"])
+
+
+def _create_result() -> None:
+    op.create_table(
+        "result",
+        sa.Column("id", sa.Integer, nullable=False),
+        sa.Column("trial_id", sa.Integer, nullable=False),
+        sa.Column("name", sa.Text, nullable=False),
+        sa.Column("value", sa.Double, nullable=False),
+        sa.Column("u", sa.Double, nullable=False),
+        sa.Column("dof", sa.Double, nullable=False),
+        sa.Column("unit", sa.Text, nullable=False),
+        sa.PrimaryKeyConstraint("id", name="pk_result"),
+        sa.ForeignKeyConstraint(["trial_id"], ["trial.id"], name="fk_result_trial_id"),
+        sa.UniqueConstraint("trial_id", "name", name="uq_result_trial_id"),
+        sqlite_autoincrement=True,
+    )
+    op.create_index("ix_result_name", "result", ["name"])
+
+
+def _create_used() -> None:
+    op.create_table(
+        "used",
+        sa.Column("id", sa.Integer, nullable=False),
+        sa.Column("trial_id", sa.Integer, nullable=False),
+        sa.Column("used_id", sa.Integer, nullable=False),
+        sa.PrimaryKeyConstraint("id", name="pk_used"),
+        sa.ForeignKeyConstraint(["trial_id"], ["trial.id"], name="fk_used_trial_id"),
+        sa.ForeignKeyConstraint(["used_id"], ["trial.id"], name="fk_used_used_id"),
+        sa.UniqueConstraint("trial_id", "used_id", name="uq_used_trial_id"),
+    )
+    op.create_index("ix_used_used_id", "used", ["used_id"])

@@ -1,4 +1,4 @@
-"""What a filament's diameter is read with, and the uncertainties of it that no averaging removes.
+"""What a thin thing is read with, caliper or micrometer, and the uncertainties of it that no averaging removes.
 
 Reference: JCGM 100:2008 4.3 (type B). The uncertainties of a usual gauge: common practice, no source.
 """
@@ -13,7 +13,7 @@ from core.words import Words, tr
 
 
 class GaugeKind(StrEnum):
-    """What the diameters are read with."""
+    """What is read with."""
 
     CALIPER = "caliper"
     MICROMETER = "micrometer"
@@ -53,4 +53,13 @@ def gauge_of(kind: GaugeKind, instrument: Instrument | None = None) -> Gauge:
         instrument.resolution_mm,
         instrument.sd_hand_mm,
         on_record=True,
+    )
+
+
+def usual_gauge_words(gauge: Gauge) -> Words:
+    """Say that a usual gauge was taken, for want of a checked one."""
+    return tr(
+        "A usual {gauge} is taken, u {u:g} mm (common practice, no source): pick the checked one above.",
+        u=gauge.u_zero_mm,
+        gauge=gauge_words(gauge.kind),
     )

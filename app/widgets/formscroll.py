@@ -1,0 +1,54 @@
+"""A form that scrolls only where the window is too low for it; it is never narrower than its fields need."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QEvent, QObject, QSize, Qt
+from PySide6.QtGui import QResizeEvent
+from PySide6.QtWidgets import QWidget
+
+from app.widgets.focusscroll import FocusScroll
+
+_LEAST_PX = 120  # high
+
+
+class FormScroll(FocusScroll):
+    """Shows one widget, as high as there is room; the field with the keyboard comes into view."""
+
+    def __init__(self, form: QWidget, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWidgetResizable(True)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.setWidget(form)
+        form.setAutoFillBackground(False)
+        self.viewport().setAutoFillBackground(False)
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for the width of the form, and of the bar where there is one."""
+        form = self.widget()
+        if form is None:
+            return QSize(0, _LEAST_PX)
+        needs = max(form.minimumSizeHint().width(), form.minimumWidth())
+        bar = self.verticalScrollBar()
+        return QSize(needs + (bar.sizeHint().width() if bar.maximum() > 0 else 0), _LEAST_PX)
+
+    def sizeHint(self) -> QSize:
+        """Ask for what the form asks for."""
+        form = self.widget()
+        if form is None:
+            return self.minimumSizeHint()
+        high = form.heightForWidth(self.viewport().width()) if form.hasHeightForWidth() else 0
+        return QSize(form.sizeHint().width(), max(high, form.minimumSizeHint().height()))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Lines break elsewhere in another width."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self.updateGeometry()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow a form that becomes wider or lower."""
+        done = super().eventFilter(watched, event)
+        if watched is self.widget() and event.type() == QEvent.Type.LayoutRequest:
+            self.updateGeometry()
+        return done

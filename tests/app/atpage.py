@@ -1,0 +1,36 @@
+"""What a person does on a page, and reads of it."""
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtTest import QTest
+
+
+def show_page(qtbot, page):
+    """Show a page as large as it is in the usual window."""
+    qtbot.addWidget(page)
+    page.resize(1080, 720)
+    page.show()
+    qtbot.waitExposed(page)
+    return page
+
+
+def type_readings(qtbot, texts):
+    """Type like a person: into whatever has the focus, Enter after each."""
+    for text in texts:
+        target = QGuiApplication.focusObject()
+        QTest.keyClicks(target, text)
+        QTest.keyClick(target, Qt.Key.Key_Return)
+        qtbot.wait(1)
+
+
+def type_number(field, text):
+    """Type over what stands in a field."""
+    field.setFocus()
+    field.selectAll()
+    QTest.keyClicks(field, text)
+    QTest.keyClick(field, Qt.Key.Key_Return)
+
+
+def verdict(page):
+    """Return the words of the card."""
+    return page.card.body.toPlainText()

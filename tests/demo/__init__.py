@@ -1,0 +1,1 @@
+"""The demo shop: an invented shop, simulated with planted causes and typed into the pages of the program."""

@@ -1,0 +1,156 @@
+"""Numbers and columns that no calculation can answer, one by one: the refusal names the field."""
+
+from __future__ import annotations
+
+import dataclasses
+import math
+
+import numpy as np
+import pytest
+
+from core.errors import InputError
+from core.filament.diameter import area_ratio
+from core.filament.massperlength import measure_mass_per_length
+from core.filament.ways import plan_by_mass
+from core.flow_trials.ceiling import KnownCeiling, ceiling_near
+from core.flow_trials.combine import combine_flow
+from core.guidance.criteriaadvice import judge_criteria
+from core.guidance.feedadvice import ByMarks, FeedReadings, judge_feed
+from core.guidance.findings import finding
+from core.guidance.ladderadvice import check_ladder, judge_ladder
+from core.guidance.motionadvice import LevelReadings, judge_speed
+from core.guidance.splitpair import SplitPair
+from core.measuring.chart import ewma_half_width
+from core.measuring.checkpoints import bore_under_read
+from core.measuring.decay import Decay
+from core.measuring.ladder import fit_values
+from core.measuring.lines import add_up, line_covariance
+from core.measuring.tolerance import decide
+from core.motion_trials.arcs import arcs_of
+from core.motion_trials.gcodetime import Limits, straights_path, time_path
+from core.motion_trials.halfspeed import Run, judge_half_speed
+from core.motion_trials.ladders import LadderReadings, Read, ladders
+from core.motion_trials.layertime import LayerRule, LayerTimes
+from core.motion_trials.lookahead import junction_speeds_mm_s
+from core.motion_trials.parttime import part_times
+from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
+from core.motion_trials.ringing import acceleration_limit_mm_s2, left_after_ramp_mm, quiet_accelerations_mm_s2
+from core.motion_trials.sensoroffset import BestTemperature, predict_temperature
+from core.motion_trials.spectrum import welch
+from core.pieces.toolpath import PathBead
+from core.pieces.toolpathsolids import layer_heights_mm
+from core.pieces.view import view_of
+from core.quantity import Estimate
+
+ONE = np.array([1.0])
+STEPS = [1.0, 2.0, 3.0, 4.0, 5.0]
+RNG = np.random.default_rng(1)
+
+
+def estimate(value: float, u: float = 0.01) -> Estimate:
+    return Estimate("frequency_x", value, u, math.inf, "Hz")
+
+
+def ladder(key: str, **columns) -> LadderReadings:
+    whole = {"step": STEPS, "value": [4.0] * 5, "judge": ["A"] * 5} | columns
+    return LadderReadings(ladders()[key], Read.SCORE, **whole)
+
+
+SCORED = next(key for key, kind in ladders().items() if kind.read is Read.SCORE and not kind.criteria)
+MANY = next(key for key, kind in ladders().items() if kind.criteria)
+LEVELS = LevelReadings("speed", STEPS, [4.0] * 5, ["A"] * 5, dict.fromkeys(STEPS, 1.0), 3.0, piece=["p"] * 4)
+LAYERS = LayerTimes(LayerRule(10.0), 2.0, 50.0, 1, {50.0: 8.0}, {50.0: 2.0}, {50.0: 1}, (20.0, 60.0))
+BEAD = PathBead(0.45, 0.2, 0.4, 0.03)
+REFUSED = {
+    "a uncertainty of zero": ("u_ratio", lambda: fit_values(STEPS, STEPS, u_ratio=[0.0] * 5)),
+    "a column of uncertainties too short": ("u_ratio", lambda: fit_values(STEPS, STEPS, u_ratio=[0.1] * 4)),
+    "a step beyond reach": ("step", lambda: fit_values([*STEPS[:4], 1e300], STEPS)),
+    "a judge too few": ("judge", lambda: judge_ladder(ladder(SCORED, judge=["A"] * 4), RNG)),
+    "a value too few": ("value", lambda: check_ladder(ladder(SCORED, value=[4.0] * 4))),
+    "a criterion too few": ("criterion", lambda: check_ladder(ladder(MANY, criterion=["bond"] * 4))),
+    "a piece too few": ("piece", lambda: judge_criteria(ladder(MANY, piece=["p"] * 4, criterion=["bond"] * 5), RNG)),
+    "a piece too few in a speed trial": ("piece", lambda: judge_speed(LEVELS, RNG)),
+    "a score too few": ("score", lambda: judge_half_speed([Run.USUAL] * 2, [4.0], ["A", "B"])),
+    "no frequency": ("frequency_hz", lambda: left_after_ramp_mm(0.0, 100.0, ONE)),
+    "no acceleration": ("acceleration_mm_s2", lambda: left_after_ramp_mm(40.0, 100.0, np.array([1000.0, 0.0]))),
+    "next to no frequency": ("frequency_hz", lambda: left_after_ramp_mm(1e-200, 100.0, ONE)),
+    "a frequency beyond reach": ("value", lambda: acceleration_limit_mm_s2(estimate(1e200), 0.015)),
+    "another one": ("u", lambda: quiet_accelerations_mm_s2(estimate(40.0, 1e307), 100.0, 1e4)),
+    "next to no uncertainty": ("u_k", lambda: predict_temperature([BestTemperature(1, 1, 210.0, 1e-200)], 1, 2)),
+    "a move without length": ("length_mm", lambda: move_durations_s([0.0], [0.0], [0.0], [100.0], 1000.0)),
+    "a move beyond numbers": ("length_mm", lambda: move_durations_s([1.0], [1e200], [0.0], [100.0], 1000.0)),
+    "an acceleration below zero": ("cosine_ratio", lambda: corner_speeds_mm_s(np.zeros(1), -ONE, 0.02)),
+    "a path beyond numbers": ("length_mm", lambda: junction_speeds_mm_s(1e300 * ONE, 1e300 * ONE, np.zeros(2))),
+    "an arc beyond numbers": (
+        "file",
+        lambda: arcs_of(1e300 * ONE, ONE, ONE, [np.nan * ONE, np.nan * ONE, 1e300 * ONE], ONE > 0, np.array([4])),
+    ),
+    "limits beyond reach": (
+        "acceleration_mm_s2",
+        lambda: time_path(straights_path(10.0, 4), Limits(acceleration_mm_s2=1e200)),
+    ),
+    "limits next to nothing": (
+        "acceleration_mm_s2",
+        lambda: time_path(straights_path(10.0, 4), Limits(acceleration_mm_s2=1e-320)),
+    ),
+    "a level below zero": ("level", lambda: part_times(straights_path(10.0, 4), Limits(1e3), "speed", [-1.0, 50.0])),
+    "no level": ("level", lambda: part_times(straights_path(10.0, 4), Limits(1e3), "speed", [])),
+    "a level that was not timed": ("level", lambda: LAYERS.waits(60.0)),
+    "filament beyond reach": ("filament_per_mm_ratio", lambda: straights_path(10.0, 4, 1e308)),
+    "a log of few samples": ("log", lambda: welch(np.arange(100.0), 400.0)),
+    "a piece longer than the log": ("log", lambda: welch(np.arange(300.0), 400.0, piece=301)),
+    "a piece of one sample": ("log", lambda: welch(np.arange(300.0), 400.0, piece=1)),
+    "no sampling": ("sampling_hz", lambda: welch(np.arange(300.0), 0.0)),
+    "a log beyond numbers": ("log", lambda: welch(1e300 * np.cos(np.arange(300.0)), 400.0)),
+    "a time long before": ("t", lambda: Decay(1.0, 0.5, 2.0, 0.0, 1.0, 0.1, 5, True).mean([-1e4])),
+    "no degrees of freedom": ("dof", lambda: decide(1.0, 0.1, 2.0, dof=0.0)),
+    "readings beyond numbers": (
+        "y",
+        lambda: add_up(np.array([0]), np.array([2]), np.array([0.0, 1.0]), np.array([0.0, 1e300]), np.full(2, 1e100)),
+    ),
+    "a lever beyond reach": ("lever", lambda: line_covariance(1e200, 0.1, 0.1)),
+    "a land beyond reach": ("land", lambda: bore_under_read(1e200, 1e201)),
+    "a scatter beyond reach": ("sigma", lambda: ewma_half_width(3, 1e308, 0.2, 3.0)),
+    "no nominal diameter": ("nominal_mm", lambda: area_ratio(estimate(1.75), 0.0)),
+    "no nominal diameter of a piece": (
+        "nominal_mm",
+        lambda: measure_mass_per_length([3.0], [1000.0], 0.0, u_balance_g=0.01, u_length_mm=0.5),
+    ),
+    "a length too few": (
+        "length_mm",
+        lambda: measure_mass_per_length([3.0], [], 1.75, u_balance_g=0.01, u_length_mm=0.5),
+    ),
+    "no density": ("mass_per_length", lambda: plan_by_mass(estimate(0.0), 1.75, 0.01, 0.5)),
+    "a ceiling beyond reach": ("value", lambda: ceiling_near([KnownCeiling(210.0, estimate(1e200), 1)], 210.0)),
+    "a flow without uncertainty": ("estimates", lambda: combine_flow([estimate(1.0, 1e-320)], 1.0)),
+    "a repeat too few": (
+        "rate_mm3_s",
+        lambda: judge_feed(FeedReadings([100.0] * 2, ByMarks([120.0] * 2, [20.0] * 2, 0.5), [None], 400.0)),
+    ),
+    "an effect beyond reach": ("u", lambda: finding(estimate(0.0, 1e308), 50.0, 50.0, 0.2)),
+    "a machine beyond reach": ("machine_ratio", lambda: SplitPair("x", 1e4, 0.001, 0.0, 0.001, 0.0)),
+    "a picture without end": ("width_px", lambda: view_of([], 2_000_000, 2_000_000)),
+    "a picture less than none": ("width_px", lambda: view_of([], 80, -1)),
+    "a picture of nothing": ("solids", lambda: view_of([], 80, 60)),
+    "a layer without height": (
+        "height_mm",
+        lambda: layer_heights_mm(10.0, dataclasses.replace(BEAD, height_mm=0.0)),
+    ),
+    "layers without number": (
+        "height_mm",
+        lambda: layer_heights_mm(10.0, dataclasses.replace(BEAD, height_mm=1e-60)),
+    ),
+}
+
+
+@pytest.mark.parametrize("case", REFUSED)
+def test_refused_in_words(case):
+    field, call = REFUSED[case]
+    with pytest.raises(InputError) as caught:
+        call()
+    assert caught.value.field == field and len(caught.value.message) > 20
+
+
+def test_values_all_alike_and_next_to_nothing_have_no_best_step():
+    for values in ([0.0] * 5, [1e-60] * 5):
+        assert fit_values(STEPS, values).chosen is None

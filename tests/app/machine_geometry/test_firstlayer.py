@@ -2,7 +2,6 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
 
 from app.pages.machine_geometry.firstlayer import FirstLayerPage
@@ -10,7 +9,7 @@ from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
 from core.words import tr
-from tests.app.atpage import show_page, verdict
+from tests.app.atpage import show_page, type_number, type_readings, verdict
 
 LOW = ["0,152", "0.149", "0.150", "0.153", "0.148"]  # a comma is a decimal mark too
 RIGHT = ["0.202", "0.199", "0.200", "0.203", "0.198"]
@@ -34,21 +33,13 @@ def page(qtbot, shop, by_hand):
 
 
 def type_setting(page, key, text):
-    field = page.form.settings.field(key)
-    field.setFocus()
-    field.selectAll()
-    QTest.keyClicks(field, text)
-    QTest.keyClick(field, Qt.Key.Key_Return)
+    type_number(page.form.settings.field(key), text)
 
 
 def type_pads(qtbot, page, texts):
     page.form.table.go_to(0)
     page.form.entry.setFocus()
-    for text in texts:
-        target = QGuiApplication.focusObject()
-        QTest.keyClicks(target, text)
-        QTest.keyClick(target, Qt.Key.Key_Return)
-        qtbot.wait(1)
+    type_readings(qtbot, texts)
 
 
 def choose(field, value):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import gc
+import locale
 import os
 import threading
 import time
@@ -12,6 +13,8 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 import pytest  # noqa: E402
 from PySide6.QtCore import QtMsgType, qInstallMessageHandler  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
+
+_LOCALE = locale.setlocale(locale.LC_ALL)  # before any test
 
 # Said by the platform without a screen of window sizes, raising and popups; not ours to mend.
 _EXPECTED = "This plugin does not support "
@@ -31,6 +34,14 @@ def _garbage(_no_garbage_collected_in_other_threads):
     from app.garbage import collect_what_is_due
 
     collect_what_is_due()
+
+
+@pytest.fixture(autouse=True)
+def _same_locale():
+    """Where lib3mf is the referee it leaves the process in the locale "C", and the next test cannot read a letter."""
+    yield
+    if locale.setlocale(locale.LC_ALL) != _LOCALE:
+        locale.setlocale(locale.LC_ALL, _LOCALE)
 
 
 @pytest.fixture(scope="session")

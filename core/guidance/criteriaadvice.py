@@ -8,12 +8,12 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.errors import InputError
+from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting
 from core.measuring.criteria import Aim, CriteriaLadder, Criterion, MetStep, Scores, fit_criteria
 from core.measuring.ladder import Answer, Ladder, fit_values
 from core.measuring.scores import FEWEST_JUDGES, check_score
 from core.motion_trials.ladders import Bound, LadderKind, LadderReadings, check_columns
-from core.quantity import Estimate
 from core.words import NOTHING, Words, tr
 
 METHOD = "criteria 1"
@@ -22,30 +22,15 @@ _FEWEST_VALUES = 5
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class CriteriaJudgement:
+class CriteriaJudgement(StepJudgement[CriteriaLadder]):
     """A ladder with several criteria, what was read, and what follows; `measured` by criterion where it was."""
 
-    readings: LadderReadings
-    ladder: CriteriaLadder
     measured: dict[str, Ladder]
-    advice: tuple[Advice, ...]
-    mind: tuple[Words, ...]
 
     @property
     def method(self) -> str:
         """Name and version of the mathematics."""
         return METHOD
-
-    @property
-    def new_value(self) -> float | None:
-        """What is put in force; None where nothing is found."""
-        return self.ladder.chosen
-
-    def estimates(self) -> tuple[Estimate, ...]:
-        """Return the step to use; none where none is found."""
-        kind = self.readings.kind
-        found = self.ladder.estimate(f"ladder_{kind.key}", kind.unit)
-        return () if found is None else (found,)
 
 
 def judge_criteria(readings: LadderReadings, rng: np.random.Generator) -> CriteriaJudgement:
@@ -72,7 +57,7 @@ def judge_criteria(readings: LadderReadings, rng: np.random.Generator) -> Criter
     ladder = fit_criteria(scores, kind.criteria, readings.aim, rng)
     measured = {c.key: found for c in kind.criteria if c.unit and (found := _measured(readings, of[c.key]))}
     advice = _advice(readings, ladder)
-    return CriteriaJudgement(readings, ladder, measured, (advice,), _mind(readings, ladder, measured))
+    return CriteriaJudgement(readings, ladder, (advice,), _mind(readings, ladder, measured), measured)
 
 
 def criterion_words(criterion: Criterion) -> Words:

@@ -9,12 +9,12 @@ import numpy as np
 
 from core.errors import InputError
 from core.guidance.criteriaadvice import CriteriaJudgement, end_of, judge_criteria, one_piece_words
+from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.ladder import GOOD_SCORE, Answer, Choose, Ladder, fit_scores, fit_values
 from core.measuring.scores import check_score
 from core.motion_trials.ladders import LadderKind, LadderReadings, Read, check_columns, check_steps, ladders
 from core.motion_trials.lag import fit_lag
-from core.quantity import Estimate
 from core.words import Words, tr
 
 METHOD = "ladder 2"
@@ -22,29 +22,13 @@ _ALIKE = 1.0  # score: less between best and worst is no difference that matters
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class LadderJudgement:
-    """A ladder, what was read, and what follows."""
-
-    readings: LadderReadings
-    ladder: Ladder
-    advice: tuple[Advice, ...]
-    mind: tuple[Words, ...]
+class LadderJudgement(StepJudgement[Ladder]):
+    """A ladder of one criterion, what was read, and what follows."""
 
     @property
     def method(self) -> str:
         """Name and version of the mathematics."""
         return METHOD
-
-    @property
-    def new_value(self) -> float | None:
-        """What is put in force; None where nothing is found."""
-        return self.ladder.chosen
-
-    def estimates(self) -> tuple[Estimate, ...]:
-        """Return the step to use; none where none is found."""
-        kind = self.readings.kind
-        found = self.ladder.estimate(f"ladder_{kind.key}", kind.unit)
-        return () if found is None else (found,)
 
 
 def judge_ladder(readings: LadderReadings, rng: np.random.Generator) -> LadderJudgement | CriteriaJudgement:

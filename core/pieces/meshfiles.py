@@ -9,6 +9,7 @@ from __future__ import annotations
 import locale
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -23,10 +24,16 @@ from core.words import tr
 
 _PICTURE_PX = (256, 256)
 KINDS = ("3mf", "stl")
+_STL_HEAD = 80  # bytes, by custom free
 
 
-def write_pieces(planned: PrintSet, path: Path) -> None:
+def write_pieces(planned: PrintSet, path: Path, mark: str = "") -> None:
     """Write a set as 3MF or STL, as the ending of the path says.
+
+    Args:
+        planned: the pieces.
+        path: of the file.
+        mark: what the file says of itself, 80 letters of ASCII at most; nothing for none.
 
     Raises:
         StoreError: the file cannot be written, or its ending is another.
@@ -35,7 +42,7 @@ def write_pieces(planned: PrintSet, path: Path) -> None:
     if kind not in KINDS:
         raise StoreError(tr("{name} is neither .3mf nor .stl; choose one of the two.", name=path.name))
     with moved_into_place(path) as beside, _same_locale():
-        _write(planned, solids_of(planned), kind, beside)
+        _write(planned, solids_of(planned), kind, beside, mark)
 
 
 @contextmanager
@@ -48,10 +55,10 @@ def _same_locale() -> Iterator[None]:
         locale.setlocale(locale.LC_ALL, before)
 
 
-def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path) -> None:
+def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path, mark: str) -> None:
     import lib3mf
 
-    library = lib3mf.get_wrapper()  # once: it looks up every function of the library
+    library = _library()
     model = library.CreateModel()
     model.SetUnit(lib3mf.ModelUnit.MilliMeter)
     for solid in solids:
@@ -60,7 +67,10 @@ def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path) ->
         body.SetGeometry(*_arrays(solid))
         model.AddBuildItem(body, library.GetIdentityTransform())
     if kind == "3mf":
-        model.GetMetaDataGroup().AddMetaData("", "Title", str(planned.name), "xs:string", True)
+        told = model.GetMetaDataGroup()
+        told.AddMetaData("", "Title", str(planned.name), "xs:string", True)
+        if mark:
+            told.AddMetaData("", "Description", mark, "xs:string", True)
         picture = png_of(view_of(solids_of(planned, relieved=False), *_PICTURE_PX))
         model.CreatePackageThumbnailAttachment().ReadFromBuffer(list(picture))
     writer = model.QueryWriter(kind)
@@ -68,6 +78,22 @@ def _write(planned: PrintSet, solids: Sequence[Solid], kind: str, path: Path) ->
         writer.WriteToFile(str(path))
     except lib3mf.ELib3MFException as error:
         raise OSError(str(error)) from error
+    if kind == "stl" and mark:
+        _head_stl(path, mark)
+
+
+def _head_stl(path: Path, mark: str) -> None:
+    """Write the mark where a binary STL has room for words: its first 80 bytes."""
+    with path.open("r+b") as file:
+        file.write(mark.encode("ascii", "replace")[:_STL_HEAD].ljust(_STL_HEAD))
+
+
+@cache
+def _library() -> Any:
+    """Return the library, loaded once: that looks up every one of its functions."""
+    import lib3mf
+
+    return lib3mf.get_wrapper()
 
 
 def _arrays(solid: Solid) -> tuple[Any, Any]:

@@ -37,13 +37,11 @@ def solids_of(planned: PrintSet, *, relieved: bool = True) -> tuple[Solid, ...]:
 
 def solid_of(piece: Piece, *, relieved: bool = True) -> Solid:
     """Return the solid of a piece; not `relieved`: without the steps of its lower edge, for pictures."""
-    from manifold3d import Manifold
+    from manifold3d import Manifold, OpType
 
     prisms = [prism if relieved else replace(prism, relief_mm=0.0) for prism in piece.prisms]
-    added = [_prism(prism) for prism in prisms]
-    body = added[0]
-    for more in added[1:]:
-        body = body + more
+    slabs = [slab for prism in prisms for slab in _slabs(prism)]
+    body = Manifold.batch_boolean(slabs, OpType.Add)  # pairs of small bodies: quicker than one after another
     if piece.turned:
         body = body.rotate([0.0, 0.0, 90.0])
     body = body.translate([*piece.place_mm, 0.0])
@@ -56,19 +54,17 @@ def solid_of(piece: Piece, *, relieved: bool = True) -> Solid:
     return Solid(str(piece.name), corners, triangles, float(body.volume()))
 
 
-def _prism(prism: Prism) -> Manifold:
+def _slabs(prism: Prism) -> list[Manifold]:
+    """Return the prism as slabs, one for each step of its lower edge and one for the rest."""
     from manifold3d import CrossSection, FillRule
 
     region = CrossSection([list(outline) for outline in prism.outlines], FillRule.EvenOdd)
-    low, slices = prism.low_mm, []
+    low, slabs = prism.low_mm, []
     inset = prism.relief_mm
     while inset > 1e-9:
-        slices.append(_slab(_inset(region, inset), low, low + RELIEF_STEP_MM))
+        slabs.append(_slab(_inset(region, inset), low, low + RELIEF_STEP_MM))
         low, inset = low + RELIEF_STEP_MM, inset - RELIEF_STEP_MM
-    body = _slab(region, low, prism.high_mm)
-    for slab in slices:
-        body = body + slab
-    return body
+    return [_slab(region, low, prism.high_mm), *slabs]
 
 
 def _slab(region: CrossSection, low_mm: float, high_mm: float) -> Manifold:

@@ -129,19 +129,28 @@ def _paint(shade: Floats, depth: Floats, paper: Floats, solid: Solid) -> None:
     """Draw the faces that look at the viewer into shade and depth."""
     bright = 0.25 + 0.75 * np.clip(_normals(solid) @ (_LIGHT / np.linalg.norm(_LIGHT)), 0.0, 1.0)
     height, width = depth.shape
-    for number in np.flatnonzero(_facing(paper, solid)):
-        (x0, y0, z0), (x1, y1, z1), (x2, y2, z2) = paper[solid.triangles[number]]
-        left, right = max(int(min(x0, x1, x2)), 0), min(int(max(x0, x1, x2)) + 2, width)
-        top, foot = max(int(min(y0, y1, y2)), 0), min(int(max(y0, y1, y2)) + 2, height)
-        x, y = np.arange(left, right)[None, :] + 0.5, np.arange(top, foot)[:, None] + 0.5
-        area = (x1 - x0) * (y2 - y0) - (x2 - x0) * (y1 - y0)
-        share_1 = ((x - x0) * (y2 - y0) - (x2 - x0) * (y - y0)) / area
-        share_2 = ((x1 - x0) * (y - y0) - (x - x0) * (y1 - y0)) / area
-        away = z0 + share_1 * (z1 - z0) + share_2 * (z2 - z0)
+    facing = np.flatnonzero(_facing(paper, solid))
+    corners = paper[solid.triangles[facing]]
+    lows = np.maximum(corners[:, :, :2].min(axis=1).astype(int), 0)
+    highs = np.minimum(corners[:, :, :2].max(axis=1).astype(int) + 2, (width, height))
+    for number, first, (along, down), (left, top), (right, foot) in zip(
+        facing, corners[:, 0], _slopes(corners), lows, highs, strict=True
+    ):
+        x, y = np.arange(left, right) + 0.5 - first[0], np.arange(top, foot)[:, None] + 0.5 - first[1]
+        share_1, share_2, away = along * x + down * y
+        away += first[2]
         window = (slice(top, foot), slice(left, right))
         nearer = (share_1 >= -1e-9) & (share_2 >= -1e-9) & (share_1 + share_2 <= 1 + 1e-9) & (away < depth[window])
         depth[window][nearer] = away[nearer]
         shade[window][nearer] = bright[number]
+
+
+def _slopes(corners: Floats) -> Floats:
+    """Return how the shares of the second and third corner and the depth grow along x and down y, (k, 2, 3, 1, 1)."""
+    (x1, y1, z1), (x2, y2, z2) = (corners[:, 1] - corners[:, 0]).T, (corners[:, 2] - corners[:, 0]).T
+    area = x1 * y2 - x2 * y1
+    share_1, share_2 = np.array([y2, -x2]) / area, np.array([-y1, x1]) / area
+    return np.stack([share_1, share_2, share_1 * z1 + share_2 * z2]).transpose(2, 1, 0)[..., None, None]
 
 
 def _farthest_near(depth: Floats) -> Floats:

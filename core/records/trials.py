@@ -37,6 +37,7 @@ _ESTIMATE = select(  # after the trial's id the fields of Estimate, in order
 )
 _RESULTS = _ESTIMATE.order_by(ResultRow.id)
 _NEWEST = _ESTIMATE.join(TrialRow, TrialRow.id == ResultRow.trial_id).limit(1)
+_LOOKED_AT = 100  # results of a name kept last: of a machine with many trials, the newest is among them
 _LINKS = select(UsedRow.trial_id, UsedRow.used_id).order_by(UsedRow.id)
 
 
@@ -229,9 +230,10 @@ def read_result_names(session: Session, limit: int) -> tuple[str, ...]:
 def read_newest(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[int, Estimate] | None:
     """Return the estimate of that name kept last and still in use, with the id of its trial."""
     # As a sum the number has no index: the few trials of one machine or lot are looked at, not all results of the name.
-    newest_first = (ResultRow.id + 0 if conditions else ResultRow.id).desc()
     statement = _NEWEST.where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)
-    row = session.execute(statement.order_by(newest_first)).first()
+    statement = statement.order_by((ResultRow.id + 0).desc())
+    latest = select(ResultRow.id).where(ResultRow.name == name).order_by(ResultRow.id.desc()).limit(_LOOKED_AT)
+    row = session.execute(statement.where(ResultRow.id.in_(latest))).first() or session.execute(statement).first()
     return None if row is None else (row.trial_id, Estimate(row.name, row.value, row.u, row.dof, row.unit))
 
 

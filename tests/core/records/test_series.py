@@ -125,8 +125,8 @@ def test_a_series_touches_no_row_with_readings(path, place):
     assert any(step.startswith(f"SEARCH trial USING COVERING INDEX ix_trial_{place}") for step in plan)
 
 
-def plan_of(path, ask):
-    """How SQLite finds what is asked for."""
+def plan_of(path, ask, number=0):
+    """How SQLite finds what is asked for by that statement of the ones sent."""
     sent = []
 
     def note(_connection, _cursor, statement, values, *_rest):
@@ -137,18 +137,34 @@ def plan_of(path, ask):
     ask(store)
     event.remove(Engine, "before_cursor_execute", note)
     store.close()
-    statement, values = next(one for one in sent if one[0].startswith("SELECT"))
+    statement, values = [one for one in sent if one[0].startswith("SELECT")][number]
     with closing(sqlite3.connect(path)) as other:
         return [row[3] for row in other.execute(f"EXPLAIN QUERY PLAN {statement}", values)]
 
 
 @pytest.mark.parametrize(
-    "ask", [lambda store: store.trials(), lambda store: store.trials("drive"), lambda store: store.newest("scale_x", 3)]
+    ("ask", "number"),
+    [
+        (lambda store: store.trials(), 0),
+        (lambda store: store.trials("drive"), 0),
+        (lambda store: store.newest("scale_x", 3), 1),  # the first looks among the results kept last
+    ],
 )
-def test_the_newest_of_a_large_shop_are_found_without_reading_the_others(path, ask):
-    plan = plan_of(path, ask)
+def test_the_newest_of_a_large_shop_are_found_without_reading_the_others(path, ask, number):
+    plan = plan_of(path, ask, number)
     assert not [step for step in plan if step.startswith("SCAN trial") and "COVERING INDEX" not in step]
     assert not [step for step in plan if "ix_result_name" in step]
+
+
+def test_the_newest_of_a_machine_is_found_behind_any_number_of_others(shop, monkeypatch):
+    monkeypatch.setattr(trials, "_LOOKED_AT", 2)
+    kept = {
+        machine: [shop.keep(Trial("sizeerror", machine, readings={}, estimates=(SCALE,))) for _ in range(count)]
+        for machine, count in ((1, 2), (2, 3))
+    }
+    assert shop.newest("scale_x", 1) == (kept[1][-1].id, SCALE)
+    assert shop.newest("scale_x", 2) == (kept[2][-1].id, SCALE)
+    assert shop.newest("scale_x", 3) is None
 
 
 def test_the_names_of_late_and_how_many_trials_there_are(shop):

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from app.mainwindow import MainWindow
 
 NO_DISPLAY_CODE = 3
+_PAINT_MS = 200  # more than a page takes to be painted
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -52,32 +53,27 @@ def _run(options: Options) -> int:
     from PySide6.QtWidgets import QApplication
 
     from app.language import apply_view, chosen_view
-    from app.theme import apply_theme
+    from app.theme import apply_theme, palette_is_dark
 
-    app = QApplication(sys.argv[:1])
+    app = QApplication([*sys.argv[:1], "-style", "fusion"])  # setStyle would make two styles, which is slow
     app.setApplicationName("slipgauge")
-    if app.style().name() != "fusion":  # making the same style once more is slow
-        app.setStyle("Fusion")
     folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppConfigLocation)
     settings = QSettings(str(Path(folder) / "window.ini"), QSettings.Format.IniFormat)
     apply_view(app, chosen_view(settings, options.language, options.lengths))
     theme = options.theme or str(settings.value("theme", ""))
-    apply_theme(app, None if theme not in ("light", "dark") else theme == "dark")
-    if not options.theme:
-        app.styleHints().colorSchemeChanged.connect(partial(_follow_desktop, app, settings))
+    apply_theme(app, theme == "dark" if theme in ("light", "dark") else palette_is_dark(app))
     signal.signal(signal.SIGINT, signal.SIG_DFL)  # Qt's loop runs no Python handler; every finished cell is stored
-    _show_window(app, settings, options)
+    window = _show_window(app, settings, options)
+    if not options.theme:
+        window.painted.connect(partial(_heed_desktop, app, settings))
     return app.exec()
 
 
 def _show_window(app: QApplication, settings: QSettings, options: Options, said: str = "") -> MainWindow:
     """Show a window, which opens its shop once it is painted; `said` stands on its notice line then."""
     from app.mainwindow import MainWindow
-    from app.windows import Shown, change_view, replace_window, visit_demo
 
     window = MainWindow(settings)
-    calm = replace(options, demo=options.demo and OPEN)  # what is begun anew now is not begun anew once more
-    here = Shown(app, window, settings, calm, _show_window)
     sys.excepthook = partial(report_bug, window)
     begin = partial(_open_store, window, settings, options)
     window.painted.connect(begin)
@@ -85,15 +81,24 @@ def _show_window(app: QApplication, settings: QSettings, options: Options, said:
     window.retried.connect(begin)
     window.file_chosen.connect(partial(_open_other_store, window, settings, options))
     window.copy_chosen.connect(partial(_restore_copy, window, settings, options))
-    window.ready.connect(_load_mathematics)
+    window.ready.connect(_load_mathematics_soon)
     if said:
         window.ready.connect(partial(window.say, said, "good"))
     window.theme_asked.connect(partial(_change_theme, app, settings))
+    window.painted.connect(partial(_answer_for_other_windows, app, window, settings, options))
+    window.show()
+    return window
+
+
+def _answer_for_other_windows(app: QApplication, window: MainWindow, settings: QSettings, options: Options) -> None:
+    """Have the window put another one in its place when that is asked for."""
+    from app.windows import Shown, change_view, replace_window, visit_demo
+
+    calm = replace(options, demo=options.demo and OPEN)  # what is begun anew now is not begun anew once more
+    here = Shown(app, window, settings, calm, _show_window)
     window.view_asked.connect(partial(change_view, here))
     window.shop_asked.connect(partial(replace_window, here))
     window.demo_asked.connect(partial(visit_demo, here))
-    window.show()
-    return window
 
 
 def _open_store(window: MainWindow, settings: QSettings, options: Options) -> None:
@@ -151,18 +156,25 @@ def _restore_copy(window: MainWindow, settings: QSettings, options: Options, fil
     window.say(shown(done), "good")
 
 
-def _load_mathematics() -> None:
-    """Load beside the running window what the first verdict will need; no Qt in it, so a thread of its own may."""
+def _load_mathematics_soon() -> None:
+    """Load beside the running window what the first verdict will need, once the first page has had time to be painted.
+
+    No Qt is in it, so a thread of its own may; but Python lets one thread go on at a time.
+    """
     from importlib import import_module
     from threading import Thread
 
-    Thread(target=import_module, args=("scipy.special",), daemon=True).start()
+    from PySide6.QtCore import QTimer
+
+    thread = Thread(target=import_module, args=("scipy.special",), daemon=True)
+    QTimer.singleShot(_PAINT_MS, thread.start)
 
 
 def _collect_garbage_again(window: MainWindow) -> None:
     from app.garbage import GarbageCollector
 
-    gc.freeze()  # what is imported stays for good and is not searched
+    if not gc.get_freeze_count():  # a window in the place of another must not make that one stay
+        gc.freeze()  # what is imported stays for good and is not searched
     GarbageCollector(window)
 
 
@@ -193,12 +205,19 @@ def _change_theme(app: QApplication, settings: QSettings, dark: bool) -> None:
         settings.setValue("theme", "dark" if dark else "light")
 
 
+def _heed_desktop(app: QApplication, settings: QSettings) -> None:
+    """Take the desktop's choice from now on; what the palette told before the first paint is nearly always the same."""
+    app.styleHints().colorSchemeChanged.connect(partial(_follow_desktop, app, settings))
+    _follow_desktop(app, settings)
+
+
 def _follow_desktop(app: QApplication, settings: QSettings, _scheme: object = None) -> None:
     """Change with the desktop, unless the person has chosen."""
-    from app.theme import apply_theme
+    from app.theme import DARK, apply_theme, desktop_is_dark, tokens
 
-    if not settings.value("theme"):
-        apply_theme(app)
+    dark = desktop_is_dark(app)
+    if not settings.value("theme") and dark not in (None, tokens() is DARK):
+        apply_theme(app, dark)
 
 
 def report_bug(

@@ -158,7 +158,7 @@ def _judge_and_keep(
     lot = _named("lot", names[0], store.lots())
     instrument = _named("instrument", names[1], store.instruments())
     judgement = _judge(file, readings, machine, instrument)
-    _draw(judgement, readings, options)
+    _draw(judgement, readings, options, invented=store.is_demo)
     kept = store.keep(_trial(file, judgement, options, (machine, lot, instrument)))
     return judgement, tr("Kept as trial {number} in {where}.", number=kept.id, where=store.where)
 
@@ -218,8 +218,10 @@ def _trial(
     )
 
 
-def _draw(judgement: SizeJudgement, readings: SizeReadings, options: argparse.Namespace) -> None:
-    """Write the picture; the window system is not needed for it."""
+def _draw(
+    judgement: SizeJudgement, readings: SizeReadings, options: argparse.Namespace, *, invented: bool = False
+) -> None:
+    """Write the picture, marked where it rests on the demo shop; the window system is not needed for it."""
     if options.picture is None:
         return
     os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -227,13 +229,19 @@ def _draw(judgement: SizeJudgement, readings: SizeReadings, options: argparse.Na
     from PySide6.QtWidgets import QApplication
 
     from app.pages.part_size.sizeplot import size_plot
+    from app.widgets.invented import mark_pictures, marked
     from app.widgets.plotexport import render_plot
+    from core.guidance.reports import DEMO
 
     application = QApplication.instance() or QApplication(["slipgauge"])
     axis = options.axis or sorted(set(readings.axis))[0]
     if axis not in readings.axis:
         raise InputError("axis", tr("There is no reading along {axis} to draw.", axis=axis))
     image = render_plot(size_plot(readings, judgement, axis), QSize(800, 500), scale=2.0)
+    if invented:
+        mark_pictures(str(DEMO))
+        image = marked(image)
+        mark_pictures("")
     if not image.save(str(options.picture)):
         raise InputError("picture", tr("{file} cannot be written; choose another place.", file=options.picture))
     del application

@@ -11,6 +11,7 @@ if TYPE_CHECKING:
     from collections.abc import Callable
 
     from app.waiting import WaitingRoom
+    from core.part_size.prediction import Changes
     from core.records.rows import Instrument, Lot, Machine, Trial
     from core.records.store import Store
 
@@ -42,8 +43,13 @@ class Context(QObject):
     context then reads its own row anew. `kept` carries the Trial, `logged` the Event, `author_changed` the name of who
     is at work, `page_asked` the key of the page that a page wants opened for what is picked, `trial_asked` the number
     of the kept trial whose entry in the logbook is wanted, `shop_asked` the path or
-    URL of the database to go on with, `demo_asked` a way of `app.options` into the demo shop or out of it, `notice` a
-    sentence and its level. After `closing` nothing may use the store, in no thread.
+    URL of the database to go on with, `demo_asked` a way of `app.options` into the demo shop or out of it,
+    `help_topic_asked` the key of a text of `app.helptopics`, `notice` a sentence and its level. After `closing` nothing
+    may use the store, in no thread.
+
+    Attributes:
+        tried: changes of size that a person tried on the page Whose error, by the number of the size trial; as long as
+            the window is open.
     """
 
     machine_changed = Signal(object)
@@ -60,7 +66,7 @@ class Context(QObject):
     shop_asked = Signal(str, bool)
     demo_asked = Signal(str)
     help_asked = Signal()
-    first_steps_asked = Signal()
+    help_topic_asked = Signal(str)
     closing = Signal()
     notice = Signal(str, str)
 
@@ -70,6 +76,7 @@ class Context(QObject):
         self.machine: Machine | None = None
         self.lot: Lot | None = None
         self.instrument: Instrument | None = None
+        self.tried: dict[int, Changes] = {}
         self._waiting: WaitingRoom | None = None
         self.machines_changed.connect(self._read_machine_anew)
         self.lots_changed.connect(self._read_lot_anew)

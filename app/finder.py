@@ -1,24 +1,27 @@
-"""The find box above the list: any page, machine, lot, instrument or language by a part of its name."""
+"""The find box above the list: a page, machine, lot, instrument, text of the help or language by a part of its name."""
 
 from __future__ import annotations
 
 from functools import partial
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QModelIndex, Qt, QTimer, Signal
-from PySide6.QtGui import QFocusEvent, QKeyEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QCompleter, QLineEdit, QListView, QWidget
+from PySide6 import QtCore  # QtCore.Qt is slow to make: nothing below touches it before the first paint
+from PySide6.QtCore import QModelIndex, QTimer, Signal
+from PySide6.QtWidgets import QLineEdit, QWidget
 
+from app.helptopics import TOPICS
 from app.language import LANGUAGE, LENGTHS
 from app.options import HOME, OPEN
 from app.pages import PAGES
 from app.viewmenu import view_choices
 
 if TYPE_CHECKING:
+    from PySide6.QtGui import QFocusEvent, QKeyEvent
+
     from app.context import Context
 
 _LINES, _WIDTH_PX = 12, 320
-_DEMO = "demo"
+_DEMO, _HELP = "demo", "help"
 
 
 class Finder(QLineEdit):
@@ -31,14 +34,24 @@ class Finder(QLineEdit):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._context: Context | None = None
-        self._places = QStandardItemModel(self)
         self.setObjectName("find")
         self.setPlaceholderText(self.tr("Find   Ctrl+K"))
         self.setAccessibleName(self.tr("Find a page, machine, lot or instrument"))
         self.setEnabled(False)
+
+    def serve(self, context: Context) -> None:
+        """Find in this shop from now on."""
+        from PySide6.QtGui import QStandardItemModel  # all here was not needed for the first paint
+        from PySide6.QtWidgets import QCompleter, QListView
+
+        from app.widgets.undoing import UndoPast
+
+        self._context = context
+        self._places = QStandardItemModel(self)
+        self.setEnabled(True)
         completer = QCompleter(self._places, self)
-        completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-        completer.setFilterMode(Qt.MatchFlag.MatchContains)
+        completer.setCaseSensitivity(QtCore.Qt.CaseSensitivity.CaseInsensitive)
+        completer.setFilterMode(QtCore.Qt.MatchFlag.MatchContains)
         completer.setMaxVisibleItems(_LINES)
         popup = QListView()
         popup.setMinimumWidth(_WIDTH_PX)
@@ -46,22 +59,18 @@ class Finder(QLineEdit):
         self.setCompleter(completer)
         completer.activated[QModelIndex].connect(self._go)  # type: ignore[index]
         self.returnPressed.connect(self._go_to_first)
-
-    def serve(self, context: Context) -> None:
-        """Find in this shop from now on."""
-        self._context = context
-        self.setEnabled(True)
+        UndoPast(self)
 
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Read what can be found."""
         super().focusInEvent(event)
         self.selectAll()
-        if event.reason() != Qt.FocusReason.PopupFocusReason:
+        if event.reason() != QtCore.Qt.FocusReason.PopupFocusReason:
             self._read()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Leave with Escape."""
-        if event.key() == Qt.Key.Key_Escape:
+        if event.key() == QtCore.Qt.Key.Key_Escape:
             self.clear()
             self.left.emit()
             return
@@ -71,6 +80,8 @@ class Finder(QLineEdit):
         self._places.clear()
         for entry in PAGES:
             self._offer(f"{entry.shown_group()} › {entry.shown_title()}", "page", entry.key)
+        for topic in TOPICS:
+            self._offer(self.tr("Help › {topic}").format(topic=topic.shown_title()), _HELP, topic.key)
         for what, choice, text in view_choices():
             named = self.tr("Lengths: {choice}") if what == LENGTHS else self.tr("Language: {choice}")
             self._offer(named.format(choice=text), what, choice)
@@ -90,8 +101,10 @@ class Finder(QLineEdit):
                 self._offer(what.format(name=row.name), kind, row.id)
 
     def _offer(self, text: str, kind: str, key: object) -> None:
+        from PySide6.QtGui import QStandardItem
+
         item = QStandardItem(text)
-        item.setData((kind, key), Qt.ItemDataRole.UserRole)
+        item.setData((kind, key), QtCore.Qt.ItemDataRole.UserRole)
         self._places.appendRow(item)
 
     def _go_to_first(self) -> None:
@@ -102,7 +115,7 @@ class Finder(QLineEdit):
 
     def _go(self, index: QModelIndex) -> None:
         """Go there once the list of names is closed: until then it writes into the box and holds the keyboard."""
-        QTimer.singleShot(0, partial(self._arrive, *index.data(Qt.ItemDataRole.UserRole)))
+        QTimer.singleShot(0, partial(self._arrive, *index.data(QtCore.Qt.ItemDataRole.UserRole)))
 
     def _arrive(self, kind: str, key: Any) -> None:
         self.clear()
@@ -112,6 +125,8 @@ class Finder(QLineEdit):
             self.view_chosen.emit(kind, key)
         elif kind == _DEMO and self._context is not None:
             self._context.demo_asked.emit(key)
+        elif kind == _HELP and self._context is not None:
+            self._context.help_topic_asked.emit(key)
         elif self._context is not None:
             select = {
                 "machine": self._context.select_machine,

@@ -61,7 +61,7 @@ class FirstStart(QWidget):
         grid.setColumnStretch(1, 1)
         for row, (button, text) in enumerate(
             (
-                (self.add, self.tr("Write down its drive parts; the setup walk then leads step by step.")),
+                (self.add, self.tr("Write down its belts, pulleys and screws; the setup walk leads step by step.")),
                 (
                     self.demo,
                     self.tr("Look around first: invented machines, filament and readings, kept apart from your own."),

@@ -6,16 +6,16 @@ import json
 import re
 from pathlib import Path
 
-from PySide6.QtCore import QLocale, QPoint, QRect, Signal
+from PySide6.QtCore import QLocale, QPoint, QRect, QTimer, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.helptopics import FIRST_STEPS, TOPICS, Reading
 from app.pages import PageEntry
 from app.theme import STEP_PX
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
-# In the order of the tabs; the first is the page's own.
-_TEXTS = ("", "walkthrough.md", "glossary.md", "keys.md", "about.md")
-_FIRST_STEPS = 1
+_KEYS = ("", *(topic.key for topic in TOPICS))  # in the order of the tabs; the first is the page's own
 _PAD_PX = 7  # five tabs in the little room there is, in any language
 _SHARE, _WHOLE = 0.53, 1.0  # of the body's width: the form stays in sight, plot and verdict wait behind
 
@@ -42,7 +42,7 @@ class HelpPane(QFrame):
         for button in (self.wider, self.close_button):
             button.setObjectName("plain")
         self.choice = Tabs(self.tr("Which help"), pad_px=_PAD_PX)
-        for text in (self.tr("This page"), self.tr("First steps"), self.tr("Words"), self.tr("Keys"), self.tr("About")):
+        for text in (self.tr("This page"), *(topic.shown_title() for topic in TOPICS)):
             self.choice.addTab(text)
         self.text = HelpText()
         self.text.setAccessibleName(self.tr("Help of this page"))
@@ -58,6 +58,7 @@ class HelpPane(QFrame):
         self.setFocusProxy(self.text)
         self._entry: PageEntry | None = None
         self._over, self._body = parent, parent
+        self._share: float | None = None  # how far down to go on once the text is laid out
         self.choice.currentChanged.connect(self._show_chosen)
         self.wider.toggled.connect(self._widen)
         self.close_button.clicked.connect(self.closed)
@@ -67,22 +68,42 @@ class HelpPane(QFrame):
     def show_help(self, entry: PageEntry) -> None:
         """Show the help of a page; whoever takes the first steps goes on with them from page to page."""
         self._entry = entry
-        if self.choice.currentIndex() == _FIRST_STEPS:
+        if _KEYS[self.choice.currentIndex()] == FIRST_STEPS.key:
             return
         self.choice.setCurrentIndex(0)
         self._show_chosen()
 
-    def show_first_steps(self) -> None:
-        """Show the walkthrough."""
-        self.choice.setCurrentIndex(_FIRST_STEPS)
+    def show_topic(self, key: str) -> None:
+        """Show a text that belongs to no page."""
+        self.choice.setCurrentIndex(_KEYS.index(key))
+
+    def reading(self) -> Reading:
+        """Return what is read."""
+        bar = self.text.verticalScrollBar()
+        share = bar.value() / max(bar.maximum(), 1)
+        return Reading(_KEYS[self.choice.currentIndex()], share, not self.isHidden(), self.wider.isChecked())
+
+    def go_on(self, reading: Reading) -> None:
+        """Go on with what was read in another window."""
+        self.wider.setChecked(reading.is_wide)
+        self.show_topic(reading.key)
+        self._share = reading.share
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Go on where it was left, once the text is laid out."""
+        super().showEvent(event)
+        QTimer.singleShot(0, self._go_down)
+
+    def _go_down(self) -> None:
+        if self._share is not None:
+            bar = self.text.verticalScrollBar()
+            bar.setValue(round(self._share * bar.maximum()))
+            self._share = None
 
     def _show_chosen(self) -> None:
         """Show the chosen text, its sketch first."""
-        from PySide6.QtCore import QByteArray, QUrl
-        from PySide6.QtGui import QTextDocument
-
         chosen, entry = self.choice.currentIndex(), self._entry
-        written = _HELP / _TEXTS[chosen] if chosen or entry is None else help_path(entry)
+        written = _HELP / f"{_KEYS[chosen]}.md" if chosen or entry is None else help_path(entry)
         sketch, path = written.with_suffix(".svg"), in_language(written)
         text = path.read_text(encoding="utf-8") if path.exists() else self.tr("There is no help for this page yet.")
         title, _, rest = text.partition("\n")
@@ -90,11 +111,7 @@ class HelpPane(QFrame):
         head = self.choice.tabText(chosen) if chosen or entry is None else entry.shown_title()
         self.heading.setText(self.tr("Help: {page}").format(page=head))
         body = f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", version())
-        self.text.show_text(body, written.parent)
-        if picture:
-            drawing = QByteArray(sketch_in_language(sketch).encode())
-            address = QUrl.fromLocalFile(str(sketch))
-            self.text.document().addResource(QTextDocument.ResourceType.ImageResource, address, drawing)
+        self.text.show_text(body, written.parent, {sketch.name: sketch_in_language(sketch)} if picture else None)
 
     def cover(self, body: QWidget) -> None:
         """Lie over the right part of the body, or over all of it."""
@@ -116,7 +133,7 @@ def version() -> str:
     try:
         return installed("slipgauge")
     except PackageNotFoundError:
-        return "not installed"
+        return "from source"  # as the reports say
 
 
 def help_path(entry: PageEntry) -> Path:

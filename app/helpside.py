@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 if TYPE_CHECKING:
     from app.helppane import HelpPane
+    from app.helptopics import Reading
     from app.pages import PageEntry
 
 
@@ -38,11 +39,24 @@ class HelpSide(QObject):
         pane.show()
         pane.setFocus()
 
-    def show_first_steps(self) -> None:
-        """Show the walkthrough."""
+    def show_topic(self, key: str) -> None:
+        """Show a text that belongs to no page; `key` is that of its topic."""
         if not self._is_open():
             self.toggle()
-        self._made().show_first_steps()
+        pane = self._made()
+        pane.show_topic(key)
+        pane.setFocus()
+
+    def reading(self) -> Reading | None:
+        """Return what is read, so that another window goes on with it; None where nobody asked for help."""
+        return self.pane.reading() if self.pane is not None else None
+
+    def go_on(self, reading: Reading) -> None:
+        """Go on with what was read in another window, and leave the keyboard where it is."""
+        pane = self._made()
+        self._show()
+        pane.go_on(reading)
+        pane.setVisible(reading.is_open)
 
     def follow(self, entry: PageEntry) -> None:
         """Go on with another page."""

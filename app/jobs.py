@@ -19,6 +19,10 @@ Step = Callable[[float], None]
 _TELL_EVERY_RATIO = 0.01  # of the work
 
 
+def at_once(_part: float) -> None:
+    """Take the step of a work that nobody waits for."""
+
+
 class StoppedError(Exception):
     """The person stopped the work, or began it anew."""
 

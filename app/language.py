@@ -8,7 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QLibraryInfo, QLocale, QSettings, QTranslator
 from PySide6.QtWidgets import QApplication
 
-from app.units import show_inches
+from app.inches import show_inches
 
 TRANSLATIONS = Path(__file__).resolve().parents[1] / "resources" / "translations"
 LANGUAGE, LENGTHS = "language", "lengths"  # what can be chosen
@@ -26,6 +26,7 @@ class View:
 
 
 _applied = [View()]  # as Qt's default locale, one for the program
+_speaking: list[QTranslator] = []
 
 
 def current_view() -> View:
@@ -42,7 +43,8 @@ def chosen_view(settings: QSettings, language: str | None, lengths: str | None) 
 
 def apply_view(app: QApplication, view: View, folder: Path = TRANSLATIONS) -> None:
     """Speak the language and write numbers and dates as it does; what was spoken before goes."""
-    for translator in app.findChildren(QTranslator):
+    while _speaking:
+        translator = _speaking.pop()
         app.removeTranslator(translator)
         translator.deleteLater()
     _applied[0] = view
@@ -68,5 +70,6 @@ def _install(app: QApplication, locale: QLocale, name: str, folder: str) -> None
     translator = QTranslator(app)
     if translator.load(locale, name, "_", folder):
         app.installTranslator(translator)
+        _speaking.append(translator)
     else:
         translator.deleteLater()

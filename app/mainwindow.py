@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from functools import partial
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication, QSettings, QSize, QTimer, Signal
-from PySide6.QtGui import QIcon, QKeySequence, QShortcut
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QStackedWidget, QVBoxLayout, QWidget
 
 from app.bodyroom import BodyRoom
@@ -17,10 +16,8 @@ from app.notices import NoticeLine
 from app.pages import PAGES
 from app.pickers import PickerRow
 from app.rail import Rail
-from app.signature import Signature
 from app.theme import STEP_PX
-from app.widgets.invented import mark_pictures
-from app.windowstate import ColumnWidths, keep_place, restore_place
+from app.windowstate import ColumnWidths, keep_place, restore_place, show_icon
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -32,7 +29,6 @@ if TYPE_CHECKING:
     from core.records.rows import Machine, Trial
 
 _SIZE = 1280, 800
-_ICON = Path(__file__).resolve().parents[1] / "resources" / "icons" / "slipgauge.png"
 _MACHINE_PAGE, _LOG_PAGE = "drive", "logbook"
 
 
@@ -61,11 +57,15 @@ class MainWindow(QMainWindow):
         self._drawn = self.is_demo = False
         self._pages: dict[str, Page] = {}
         self._refusal: Refusal | None = None
-        self.rail = Rail()
-        self.pickers = PickerRow()
-        self.notices = NoticeLine()
+        middle = QWidget(self)  # each part has its place from the first: to be given another one later is slow
+        self.setCentralWidget(middle)
+        self.rail = Rail(middle)
+        self.pickers = PickerRow(middle)
         self._body = QStackedWidget()
-        self._lay_out()
+        room = BodyRoom(self._body, middle)
+        self.notices = NoticeLine(middle)
+        self._lay_out(middle, room)
+        self.help = HelpSide(middle, room)
         self._show_title(None)
         restore_place(self, settings, QSize(*_SIZE))
         self._widths = ColumnWidths(settings, self)
@@ -75,7 +75,7 @@ class MainWindow(QMainWindow):
         self.rail.view_asked.connect(self.view_asked)
         self.rail.help_asked.connect(self.help.toggle)
         self.help.closed.connect(self._go_back_to_page)
-        self.rail.demo.asked.connect(self.demo_asked)
+        self.rail.demo_asked.connect(self.demo_asked)
         self.pickers.new_machine_asked.connect(self._ask_for_machine)
         self.notices.withdrawal_asked.connect(self._show_entry)
         QShortcut(QKeySequence(QKeySequence.StandardKey.Save), self).activated.connect(self._keep)
@@ -83,17 +83,20 @@ class MainWindow(QMainWindow):
 
     def open_shop(self, context: Context, page_key: str) -> None:
         """Fill the pickers and show the first page."""
+        from app.signature import Signature  # not needed for the first paint
+        from app.widgets.invented import mark_pictures
+
         self.context = context
-        self.setWindowIcon(QIcon(str(_ICON)))
+        show_icon(self)
         context.notice.connect(self.say)
         context.page_asked.connect(self.enter_page)
         context.shop_asked.connect(self.shop_asked)
         context.demo_asked.connect(self.demo_asked)
         context.help_asked.connect(self.help.toggle)
-        context.first_steps_asked.connect(self.help.show_first_steps)
+        context.help_topic_asked.connect(self.help.show_topic)
         self.is_demo = context.store.is_demo
-        self.rail.demo.setVisible(self.is_demo)
         if self.is_demo:
+            self.rail.demo.show()
             mark_pictures(self.rail.demo.accessibleName())
             self.closed.connect(partial(mark_pictures, ""))
         context.machine_changed.connect(self._show_title)
@@ -104,7 +107,7 @@ class MainWindow(QMainWindow):
         context.author_changed.connect(partial(self._remember, "author"))
         Signature(context, self.notices.author)
         self.pickers.serve(context)
-        self.rail.finder.serve(context)
+        self.rail.serve(context)
         self._show_title(context.machine)
         if context.machine is not None:
             self._remember_machine(context.machine)
@@ -122,6 +125,7 @@ class MainWindow(QMainWindow):
             self._refusal.file_chosen.connect(self.file_chosen)
             self._refusal.copy_chosen.connect(self.copy_chosen)
             self._body.addWidget(self._refusal)
+            self.rail.take_keys()
         elif self._refusal.sentence.text() == sentence:
             self.say(self.tr("Tried again; it cannot be opened yet."), Level.WARNING)
         self._refusal.tell(sentence)
@@ -135,13 +139,17 @@ class MainWindow(QMainWindow):
             return
         entry = next(entry for entry in PAGES if entry.key == key)
         if key not in self._pages:
-            page = self._pages[key] = entry.build(self.context)
+            page = self._pages[key] = entry.build(self.context, self._body)
             self._body.addWidget(page)
             self._widths.watch(page, key)
         self._body.setCurrentWidget(self._pages[key])
         self.rail.mark(key)
         self._remember("page", key)
         self.help.follow(entry)
+
+    def page_in_view(self) -> Page | None:
+        """Return the page in view; None before the shop is open."""
+        return self._pages.get(self.rail.marked())
 
     def enter_page(self, key: str) -> None:
         """Bring a page into view and put the keyboard on it."""
@@ -179,7 +187,7 @@ class MainWindow(QMainWindow):
         event.ignore()
         self._ask_before_loss()
 
-    def _lay_out(self) -> None:
+    def _lay_out(self, middle: QWidget, room: QWidget) -> None:
         waiting = QLabel(self.tr("Opening the database…"))
         waiting.setObjectName("quiet")
         waiting.setMargin(STEP_PX)
@@ -188,20 +196,16 @@ class MainWindow(QMainWindow):
         right.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
         right.setSpacing(STEP_PX)
         right.addWidget(self.pickers)
-        room = BodyRoom(self._body)
         right.addWidget(room, 1)
         across = QHBoxLayout()
         across.setSpacing(0)
         across.addWidget(self.rail)
         across.addLayout(right, 1)
-        middle = QWidget()
         down = QVBoxLayout(middle)
         down.setContentsMargins(0, 0, 0, 0)
         down.setSpacing(0)
         down.addLayout(across, 1)
         down.addWidget(self.notices)
-        self.setCentralWidget(middle)
-        self.help = HelpSide(middle, room)
 
     def _show_title(self, machine: Machine | None) -> None:
         title = f"{machine.name} – Slipgauge" if machine else "Slipgauge"
@@ -232,9 +236,8 @@ class MainWindow(QMainWindow):
             self.context.trial_asked.emit(trial_id)
 
     def _keep(self) -> None:
-        in_view = next((page for page in self._pages.values() if page is self._body.currentWidget()), None)
-        if in_view is not None:
-            in_view.keep()  # which may open another page
+        if (page := self.page_in_view()) is not None:
+            page.keep()  # which may open another page
 
     def _ask_before_loss(self) -> None:
         from PySide6.QtCore import Qt

@@ -26,8 +26,9 @@ from PySide6.QtGui import (
 )
 
 from app.units import inch_heading, inch_numbers, inch_sentence, is_length
-from app.words import in_inch, shown
+from app.words import in_inch, local_cell, shown
 from core.guidance.reportblocks import Block, Heading, Label, Picture, Report, Says, Signature, Table
+from core.words import tr
 
 DPI = 96
 _MARGIN_MM = 16.0
@@ -36,6 +37,7 @@ _PICTURE_PX = 640  # of the width of the page, so that no picture is cut
 LABEL_MM = QSizeF(62.0, 40.0)
 _LABEL_DPI = 600
 _RIGHT = ' align="right"'
+_AS_TYPED = tr("As typed")  # the column that keeps the point or comma of whoever typed it
 _STYLE = """
 table { border-collapse: collapse; border-color: #8a9096; margin-top: 6px; margin-bottom: 6px; }
 h1 { font-size: 17pt; } h2 { font-size: 12pt; margin-top: 12px; } p { font-size: 9.5pt; }
@@ -133,11 +135,12 @@ def _html(block: Block, pictures: Mapping[str, QImage], *, title: bool) -> str:
 
 def _table(table: Table) -> str:
     head = "".join(f"<th>{_text(text)}</th>" for text in table.headings)
-    rows = ""
+    rows, as_typed = "", [shown(text) == shown(_AS_TYPED) for text in table.headings]
     for row in table.rows:
+        texts = [cell if typed else local_cell(cell) for cell, typed in zip(row, as_typed, strict=True)]
         cells = (
-            f"<td{_RIGHT if column >= table.numbers_from else ''}>{_text(cell) or '&nbsp;'}</td>"
-            for column, cell in enumerate(row)
+            f"<td{_RIGHT if column >= table.numbers_from else ''}>{_text(text) or '&nbsp;'}</td>"
+            for column, text in enumerate(texts)
         )
         rows += f"<tr>{''.join(cells)}</tr>"
     return f'<table border="1" cellspacing="0" width="100%"><thead><tr>{head}</tr></thead>{rows}</table>'
@@ -169,8 +172,9 @@ def _draw_foot(painter: QPainter, writer: QPdfWriter, foot: str, numbers: tuple[
     painter.drawText(box, int(Qt.AlignmentFlag.AlignRight), page)
 
 
-def write_label(label: Label, path: Path) -> bool:
+def write_label(label: Label, path: Path, *, inch: bool = False) -> bool:
     """Write a label of 62 mm by 40 mm with its square code; False where the file cannot be written."""
+    label = replace(label, lines=tuple(map(in_inch, label.lines))) if inch else label
     writer = _writer(path, shown(label.lines[0]))
     if writer is None:
         return False

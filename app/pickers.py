@@ -74,6 +74,14 @@ class Picker(QComboBox):
         else:
             super().keyPressEvent(event)
 
+    def showPopup(self) -> None:
+        """Open the list high enough for its last line: Qt forgets the separator above it."""
+        super().showPopup()
+        view, frame = self.view(), self.view().window()
+        lines = sum(view.sizeHintForRow(row) for row in range(self.count())) + 2 * view.frameWidth()
+        if self.count() <= self.maxVisibleItems() and view.height() < lines:
+            frame.resize(frame.width(), lines + view.sizeHintForRow(0))  # the arrows to scroll by go, and leave room
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Leave the wheel to the page."""
         event.ignore()
@@ -105,17 +113,15 @@ class PickerRow(QWidget):
             label = QLabel(text)
             label.setObjectName("quiet")
             label.setBuddy(picker)
-            layout.add(_side_by_side(label, picker), shares=True)
+            layout.add(_side_by_side(self, label, picker), shares=True)
         self.walk = QPushButton(self.tr("Walk   F9"))
         self.walk.setAccessibleName(self.tr("Back to the walk"))
         self.walk.setToolTip(self.tr("Back to the setup walk of this machine (F9)"))
-        self.walk.setShortcut("F9")
         self.walk.setEnabled(False)
         layout.add(self.walk)
         self.happened = QPushButton(self.tr("Log…   F8"))
         self.happened.setAccessibleName(self.tr("Log what happened"))
         self.happened.setToolTip(self.tr("Log what happened: a new belt, nozzle or spool, a crash, … (F8)"))
-        self.happened.setShortcut("F8")
         self.happened.setEnabled(False)
         layout.add(self.happened)
         self._forms: dict[Picker, Popover] = {}
@@ -140,8 +146,10 @@ class PickerRow(QWidget):
         self.lot.picked.connect(context.select_lot)
         self.instrument.picked.connect(context.select_instrument)
         self.walk.setEnabled(True)
+        self.walk.setShortcut("F9")
         self.walk.clicked.connect(partial(context.page_asked.emit, _WALK_PAGE))
         self.happened.setEnabled(True)
+        self.happened.setShortcut("F8")
         self.happened.clicked.connect(self._ask_what_happened)
         self.machine.new_asked.connect(self._ask_for_machine)
         self.lot.new_asked.connect(self._ask_for_lot)
@@ -187,8 +195,8 @@ class PickerRow(QWidget):
         self._forms[picker].open_below(picker)
 
 
-def _side_by_side(label: QLabel, picker: Picker) -> QWidget:
-    both = QWidget()
+def _side_by_side(parent: QWidget, label: QLabel, picker: Picker) -> QWidget:
+    both = QWidget(parent)
     row = QHBoxLayout(both)
     row.setContentsMargins(0, 0, 0, 0)
     row.setSpacing(STEP_PX)

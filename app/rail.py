@@ -2,23 +2,43 @@
 
 from __future__ import annotations
 
-from functools import partial
-from itertools import groupby
+from functools import cached_property, partial
+from itertools import groupby, pairwise
+from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
+from PySide6 import QtCore  # QtCore.Qt is slow to make: nothing below touches it before the first paint
+from PySide6.QtCore import QEvent, Signal
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from app.demoband import DemoBand
 from app.finder import Finder
 from app.pages import PAGES, PageEntry
 from app.theme import DARK, STEP_PX, tokens
 from app.viewmenu import ViewMenu
 from app.widgets.wraprow import WrapRow
 
+if TYPE_CHECKING:
+    from PySide6.QtGui import QKeyEvent
+
+    from app.context import Context
+    from app.demoband import DemoBand
+
 _WIDTH_PX = 188
 _DIGITS = 9
-_STEPS = {Qt.Key.Key_Down: +1, Qt.Key.Key_Up: -1}
+
+
+class ListButton(QPushButton):
+    """A line of the list; `stepped` carries +1 or -1 where an arrow key asks for the next page or the one before."""
+
+    stepped = Signal(int)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Take the arrow keys, with which Qt would go from button to button."""
+        step = {QtCore.Qt.Key.Key_Down: +1, QtCore.Qt.Key.Key_Up: -1}.get(QtCore.Qt.Key(event.key()))
+        if step is not None:
+            self.stepped.emit(step)
+        else:
+            super().keyPressEvent(event)
 
 
 class Rail(QFrame):
@@ -33,27 +53,27 @@ class Rail(QFrame):
     theme_asked = Signal(bool)
     view_asked = Signal(str, str)
     help_asked = Signal()
+    demo_asked = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("rail")
         self._groups = {group: [entry.key for entry in entries] for group, entries in groupby(PAGES, _group)}
         self._seen = {group: keys[0] for group, keys in self._groups.items()}
-        self.pages = {entry.key: self._make_button(entry) for entry in PAGES}
-        self.headings = {group: self._make_heading(group, n) for n, group in enumerate(self._groups, start=1)}
-        self.demo, self.finder = DemoBand(), Finder()
-        self.demo.hide()
-        self.help = QPushButton(self.tr("Help   F1"))
+        self.pages: dict[str, QPushButton] = {}
+        self.headings: dict[str, QPushButton] = {}
+        self.finder = Finder(self)
+        self._list = self._make_list()
+        self.help = QPushButton(self.tr("Help   F1"), self)
         self.help.setObjectName("plain")
-        self.view = ViewMenu()
-        self.theme = QPushButton()
+        self.view = ViewMenu(self)
+        self.theme = QPushButton(self)
         self.theme.setObjectName("plain")
         self._name_theme()
-        layout = QVBoxLayout(self)
+        self._column = layout = QVBoxLayout(self)
         layout.setContentsMargins(0, STEP_PX, 1, STEP_PX)
-        layout.addWidget(self.demo)
         layout.addWidget(self.finder)
-        layout.addWidget(self._make_list(), 1)
+        layout.addWidget(self._list, 1)
         foot = WrapRow()  # below one another where letters are large
         foot.setSpacing(0)
         foot.add(self.help, shares=True)
@@ -76,6 +96,28 @@ class Rail(QFrame):
             ("Ctrl+PgUp", self._last),
         ):
             QShortcut(QKeySequence(keys), self).activated.connect(slot)
+
+    @cached_property
+    def demo(self) -> DemoBand:
+        """The sign of the demo shop, out of sight; most shops are none."""
+        from app.demoband import DemoBand
+
+        band = DemoBand(self)
+        band.hide()
+        band.asked.connect(self.demo_asked)
+        self._column.insertWidget(0, band)
+        for one, following in pairwise((band.home, band.anew, band.really, band.leave, self.finder)):
+            QWidget.setTabOrder(one, following)
+        return band
+
+    def serve(self, context: Context) -> None:
+        """Find in this shop from now on."""
+        self.take_keys()
+        self.finder.serve(context)
+
+    def take_keys(self) -> None:
+        """Give the keyboard its way through the list, once the window is painted."""
+        self._list.setFocusPolicy(QtCore.Qt.FocusPolicy.NoFocus)
 
     def mark(self, key: str) -> None:
         """Mark the page in view and open its heading."""
@@ -100,17 +142,12 @@ class Rail(QFrame):
         if event.type() == QEvent.Type.PaletteChange and hasattr(self, "theme"):
             self._name_theme()
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Let the arrow keys show the next page while the keyboard stays in the list."""
-        step = _STEPS.get(Qt.Key(event.key())) if isinstance(event, QKeyEvent) else None
-        if step is None:
-            return super().eventFilter(watched, event)
-        if event.type() == QEvent.Type.KeyPress:
-            key = self._beside(step)
-            self.page_shown.emit(key)
-            if self.pages[key].isVisible():
-                self.pages[key].setFocus(Qt.FocusReason.TabFocusReason)
-        return True
+    def _step(self, step: int) -> None:
+        """Show the next page while the keyboard stays in the list."""
+        key = self._beside(step)
+        self.page_shown.emit(key)
+        if self.pages[key].isVisible():
+            self.pages[key].setFocus(QtCore.Qt.FocusReason.TabFocusReason)
 
     def _come_back(self) -> None:
         self.page_entered.emit(self._marked)
@@ -132,42 +169,44 @@ class Rail(QFrame):
     def _enter_group(self, group: str) -> None:
         self._enter(self._seen[group])
 
-    def _make_button(self, entry: PageEntry) -> QPushButton:
-        button = QPushButton(entry.shown_title())
+    def _make_button(self, entry: PageEntry, parent: QWidget) -> QPushButton:
+        button = ListButton(entry.shown_title(), parent)
         button.setObjectName("page")
         button.setCheckable(True)
         button.clicked.connect(partial(self._enter, entry.key))
-        button.installEventFilter(self)
+        button.stepped.connect(self._step)
         return button
 
-    def _make_heading(self, group: str, number: int) -> QPushButton:
-        heading = QPushButton(group)
+    def _make_heading(self, group: str, number: int, parent: QWidget) -> QPushButton:
+        heading = ListButton(group, parent)
         heading.setObjectName("group")
         heading.setCheckable(True)
         enter = partial(self._enter_group, group)
         heading.clicked.connect(enter)
-        heading.installEventFilter(self)
+        heading.stepped.connect(self._step)
         if number <= _DIGITS:
             heading.setToolTip(f"Ctrl+{number}")
             QShortcut(QKeySequence(f"Ctrl+{number}"), self).activated.connect(enter)
         return heading
 
     def _make_list(self) -> QScrollArea:
-        inside = QWidget()
-        layout = QVBoxLayout(inside)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(0)
-        for group, keys in self._groups.items():
-            layout.addWidget(self.headings[group])
-            for key in keys:
-                layout.addWidget(self.pages[key])
-        layout.addStretch(1)
-        area = QScrollArea()
+        """Make the list from outside in: a widget that changes its parent is dressed anew, which is slow."""
+        area = QScrollArea(self)
         area.setObjectName("pages")
         area.setAccessibleName(self.tr("Pages"))
         area.setWidgetResizable(True)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        inside = QWidget(area)
         area.setWidget(inside)
+        layout = QVBoxLayout(inside)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        for number, (group, entries) in enumerate(groupby(PAGES, _group), start=1):
+            self.headings[group] = self._make_heading(group, number, inside)
+            layout.addWidget(self.headings[group])
+            for entry in entries:
+                self.pages[entry.key] = self._make_button(entry, inside)
+                layout.addWidget(self.pages[entry.key])
+        layout.addStretch(1)
         return area
 
     def _ask_for_theme(self) -> None:

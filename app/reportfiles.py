@@ -12,7 +12,7 @@ from PySide6.QtGui import QColor, QImage, QPainter
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context
-from app.pages import PAGES
+from app.pages.subjecttitles import subject_titles
 from app.pages.trialcard import kept_to_do
 from app.pdf import write_report
 from app.theme import LIGHT
@@ -65,7 +65,7 @@ def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path,
     machine = next((row for row in store.machines() if row.id == trial.machine_id), None)
     lot = next((row for row in store.lots() if row.id == trial.lot_id), None)
     instrument = next((row for row in store.instruments() if row.id == trial.instrument_id), None)
-    title = next((entry.shown_title() for entry in PAGES if entry.key == trial.subject), "")
+    title = subject_titles().get(trial.subject, "")
     of = Of(machine, lot, instrument, check, datetime.now(UTC), our_version(), store.is_demo)
     inch = inches_for(trial.subject) and path.suffix.lower() != ".csv"
     report = trial_report(_held(trial) if inch else trial, of, title)

@@ -40,7 +40,7 @@ def look_after_soon(context: Context) -> Safekeeper:
 
 
 class Safekeeper(QObject):
-    """Makes the copy of the day beside the window, then says what endangers the records."""
+    """Makes the copy of the day beside the window, of a server too, then says what endangers the records."""
 
     def __init__(self, context: Context) -> None:
         super().__init__(context)

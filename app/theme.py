@@ -1,7 +1,8 @@
 """The two themes: colours as tokens, one palette and one style sheet made from them.
 
 The data colours are those of Okabe and Ito, "Color Universal Design" (2008), chosen so that colour-blind readers tell
-them apart; meaning is never carried by colour alone. Text keeps a contrast of at least 4.5:1 (WCAG 2.2, 1.4.3).
+them apart; the two that are pale on white are drawn darker there. Meaning is never carried by colour alone. Text keeps
+a contrast of at least 4.5:1 (WCAG 2.2, 1.4.3), marks and the edges of fields 3:1 (1.4.11).
 
 Names the style sheet knows, to be set with `setObjectName`:
     QFrame#card  QLabel#heading  QLabel#quiet  QLabel#question (warning ink)  QLabel#good  QPushButton#primary
@@ -15,7 +16,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6 import QtCore  # QtCore.Qt is slow to make: not before the first paint
 from PySide6.QtGui import QColor, QFontInfo, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
@@ -57,8 +58,8 @@ LIGHT = Tokens(
     good="#00735a",
     soft="#f2efe8",
     on_accent="#ffffff",
-    box="#8a9096",
-    series=("#0072b2", "#d55e00", "#009e73", "#cc79a7", "#e69f00", "#56b4e9", "#23272b"),
+    box="#82888e",
+    series=("#0072b2", "#d55e00", "#009e73", "#cc79a7", "#c48800", "#4a9bc9", "#23272b"),
 )
 DARK = Tokens(
     name="dark",
@@ -87,7 +88,7 @@ def apply_theme(app: QApplication, dark: bool | None = None) -> None:
     if dark is None:
         dark = desktop_is_dark(app)
     if dark is None:
-        dark = app.palette().color(QPalette.ColorRole.Window).lightness() < _MIDDLE_GREY
+        dark = palette_is_dark(app)
     chosen = DARK if dark else LIGHT
     app.setPalette(_palette(chosen))
     app.setStyleSheet(_style_sheet(chosen))
@@ -95,7 +96,13 @@ def apply_theme(app: QApplication, dark: bool | None = None) -> None:
 
 def desktop_is_dark(app: QApplication) -> bool | None:
     """Return the choice of the desktop as it is now; None where it makes none."""
-    return {Qt.ColorScheme.Dark: True, Qt.ColorScheme.Light: False}.get(app.styleHints().colorScheme())
+    scheme = QtCore.Qt.ColorScheme
+    return {scheme.Dark: True, scheme.Light: False}.get(app.styleHints().colorScheme())
+
+
+def palette_is_dark(app: QApplication) -> bool:
+    """Tell it of the palette as it is: before ours is applied, that which Qt made for the desktop."""
+    return app.palette().color(QPalette.ColorRole.Window).lightness() < _MIDDLE_GREY
 
 
 def _palette(t: Tokens) -> QPalette:
@@ -164,13 +171,13 @@ def _buttons(t: Tokens) -> str:
 QPushButton {{ padding: 6px 14px; border: 1px solid {t.hairline}; border-radius: 5px; background: {t.card};
     color: {t.ink}; }}
 QPushButton:hover {{ background: {t.soft}; }}
-QPushButton:focus {{ border-color: {t.accent}; }}
+QPushButton:focus {{ border: 2px solid {t.accent}; padding: 5px 13px; }}
 QPushButton:disabled {{ color: {t.box}; }}
 QPushButton#primary {{ background: {t.accent}; color: {t.on_accent}; border-color: {t.accent}; font-weight: 600; }}
 QPushButton#primary:focus {{ border: 2px solid {t.ink}; padding: 5px 13px; }}
 QPushButton#primary:disabled {{ background: {t.soft}; color: {t.box}; border-color: {t.hairline}; }}
 QPushButton#plain {{ border-color: transparent; background: transparent; padding: 2px 6px; color: {t.accent}; }}
-QPushButton#plain:focus {{ border-color: {t.accent}; }}
+QPushButton#plain:focus {{ border: 1px solid {t.accent}; padding: 2px 6px; }}
 QCheckBox {{ spacing: 6px; background: transparent; }}
 QCheckBox::indicator {{ width: 14px; height: 14px; border: 1px solid {t.box}; border-radius: 3px;
     background: {t.card}; }}
@@ -182,15 +189,17 @@ QCheckBox::indicator:focus {{ border: 2px solid {t.ink}; width: 12px; height: 12
 
 def _fields(t: Tokens) -> str:
     return f"""
-QLineEdit, QComboBox, QPlainTextEdit {{ padding: 5px 8px; border: 1px solid {t.hairline}; border-radius: 5px;
+QLineEdit, QComboBox, QPlainTextEdit {{ padding: 5px 8px; border: 1px solid {t.box}; border-radius: 5px;
     background: {t.card}; selection-background-color: {t.accent}; selection-color: {t.on_accent}; }}
-QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border-color: {t.accent}; }}
-QLineEdit:disabled, QComboBox:disabled {{ color: {t.box}; background: {t.ground}; }}
+QLineEdit:focus, QComboBox:focus, QPlainTextEdit:focus {{ border: 2px solid {t.accent}; padding: 4px 7px; }}
+QComboBox:focus {{ padding-right: 0; }}
+QLineEdit:disabled, QComboBox:disabled {{ color: {t.box}; background: {t.ground}; border-color: {t.hairline}; }}
 QLineEdit[wrong="true"], QComboBox[wrong="true"] {{ border-color: {t.warning}; }}
-QLineEdit#entry {{ font-size: {_larger(26)}px; padding: 6px 10px; border: 2px solid {t.hairline};
+QLineEdit#entry {{ font-size: {_larger(26)}px; padding: 6px 10px; border: 2px solid {t.box};
     border-radius: {CORNER_PX}px; }}
-QLineEdit#entry:focus {{ border-color: {t.accent}; }}
-QComboBox::drop-down {{ subcontrol-origin: padding; subcontrol-position: center right; width: 24px; border: none; }}
+QLineEdit#entry:focus {{ border-color: {t.accent}; padding: 6px 10px; }}
+QComboBox {{ padding-right: 0; }}
+QComboBox::drop-down {{ subcontrol-origin: padding; subcontrol-position: center right; width: 20px; border: none; }}
 QComboBox::down-arrow {{ image: url({(_ICONS / "arrow.svg").as_posix()}); width: 12px; height: 12px; }}
 QComboBox QAbstractItemView {{ background: {t.card}; border: 1px solid {t.hairline}; outline: none;
     selection-background-color: {t.accent}; selection-color: {t.on_accent}; }}

@@ -17,6 +17,7 @@ from typing import Protocol
 
 from PySide6.QtCore import QLocale
 
+from app.inches import inches_shown
 from core.quantity import MM_PER_INCH
 
 SUBJECTS = frozenset({
@@ -38,17 +39,10 @@ _PAIR = re.compile(rf"({_SIGNED})( ± )({_NUMBER})|({_SIGNED})")
 _HEADING = re.compile(rf"(?<!\d )(?<=[ ,\n]){_UNIT}|^{_UNIT}$")
 _TYPED = re.compile(r"[+\-−]?\s*(?:[\d.,]+|[\d\s/-]+/\d+)")
 
-_inches = [False]  # as Qt's default locale, one for the program
-
-
-def show_inches(inches: bool) -> None:
-    """Show and read lengths in inch from now on, or in mm."""
-    _inches[0] = inches
-
 
 def inches_for(subject: str) -> bool:
     """Whether the lengths of this subject are shown and read in inch."""
-    return _inches[0] and subject in SUBJECTS
+    return inches_shown() and subject in SUBJECTS
 
 
 class ShowsLengths(Protocol):
@@ -67,7 +61,7 @@ def choose_unit(subject: str, *parts: ShowsLengths) -> None:
 
 def hold(text: str) -> str:
     """Return a text whose lengths stay in mm: a name that a person typed, or what is entered elsewhere in mm."""
-    return text.replace(" mm", HELD) if _inches[0] else text
+    return text.replace(" mm", HELD) if inches_shown() else text
 
 
 def inch_sentence(text: str) -> str:

@@ -1,4 +1,4 @@
-"""How far a long work of a page is, with the button that stops it; stands at the foot of the page's card."""
+"""How far a long work of a page is, with the button that stops it; and when a work is long."""
 
 from __future__ import annotations
 
@@ -16,15 +16,27 @@ if TYPE_CHECKING:
     from app.widgets.resultcard import ResultCard
 
 
-class WaitRow(QWidget):
-    """Seen while its job runs.
+MANY_TRIALS = 2000  # in a shop; below that a page has its answer at once
+
+
+def is_large(context: Context) -> bool:
+    """Tell whether all that is kept takes longer to read than a person likes to wait.
+
+    Raises:
+        StoreError: the database cannot be read.
+    """
+    return context.store.last_trial_id() > MANY_TRIALS
+
+
+class WaitBar(QWidget):
+    """Seen from the beginning of its job until it is hidden.
 
     Attributes:
         job: the work; the page listens to its answer.
     """
 
-    def __init__(self, card: ResultCard, context: Context, job: Job | None = None) -> None:
-        super().__init__(card)
+    def __init__(self, context: Context, job: Job | None = None, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         self.job = Job(self) if job is None else job
         self.bar = QProgressBar()
         self.bar.setRange(0, 100)
@@ -35,21 +47,33 @@ class WaitRow(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.bar, 1)
         row.addWidget(self.stop)
-        card.foot.insert(0, self, shares=True)
         self.hide()
         self.stop.clicked.connect(self.job.stop)
         self.job.begun.connect(self._begin)
         self.job.progressed.connect(self._show_part)
-        self.job.ended.connect(self.hide)
         context.closing.connect(self.job.finish)
 
     def start(self, work: Callable[[Step], Any]) -> None:
         """Begin a work; one that runs is stopped."""
         self.job.start(work)
 
-    def _begin(self) -> None:
-        self.bar.setValue(0)
+    def tell(self, part: float) -> None:
+        """Come into sight and show how much of the work is done."""
+        self._show_part(part)
         self.show()
+
+    def _begin(self) -> None:
+        self.tell(0.0)
 
     def _show_part(self, part: float) -> None:
         self.bar.setValue(round(100 * part))
+
+
+class WaitRow(WaitBar):
+    """Stands at the foot of the page's card and is seen while its job runs."""
+
+    def __init__(self, card: ResultCard, context: Context, job: Job | None = None) -> None:
+        super().__init__(context, job, card)
+        card.foot.insert(0, self, shares=True)
+        self.hide()
+        self.job.ended.connect(self.hide)

@@ -30,7 +30,7 @@ def read_walk(store: Store, machine: Machine, lot_id: int | None) -> Walk:
 
 def read_checks(store: Store) -> tuple[Trial, ...]:
     """Return the checks of all instruments."""
-    return store.trials(subject="instrument", limit=_CHECKS)
+    return store.checks(_CHECKS)
 
 
 def standing_skips(store: Store, machine: Machine, step: str) -> list[Event]:

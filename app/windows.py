@@ -24,6 +24,7 @@ from core.words import tr
 
 if TYPE_CHECKING:
     from app.mainwindow import MainWindow
+    from app.pages.base import Page
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,8 +38,11 @@ class Shown:
     show: Callable[[QApplication, QSettings, Options, str], MainWindow]
 
     def show_next(self, options: Options, said: str = "") -> MainWindow:
-        """Show a window begun in another way."""
-        return self.show(self.app, self.settings, options, said)
+        """Show a window begun in another way; whoever reads the help goes on with it there."""
+        other = self.show(self.app, self.settings, options, said)
+        if (reading := self.window.help.reading()) is not None:
+            other.ready.connect(partial(other.help.go_on, reading))
+        return other
 
 
 def replace_window(here: Shown, where: str, at_every_start: bool) -> None:
@@ -69,7 +73,7 @@ def visit_demo(here: Shown, way: str) -> None:
 
 
 def change_view(here: Shown, what: str, choice: str) -> None:
-    """Go on in another language or with lengths in another unit, at the same page and picks."""
+    """Go on in another language or with lengths in another unit, at the same page, picks and trial."""
     if unfinished := unfinished_form(here.window):
         here.window.say(unfinished, Level.WARNING)
         return
@@ -83,6 +87,7 @@ def change_view(here: Shown, what: str, choice: str) -> None:
         if (before := here.window.context) is not None:
             picked = before.machine_id, before.lot_id, before.instrument_id
             other.ready.connect(partial(_pick_again, other, here.window.rail.marked(), *picked))
+            other.ready.connect(partial(_look_again, other, here.window.page_in_view()))  # after the picks
 
     _after_closing(here, open_anew)
 
@@ -116,3 +121,12 @@ def _pick_again(
         window.context.select_lot(lot_id)
         window.context.select_instrument(instrument_id)
         window.enter_page(page)
+
+
+def _look_again(window: MainWindow, before: Page | None) -> None:
+    """Look at the kept trial that was in sight before, or at the readings in progress."""
+    from app.pages.trialpage import TrialPage  # the window opens before another one is asked for
+
+    page = window.page_in_view()
+    if isinstance(page, TrialPage) and isinstance(before, TrialPage):
+        page.picker.choose(before.kept_trial.id if before.kept_trial else None)

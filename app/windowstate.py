@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QRect, QSettings
@@ -16,6 +17,14 @@ if TYPE_CHECKING:
 
 _GEOMETRY, _PLACE, _FRAMED, _COLUMNS = "geometry", "place", "framed", "columns"
 _LEAST_PX = 20  # wide
+_ICON = Path(__file__).resolve().parents[1] / "resources" / "icons" / "slipgauge.png"
+
+
+def show_icon(window: QMainWindow) -> None:
+    """Give the window its icon; after the first paint, for it is slow to load."""
+    from PySide6.QtGui import QIcon
+
+    window.setWindowIcon(QIcon(str(_ICON)))
 
 
 def restore_place(window: QMainWindow, settings: QSettings, usual: QSize) -> None:

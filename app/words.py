@@ -13,6 +13,10 @@ from core.words import Words, tr
 _POINT = "\ue000"  # stands in a name for its points, which are no decimal marks
 _UNITS = (tr("steps/mm"), tr("turns"), tr("times"), tr("of 4"))
 _UNIT_WORDS = re.compile(rf"(?<=\d )(?:{'|'.join(_UNITS)})(?!\w)")
+_CELL = re.compile(
+    r"[+\-−±]?\d+(?:\.\d+)?(?: ± (?:\d+(?:\.\d+)?|\?))?"
+    r"(?: (?:[µcdkm]?m[²³]?|[km]?g|%|°C?|rad|[hKNs]|k?Hz|min|steps|turns|times)(?!\w)\S*)?"
+)
 _DECIMAL = re.compile(r"(?<![\d.])(\d+)\.(\d+)(?![\d.]*\.\d)(?!\d)")
 
 
@@ -53,6 +57,12 @@ def _is_number(text: str) -> bool:
 def local_numbers(text: str) -> str:
     """Give the numbers in a sentence the decimal mark of the locale; what has two points or more is no number."""
     return unit_words(_DECIMAL.sub(rf"\1{QLocale().decimalPoint()}\2", text))
+
+
+def local_cell(text: str) -> str:
+    """Return a cell of a table, its number with the decimal mark of the locale; what is more than a number stays."""
+    says = shown(text)
+    return local_numbers(says) if _CELL.fullmatch(says) else says
 
 
 def unit_words(text: str) -> str:

@@ -25,6 +25,7 @@ FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠
 
 _NUMBER = re.compile(r"([+-]?)(\d+(?:[.,]\d*)?|[.,]\d+)")
 _FIGURE = re.compile(rf"{_NUMBER.pattern}(?: ± {_NUMBER.pattern})?(?: ?[%°]| mm)?")  # a value with its uncertainty
+_CUBIC = re.compile(r"(?<=[mc]m)3\b")
 _FRACTION = re.compile(r"([+-]?)(?:(\d{1,6})[ -]+)?(\d{1,6})/(\d{1,6})")
 _UNITS = {"": 1.0, "mm": 1.0, "in": MM_PER_INCH, '"': MM_PER_INCH, "inch": MM_PER_INCH, "″": MM_PER_INCH}
 
@@ -33,13 +34,16 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
     """Return the two-sided Student factor t_p(dof); the normal quantile for infinite degrees of freedom.
 
     Raises:
-        InputError: field `level`, not between 0 and 1.
+        InputError: field `level`, not between 0 and 1; `dof`, not above zero.
 
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
     if not 0.0 < level < 1.0:
         says = tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.", level=level)
         raise InputError("level", says)
+    if dof <= 0.0:
+        says = tr("{dof:g} degrees of freedom give no level of confidence; read more often.", dof=dof)
+        raise InputError("dof", says)
     p = 0.5 + level / 2
     if math.isinf(dof):
         return NormalDist().inv_cdf(p)  # spares scipy where nothing was read off readings
@@ -92,9 +96,16 @@ def told_value(estimate: Estimate) -> float:
     return float(rounded_pair(estimate.value, estimate.U)[0].replace("−", "-"))
 
 
+def is_factor(name: str) -> bool:
+    """Whether an estimate is a factor that people type as such, not a share in percent."""
+    return name.startswith("flow_ratio")
+
+
 def value_text(estimate: Estimate) -> str:
-    """Return `+0.040 ± 0.006 mm`; a pure ratio is shown in percent."""
-    factor, unit = (100.0, "%") if estimate.unit == "1" else (1.0, estimate.unit)
+    """Return `+0.040 ± 0.006 mm`; a pure ratio is shown in percent, a flow factor as it is set, mm3 as mm³."""
+    if is_factor(estimate.name):
+        return " ± ".join(rounded_pair(estimate.value, estimate.U))
+    factor, unit = (100.0, "%") if estimate.unit == "1" else (1.0, _CUBIC.sub("³", estimate.unit))
     value, U = rounded_pair(estimate.value * factor, estimate.U * factor)
     return f"{value} ± {U} {unit}"
 

@@ -9,6 +9,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QT_TRANSLATE_NOOP, QCoreApplication
 
 if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+
     from app.context import Context
     from app.pages.base import Page
 
@@ -31,9 +33,10 @@ class PageEntry:
         """The heading it stands under, in the window's language."""
         return QCoreApplication.translate("pages", self.group)
 
-    def build(self, context: Context) -> Page:
-        """Import the page's class and make the page."""
-        page: Page = getattr(import_module(self.module), self.class_name)(context)
+    def build(self, context: Context, parent: QWidget | None = None) -> Page:
+        """Import the page's class and make the page; to be given its place later would dress all of it anew."""
+        page: Page = getattr(import_module(self.module), self.class_name)(context, parent)
+        page.setAccessibleName(self.shown_title())
         return page
 
 

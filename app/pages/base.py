@@ -15,6 +15,7 @@ from app.basecheck import other_bases
 from app.context import Context, Level
 from app.pages.opentrial import Place, continued, may_move, only_readings
 from app.widgets.focus import focus_inside
+from app.widgets.roles import told_as_area
 from app.widgets.undoing import Undoing
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     from core.records.rows import SettingInForce, Trial
 
 
+@told_as_area
 class Page(QWidget):
     """One page of the window.
 

@@ -2,6 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from pathlib import Path
+
+from PySide6.QtWidgets import QWidget
+
 from app.context import Context, Level
 from app.words import shown
 from core.errors import StoreError
@@ -28,6 +33,23 @@ def kept_trial(context: Context, trial_id: int) -> Trial | None:
     except StoreError as error:
         context.say(shown(error.message), Level.ERROR)
         return None
+
+
+def example(context: Context, kept: Sequence[Trial]) -> Trial | None:
+    """Return the newest of these trials that is of the picked lot or of none, in the demo shop only."""
+    try:
+        shows = context.store.is_demo
+    except StoreError:
+        return None  # whoever reads or stores next says what is wrong
+    found = next((trial.id for trial in kept if trial.lot_id in (None, context.lot_id)), None)
+    return kept_trial(context, found) if shows and found is not None else None
+
+
+def write_kept(context: Context, trial: Trial, path: Path, picture: QWidget) -> bool:
+    """Write the report of a kept trial; return whether it was written."""
+    from app.reportfiles import write_trial
+
+    return write_trial(context, trial, newest_check(context, trial.instrument_id), path, picture)
 
 
 def newest_check(context: Context, instrument_id: int | None) -> Trial | None:

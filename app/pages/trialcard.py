@@ -18,7 +18,7 @@ from core.measuring.doubt import conformity_of
 from core.measuring.tolerance import Conformity
 from core.quantity import Estimate, value_text
 from core.records.rows import Instrument, Trial
-from core.words import kept_words, side_by_side, tr
+from core.words import SAID, kept_words, side_by_side, tr
 
 _TONES: dict[Setting, Tone] = {
     Setting.LEAVE: "good",
@@ -81,11 +81,13 @@ def kept_to_do(advice: Mapping[str, Any]) -> str:
 
 
 def _mind(sentences: Sequence[str]) -> tuple[Paragraph, ...]:
-    return (Paragraph(shown(tr("Please note")), " ".join(dict.fromkeys(sentences)), "warning"),) if sentences else ()
+    says = " ".join(dict.fromkeys(local_numbers(shown(sentence)) for sentence in sentences))
+    return (Paragraph(shown(tr("Please note")), says, "warning"),) if sentences else ()
 
 
 def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
     """Return the card of a kept trial, as it was when it was kept."""
+    mind = [kept_words({SAID: {"mind": plain}}, "mind") for plain in trial.conditions.get("mind", ())]
     paragraphs = [
         Paragraph(
             shown(setting_words(Setting(said["setting"]))),
@@ -95,7 +97,7 @@ def kept_card(trial: Trial, further_rows: Sequence[Row] = ()) -> CardData:
         for said in trial.verdict
     ]
     return CardData(
-        paragraphs=(*paragraphs, *_mind(trial.conditions.get("mind", ()))),
+        paragraphs=(*paragraphs, *_mind(mind)),
         rows=(*estimate_rows(trial.estimates), *further_rows),
         untouched=shown(side_by_side(kept_words(said, "do_not_touch") for said in trial.verdict)),
         can_keep=False,
@@ -133,7 +135,7 @@ def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
 
 
 def _value(estimate: Estimate) -> str:
-    text = unit_words(local_text(value_text(estimate))).replace("mm3", "mm³").replace("cm3", "cm³")
+    text = unit_words(local_text(value_text(estimate)))
     return text.removeprefix("+") if is_magnitude(estimate.name) else text
 
 

@@ -12,7 +12,7 @@ from app.widgets.resultcard import ResultCard
 from app.widgets.trialform import TrialForm
 
 _PICTURE_PX = 240  # high: a long verdict scrolls rather than press the picture flat
-_LINES_IN_SIGHT = 17  # of the verdict in the smallest window; the picture gives way
+_LINES_IN_SIGHT = 15  # of the verdict in the smallest window; the picture gives way
 
 
 def lay_out_trial(page: QWidget, head: Sequence[QWidget], form: TrialForm, picture: QWidget, card: ResultCard) -> None:

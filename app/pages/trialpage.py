@@ -15,9 +15,11 @@ from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
-from app.pages.kepttrials import kept_on_machine, kept_trial, newest_check
+from app.pages.kepttrials import example, kept_on_machine, kept_trial, write_kept
+from app.pages.opentrial import Place
 from app.pages.triallayout import lay_out_trial
 from app.units import choose_unit
+from app.widgets.focus import keyboard_left
 from app.widgets.labels import heading
 from app.widgets.picturepane import Picture
 from app.widgets.plotpane import PlotPane
@@ -30,6 +32,7 @@ from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.quantity import Estimate
 from core.records.rows import Trial
+from core.words import as_plain
 
 NOTHING_YET = "readings"  # the field at fault where there is no reading at all
 
@@ -88,7 +91,7 @@ class TrialPage(Page):
         if isinstance(plot, PlotPane):
             self.plot = plot
         lay_out_trial(self, (heading(self.title), *head), form, plot, card)
-        card.head.addWidget(self.report)
+        card.add_at_head(self.report)
         self.report.hide()
         choose_unit(self.subject, form.model, plot, card)
         self.setFocusProxy(form)
@@ -117,7 +120,7 @@ class TrialPage(Page):
 
     def with_doubts(self, trial: Trial) -> Trial:
         """Keep the checks that are not met with the trial: whoever looks at it again is to see them."""
-        mind = list(self.card.card.mind) if self.card.card else []
+        mind = [as_plain(says) for says in self.card.card.mind] if self.card.card else []
         return replace(trial, conditions={**trial.conditions, "mind": mind}) if mind else trial
 
     def answer_change(self) -> None:
@@ -146,7 +149,6 @@ class TrialPage(Page):
             self.card.show_card(CardData((said,), can_keep=False))
 
     def _empty_picture(self, says: str = "") -> None:
-        """Empty the picture, and say in it what is wrong where something is."""
         self.picture.show_nothing(shown(says))
 
     def clear_problems(self) -> None:
@@ -186,6 +188,16 @@ class TrialPage(Page):
         self._load(self.draft)
         self.take_focus()
 
+    def show_example(self) -> None:
+        """Begin in the demo shop with the newest kept trial: there is something to see at once."""
+        if self.draft is None and (trial := example(self.context, self.picker.kept)) is not None:
+            with keyboard_left(self):
+                self._look_at(trial)
+
+    def _turn_to(self, here: Place) -> None:
+        super()._turn_to(here)
+        self.show_example()
+
     def _wire(self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard) -> None:
         form.changed.connect(self.answer_change)
         form.table.refused.connect(self._say_refused)
@@ -209,7 +221,6 @@ class TrialPage(Page):
             self.form.show_rows(rows_from(trial.readings))
 
     def _answer_kept(self, trial: Trial) -> None:
-        """Keep the verdict of a kept trial in sight."""
         if trial.subject == self.subject:
             self._list_trials()
             self._look_at(trial)
@@ -219,11 +230,9 @@ class TrialPage(Page):
             with QSignalBlocker(self.picker):
                 self.picker.set_value("")
             return
-        trial_id = self.picker.chosen_id()
-        if trial_id is None:
+        if (trial_id := self.picker.chosen_id()) is None:
             self.begin_anew()
-            return
-        if (trial := kept_trial(self.context, trial_id)) is not None:
+        elif (trial := kept_trial(self.context, trial_id)) is not None:
             self._look_at(trial)
 
     def _look_at(self, trial: Trial) -> None:
@@ -236,14 +245,7 @@ class TrialPage(Page):
         self.undoing.forget()
 
     def _write_report(self, _kind: str, path: Path) -> bool:
-        """Write the kept trial that is looked at; the button says whether it could."""
-        from app.reportfiles import write_trial
-
-        trial = self.kept_trial
-        if trial is None:
-            return False
-        return write_trial(self.context, trial, newest_check(self.context, trial.instrument_id), path, self.picture)
+        return self.kept_trial is not None and write_kept(self.context, self.kept_trial, path, self.picture)
 
     def _list_trials(self) -> None:
-        """List the kept trials of the picked machine."""
         self.picker.offer(kept_on_machine(self.context, self.subject))

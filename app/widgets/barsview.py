@@ -94,7 +94,7 @@ class BarsPane(DataPicture):
         if frame.row_px >= _LEAST_NAMED_PX:
             painter.save()
             font = painter.font()
-            font.setPixelSize(min(QFontInfo(font).pixelSize(), round(frame.row_px + 1)))  # as high as its row
+            font.setPixelSize(min(QFontInfo(font).pixelSize(), round(0.9 * frame.row_px)))  # no higher than its row
             painter.setFont(font)
             box = QRectF(0, y - 10, frame.low_px - 8, 20)
             align = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter

@@ -20,6 +20,7 @@ class DataPicture(PicturePane):
     """
 
     data: Any
+    is_chart = True
 
     def __init__(self, title: str, empty_text: str, parent: QWidget | None = None) -> None:
         super().__init__(title, parent)

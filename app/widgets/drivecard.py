@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 from app.theme import STEP_PX
 from app.widgets.drivesketch import DriveSketch
 from app.widgets.fields import local_text, number_text
-from app.words import shown
+from app.words import shown, unit_words
 from core.machine_geometry.drive import Drive, DriveQuestion, DriveResult
 from core.machine_geometry.rotary import RotaryResult
 from core.quantity import Estimate, rounded_pair
@@ -73,7 +73,8 @@ class DriveCard(QFrame):
         """Show a drive."""
         self.sketch.show_drive(view.drive)
         steps, feed, full, micro, cycle = view.result.estimates()
-        self.steps.setText(self._steps_text(steps))
+        exact = unit_words(local_text(f"{steps.value:.4f} {steps.unit}"))
+        self.steps.setText(self.tr("To set: {steps}").format(steps=exact))
         self.why.setText(local_text(shown(view.result.why)))
         stepping = (self.tr("Full step, microstep"), f"{_plain(full)}, {_plain(micro)}")
         if isinstance(view.result, RotaryResult):
@@ -82,6 +83,7 @@ class DriveCard(QFrame):
                             cycle=_plain(cycle)))])  # fmt: skip
             return
         rows = [
+            (self.tr("With its tolerance"), _value(steps)),
             (self.tr("Travel per motor turn"), _value(feed)),
             stepping,
             (
@@ -96,12 +98,6 @@ class DriveCard(QFrame):
         whole = self.tr("Clean test lengths") if view.whole_cycles else self.tr("Whole-turn lengths")
         rows.append((whole, self._sizes(view.lengths_mm)))
         self._fill(rows)
-
-    def _steps_text(self, steps: Estimate) -> str:
-        if not steps.u:
-            return local_text(f"{steps.value:.4f} {steps.unit}")
-        U = rounded_pair(steps.value, steps.U)[1]
-        return self.tr("{steps} ± {U} steps/mm").format(steps=local_text(f"{steps.value:.4f}"), U=local_text(U))
 
     def _sizes(self, sizes_mm: Sequence[float]) -> str:
         if not sizes_mm:
@@ -136,4 +132,4 @@ def _plain(estimate: Estimate) -> str:
 
 def _value(estimate: Estimate) -> str:
     value, U = rounded_pair(estimate.value, estimate.U)
-    return local_text(f"{value.removeprefix('+')} ± {U} {estimate.unit}")
+    return unit_words(local_text(f"{value.removeprefix('+')} ± {U} {estimate.unit}"))

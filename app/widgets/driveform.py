@@ -116,12 +116,8 @@ class DriveForm(FieldGrid):
     def show_own_fields(self) -> None:
         """Show the fields of the chosen kind only."""
         own = OWN_PARTS[DriveKind(str(self.field("kind").value()))]
-        for key in {key for keys in OWN_PARTS.values() for key in keys}:
-            if self.field(key).isHidden() == (key in own):
-                self.show_field(key, key in own)
-        for key in ("reeving", "u_percent"):
-            if self.field(key).isHidden() is not self._rotary():
-                self.show_field(key, not self._rotary())
+        visible = {key: key in own for keys in OWN_PARTS.values() for key in keys}
+        self.show_fields(visible | dict.fromkeys(("reeving", "u_percent"), not self._rotary()))
 
     def _rotary(self) -> bool:
         """Whether it turns by degrees: whole turns of counted teeth are exact, and no rope is reeved."""

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme import tokens
+from app.widgets.roles import told_as_picture
 from core.machine_geometry.drive import Drive, DriveKind, Reeving
 
 _HEIGHT_PX = 92
@@ -16,6 +17,7 @@ _AXLE_Y = 34.0  # height of the axles
 _LABEL_Y = 60.0
 
 
+@told_as_picture
 class DriveSketch(QWidget):
     """Draws motor, gear pairs, pulley, screw, rack or wheel, and the carriage."""
 
@@ -33,7 +35,7 @@ class DriveSketch(QWidget):
     def show_drive(self, drive: Drive | None) -> None:
         """Draw this drive; None leaves the place empty."""
         self._drive = drive
-        self.setAccessibleDescription(", ".join(self._labels(drive)) if drive else "")
+        self.setAccessibleDescription(self._says(drive) if drive else "")
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -56,6 +58,13 @@ class DriveSketch(QWidget):
             self._write(painter, x, width, label)
         self._write(painter, shafts[-1] + 1.3 * width, 1.6 * width, labels[-1])
         painter.end()
+
+    def _says(self, drive: Drive) -> str:
+        motor = self.tr("motor of {steps} steps × {microsteps} microsteps").format(
+            steps=drive.full_steps, microsteps=drive.microsteps)  # fmt: skip
+        gears = [self.tr("gears {teeth}").format(teeth=f"{a}/{b}") for a, b in drive.gears]
+        rest = self._labels(drive)[1 + len(gears) :]
+        return ", ".join([motor, *gears, *rest]).replace("\n", " ")
 
     def _labels(self, drive: Drive) -> list[str]:
         labels = [f"{drive.full_steps} × {drive.microsteps}", *(f"{a}/{b}" for a, b in drive.gears)]

@@ -15,7 +15,8 @@ _PASSING = (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusRea
 class EntryLine(QLineEdit):
     """Enter (or Tab, as some gauges send it) finishes a reading; `*` and `/` are commands in a line without text.
 
-    A `-` or `+` is a command when it stays alone, because gauges send signs before their digits.
+    A `-` or `+` is a command when it stays alone, because gauges send signs before their digits. Escape drops what is
+    typed, and Alt with a letter that leads nowhere types nothing.
     """
 
     finished = Signal(str, bool)  # text, and whether it came in a burst from a gauge
@@ -25,12 +26,13 @@ class EntryLine(QLineEdit):
     flagged = Signal()
     repeated = Signal()
     block_pasted = Signal(str)
+    dropped = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("entry")
         self.setAlignment(Qt.AlignmentFlag.AlignRight)
-        self._signs_wait = False
+        self.signs_wait = False
         self._clock = QElapsedTimer()
         self._gaps_ms: list[int] = []
         self._since_burst = QElapsedTimer()
@@ -45,7 +47,7 @@ class EntryLine(QLineEdit):
 
     def let_signs_wait(self, wait: bool) -> None:
         """Take a sign as a command only with Enter, where readings may be negative."""
-        self._signs_wait = wait
+        self.signs_wait = wait
 
     def event(self, event: QEvent) -> bool:
         """Take Tab behind a typed reading as Enter; an idle Tab moves on as everywhere."""
@@ -64,6 +66,9 @@ class EntryLine(QLineEdit):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Sort keys into commands and text."""
         self._alone.stop()
+        if event.modifiers() == Qt.KeyboardModifier.AltModifier:
+            event.ignore()
+            return
         if self._is_command(event):
             event.accept()
             return
@@ -71,7 +76,7 @@ class EntryLine(QLineEdit):
         gap_ms = self._clock.restart() if self._clock.isValid() else self._start_clock()
         self._gaps_ms = [] if untouched else [*self._gaps_ms, gap_ms]
         super().keyPressEvent(event)
-        if self.text() in ("-", "−", "+") and not self._signs_wait:
+        if self.text() in ("-", "−", "+") and not self.signs_wait:
             self._alone.start()
 
     def _start_clock(self) -> int:
@@ -85,6 +90,9 @@ class EntryLine(QLineEdit):
             return True
         if event.matches(QKeySequence.StandardKey.Paste):
             return self._paste_block()
+        if event.key() == Qt.Key.Key_Escape and self.isModified():
+            self.dropped.emit()
+            return True
         wanted_by_key = {"*": self.skipped, "/": self.flagged}.get(event.text())
         if event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             wanted_by_key = self.went_back if event.key() == Qt.Key.Key_Up else self.skipped

@@ -23,6 +23,7 @@ class FieldGrid(Form):
         super().__init__(parent)
         self._columns = columns
         self._wide: set[str] = set()
+        self._place = 0  # of the next field, counted along the rows
         self._grid.setHorizontalSpacing(12)
         self._grid.setVerticalSpacing(3)
         for column in range(columns):
@@ -37,19 +38,25 @@ class FieldGrid(Form):
             field.textEdited.connect(self.typed)
             field.setMinimumWidth(_NARROW_PX)
         else:
-            field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-            field.setMinimumContentsLength(6)
+            field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         return field
 
     def show_field(self, key: str, visible: bool) -> None:
         """Show or hide a field with its label; the others close up."""
-        super().show_field(key, visible)
-        self._arrange()
+        self.show_fields({key: visible})
+
+    def show_fields(self, visible: Mapping[str, bool]) -> None:
+        """Show or hide several fields at once; the others close up."""
+        changed = {key: seen for key, seen in visible.items() if self._fields[key].isHidden() is seen}
+        for key, seen in changed.items():
+            super().show_field(key, seen)
+        if changed:
+            self._arrange_anew()
 
     def set_wide(self, key: str) -> None:
         """Give a field a row of its own, as wide as all columns."""
         self._wide.add(key)
-        self._arrange()
+        self._arrange_anew()
 
     def set_gap(self, gap_px: int) -> None:
         """Set columns closer or wider than usual."""
@@ -82,18 +89,25 @@ class FieldGrid(Form):
         first.setFocus(Qt.FocusReason.TabFocusReason)
 
     def _arrange(self) -> None:
-        seen = [key for key, field in self._fields.items() if field.parent() is None or not field.isHidden()]
+        """Place the field added last behind the others."""
+        self._put(next(reversed(self._fields)))
+
+    def _arrange_anew(self) -> None:
         for key in self._fields:
             for widget in (self._labels[key], self._fields[key], self._problems[key]):
                 self._grid.removeWidget(widget)
-        place = 0
-        for key in seen:
-            wide = key in self._wide
-            if wide:
-                place += -place % self._columns
-            row, column = divmod(place, self._columns)
-            across = self._columns if wide else 1
-            self._labels[key].setContentsMargins(0, _GAP_PX if row else 0, 0, 0)
-            for line, widget in enumerate((self._labels[key], self._fields[key], self._problems[key])):
-                self._grid.addWidget(widget, _LINES * row + line, column, 1, across)
-            place += across
+        self._place = 0
+        for key, field in self._fields.items():
+            if not field.isHidden():
+                self._put(key)
+
+    def _put(self, key: str) -> None:
+        wide = key in self._wide
+        if wide:
+            self._place += -self._place % self._columns
+        row, column = divmod(self._place, self._columns)
+        across = self._columns if wide else 1
+        self._labels[key].setContentsMargins(0, _GAP_PX if row else 0, 0, 0)
+        for line, widget in enumerate((self._labels[key], self._fields[key], self._problems[key])):
+            self._grid.addWidget(widget, _LINES * row + line, column, 1, across)
+        self._place += across

@@ -14,6 +14,8 @@ _LEAST_PX = 120  # high
 class FormScroll(FocusScroll):
     """Shows one widget, as high as there is room; the field with the keyboard comes into view."""
 
+    _barred = False  # the bar has been there
+
     def __init__(self, form: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWidgetResizable(True)
@@ -24,13 +26,17 @@ class FormScroll(FocusScroll):
         self.viewport().setAutoFillBackground(False)
 
     def minimumSizeHint(self) -> QSize:
-        """Ask for the width of the form, and of the bar where there is one."""
+        """Ask for the width of the form, and of the bar where there is one or was.
+
+        A form that gave the width back could become higher by it, need the bar again, and so on for ever.
+        """
         form = self.widget()
         if form is None:
             return QSize(0, _LEAST_PX)
         needs = max(form.minimumSizeHint().width(), form.minimumWidth())
         bar = self.verticalScrollBar()
-        return QSize(needs + (bar.sizeHint().width() if bar.maximum() > 0 else 0), _LEAST_PX)
+        self._barred = self._barred or bar.maximum() > 0
+        return QSize(needs + (bar.sizeHint().width() if self._barred else 0), _LEAST_PX)
 
     def sizeHint(self) -> QSize:
         """Ask for what the form asks for."""

@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QLocale, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
-from app.gaugenames import shown_name
+from app.rownames import shown_name
 from app.widgets.readings_table import ROW_PX
 from app.widgets.rowsmodel import told_place
 from app.words import shown
@@ -40,6 +41,11 @@ class GaugeTable(QTableWidget):
         header.setSectionResizeMode(_WHERE, QHeaderView.ResizeMode.Stretch)
         self.currentCellChanged.connect(self._tell)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Show where the jaws go only where all of it can be read: the picture tells it of the current gauge."""
+        super().resizeEvent(event)
+        self._share()
+
     def show_gauges(self, gauges: Sequence[Gauge], times: Sequence[int]) -> None:
         """Show the gauges of another set."""
         with QSignalBlocker(self):
@@ -56,11 +62,25 @@ class GaugeTable(QTableWidget):
                     item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, told_place(title, texts[_NAME]))
                     self.setItem(row, column, item)
             self.setCurrentCell(0 if gauges else -1, _NAME)
+        self._share()
 
     def light(self, number: int) -> None:
         """Make the row of a gauge the current one."""
         with QSignalBlocker(self):
             self.setCurrentCell(number, _NAME)
+
+    def _share(self) -> None:
+        """Give the rest of the width to the last text in sight."""
+        header = self.horizontalHeader()
+        taken = sum(
+            max(self.sizeHintForColumn(column), header.sectionSizeHint(column))
+            for column in range(self.columnCount())
+            if column != _WHERE
+        )
+        fits = taken + self.sizeHintForColumn(_WHERE) <= self.viewport().width()
+        self.setColumnHidden(_WHERE, not fits)
+        rest = QHeaderView.ResizeMode.ResizeToContents if fits else QHeaderView.ResizeMode.Stretch
+        header.setSectionResizeMode(_NAME, rest)
 
     def _tell(self, row: int, _column: int, _before: int, _left: int) -> None:
         self.gauge_shown.emit(row)

@@ -1,8 +1,6 @@
-"""The mark on every picture that leaves the demo shop: copied, or saved as a file."""
+"""The mark on every picture and text that leaves the demo shop, copied or saved, and in the name of its file."""
 
 from __future__ import annotations
-
-from xml.etree import ElementTree as ET
 
 from PySide6.QtCore import QPointF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter
@@ -10,12 +8,23 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QImage, QPainter
 from app.theme import tokens
 
 _SIZE_PX, _EDGE_PX = 10, 3
+_FILES = "demo-"  # the same in every language: a file goes far
 _mark = [""]  # as Qt's default locale, one for the program
 
 
 def mark_pictures(text: str) -> None:
     """Write this text on all pictures from now on; nothing for none."""
     _mark[0] = text
+
+
+def file_name(name: str) -> str:
+    """Return the name to propose for a file."""
+    return f"{_FILES}{name}" if _mark[0] else name
+
+
+def marked_text(text: str, before: str = "") -> str:
+    """Return the text with the mark as its first line; `before` is what makes a comment of that line."""
+    return f"{before}{_mark[0]}\n{text}" if _mark[0] else text
 
 
 def marked(image: QImage) -> QImage:
@@ -44,6 +53,8 @@ def marked_svg(svg: str) -> str:
     """Return the drawing with the mark at its lower edge."""
     if not _mark[0]:
         return svg
+    from xml.etree import ElementTree as ET  # slow to import: not before a drawing is saved
+
     text = ET.Element(
         "text",
         {"x": "99%", "y": "99.5%", "text-anchor": "end", "font-size": f"{_SIZE_PX}px", "font-weight": "700",

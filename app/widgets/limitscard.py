@@ -35,10 +35,8 @@ class LimitsCard(FindingsCard):
 
     def show_own_fields(self, *, belt: bool, delta: bool, rotary: bool) -> None:
         """Show the fields that say something to such a drive; a rotary axis stacks no layers."""
-        for keys, visible in ((_BELT, belt), (_RODS, delta), (_TURNING, rotary), (_TRAVELLING, not rotary)):
-            for key in keys:
-                if self.form.field(key).isHidden() is visible:
-                    self.form.show_field(key, visible)
+        groups = (_BELT, belt), (_RODS, delta), (_TURNING, rotary), (_TRAVELLING, not rotary)
+        self.form.show_fields({key: visible for keys, visible in groups for key in keys})
 
     def show_limits(self, limits: Sequence[DriveLimit]) -> None:
         """Show what the drive allows of what is wanted."""

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
+from app.widgets.focusscroll import FocusScroll
 from app.widgets.labels import heading
 from app.widgets.machineform import MachineForm
 from app.widgets.wraprow import WrapRow
@@ -17,11 +18,11 @@ class MachineCard(QFrame):
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
-        self.form = MachineForm()
+        scroll = FocusScroll(self)
+        self.form = MachineForm(scroll)  # in its place from the first: to be given another one later is slow
         self.save_button = QPushButton(self.tr("Save machine   Ctrl+S"))
         self.save_button.setObjectName("primary")
         self.new_button = QPushButton(self.tr("Ne&w machine"))
-        scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)

@@ -40,11 +40,11 @@ class MachineForm(QWidget):
         super().__init__(parent)
         self.head = self._make_head()
         self.travel = self._make_travel()
-        self.drives = {axis: DriveForm() for axis in _AXES}
-        self.axes = Tabs(self.tr("Axis"))
-        self.same = QPushButton(self.tr("&Same parts as X"))
+        self.axes = Tabs(self.tr("Axis"), self)
+        self.same = QPushButton(self.tr("&Same parts as X"), self)
         self.same.setObjectName("plain")
-        self.stack = QStackedWidget()
+        self.stack = QStackedWidget(self)
+        self.drives = {axis: DriveForm(self.stack) for axis in _AXES}
         self.questions = _wrapped("question")
         self.note = _wrapped("quiet")
         self._lay_out()
@@ -155,13 +155,13 @@ class MachineForm(QWidget):
             Motion.CROSSED_BELT: self.tr("crossed belts"),
             Motion.DELTA: self.tr("delta"),
         }
-        form = FieldGrid(2)
+        form = FieldGrid(2, self)
         form.add("name", self.tr("&Name"), TextField(required=True, longest=80))
         form.add("motion", self.tr("Mot&ion"), ChoiceField([(str(motion), text) for motion, text in motions.items()]))
         return form
 
     def _make_travel(self) -> FieldGrid:
-        form = FieldGrid(3)
+        form = FieldGrid(3, self)
         for key, label in zip(_TRAVELS, (self.tr("Travel X"), self.tr("Travel Y"), self.tr("Travel Z")), strict=True):
             form.add(key, label, LengthField(low_mm=10.0, high_mm=10000.0, required=True), "mm")
         return form

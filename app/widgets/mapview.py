@@ -18,10 +18,11 @@ from app.widgets.picturepane import PicturePane
 Floats = NDArray[np.float64]
 
 FIXED_MM = 0.3  # so that two days compare
-_LOW, _HIGH = "#0072b2", "#d55e00"  # Okabe-Ito blue and vermilion; the sign stands at each point too
+_LOW, _HIGH = "#0072b2", "#d55e00"  # Okabe-Ito blue and vermilion; the sign stands at each place too
 _MOST_INK = 0.85  # share of the pure colour at the end of the scale
 _CELLS = 48
 _RIM_PX = 14  # between the numbers and the edge, so that the screws in the corners stay in sight
+_SIGN_PX = 3.0  # half as wide
 _NEAREST_POWER = 3.0  # of the distance, by which a probe counts between the probes
 
 
@@ -64,6 +65,8 @@ class MapData:
 
 class MapPane(PicturePane):
     """Shows one `MapData`; switches take the plane out and fix the scale."""
+
+    is_chart = True
 
     def __init__(self, title: str, empty_text: str, parent: QWidget | None = None) -> None:
         super().__init__(title, parent)
@@ -225,12 +228,12 @@ class MapPane(PicturePane):
         return found
 
     def _draw_numbers(self, painter: QPainter, data: MapData, theme: Tokens) -> None:
-        """Write heights with their sign on a ground of their own, a dot where there is no room for a number."""
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(theme.ink))
-        for x, y in zip(data.x_mm, data.y_mm, strict=True):
-            painter.drawEllipse(self._at(x, y), 1.5, 1.5)
-        for place, text, box in self.numbers(painter.fontMetrics()):
+        """Write heights with their sign on a ground of their own, the sign alone where there is no room for more."""
+        numbers, values = self.numbers(painter.fontMetrics()), self.values_mm().tolist()
+        painter.setPen(QPen(QColor(theme.ink), 1.4))
+        for place in set(range(len(values))).difference(place for place, _, _ in numbers):
+            _draw_sign(painter, self._at(data.x_mm[place], data.y_mm[place]), round(values[place], 2))
+        for place, text, box in numbers:
             ground = QColor(theme.card)
             ground.setAlpha(235)
             painter.setPen(Qt.PenStyle.NoPen)
@@ -252,6 +255,14 @@ class MapPane(PicturePane):
         for y, text in ((bar.top(), f"+{limit}"), (bar.center().y() - line / 2, self.in_unit(self.tr("0 mm"))),
                         (bar.bottom() - line, f"−{limit}")):  # fmt: skip
             painter.drawText(QRectF(bar.right() + 4, y, 58, line), Qt.AlignmentFlag.AlignLeft, text)
+
+
+def _draw_sign(painter: QPainter, at: QPointF, value: float) -> None:
+    """Draw plus, minus, or a dot for nothing."""
+    arm = _SIGN_PX if value else 0.5
+    painter.drawLine(at - QPointF(arm, 0), at + QPointF(arm, 0))
+    if value > 0:
+        painter.drawLine(at - QPointF(0, arm), at + QPointF(0, arm))
 
 
 def between(x: Floats, y: Floats, values: Floats, at_x: Floats, at_y: Floats) -> Floats:

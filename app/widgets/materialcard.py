@@ -14,7 +14,7 @@ from core.filament.materials import Figure, Material, figure_words, find_materia
 from core.words import listed
 
 _UNITS = {"1e-6/K": "10⁻⁶/K", "g/cm3": "g/cm³"}
-_CELL = "padding-right: 10px; white-space: nowrap"
+_CELL = "padding-right: 4px; white-space: nowrap"
 _ROW = f'<tr><td style="{_CELL}">{{name}}</td><td style="{_CELL}">{{value}}</td><td>{{known}}</td></tr>'
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from typing import ClassVar
 
 from PySide6.QtCore import QEvent, QPoint, QSize, Qt, Signal
 from PySide6.QtGui import (
@@ -33,7 +34,8 @@ from PySide6.QtWidgets import (
 
 from app.theme import STEP_PX, Tokens, tokens
 from app.units import inch_sentence
-from app.widgets.invented import marked
+from app.widgets.invented import file_name, marked
+from app.widgets.roles import told_as_chart, told_as_picture
 from app.widgets.wordslabel import WordsLabel
 from app.widgets.wraprow import WrapRow
 
@@ -63,7 +65,10 @@ class PicturePane(Picture):
     Attributes:
         sheet: the drawing surface; arrow keys walk through the points, Escape leaves them.
         tells: the line below the sheet: the point walked to, else what `hint` says.
+        is_chart: whether it shows data, not things.
     """
+
+    is_chart: ClassVar[bool] = False
 
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -74,7 +79,7 @@ class PicturePane(Picture):
         self.picture_button = QPushButton(self.tr("Picture"))
         self.picture_button.setObjectName("plain")
         self.picture_button.setAccessibleName(self.tr("Copy or save the picture"))
-        self.sheet = _Sheet(self)
+        self.sheet = _Chart(self) if self.is_chart else _Sheet(self)
         self.tells = QLabel()
         self.tells.setObjectName("quiet")
         self.tells.setWordWrap(True)
@@ -82,6 +87,7 @@ class PicturePane(Picture):
         self._point = -1
         self._make_menu()
         self._make_layout()
+        self._tab_last: QWidget = self.picture_button
 
     # For the subclass to fill in
 
@@ -106,7 +112,13 @@ class PicturePane(Picture):
         box.setProperty("entry", False)  # a look at what is there is nothing to undo
         box.toggled.connect(self.refresh)
         self._switches.add(box)
+        self._tab_to(box)
         return box
+
+    def _tab_to(self, switch: QWidget) -> None:
+        """Let Tab come to a switch behind those before it, not behind the sheet."""
+        QWidget.setTabOrder(self._tab_last, switch)
+        self._tab_last = switch
 
     def describe(self, summary: str) -> None:
         """Say what the picture shows to those who cannot see it."""
@@ -196,16 +208,18 @@ class PicturePane(Picture):
 
     def _ask_png(self) -> None:
         stem = re.sub(r"\W+", "-", self.heading.text().lower()).strip("-") or "picture"
-        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Save the picture"), f"{stem}.png", "PNG (*.png)")
+        name = file_name(f"{stem}.png")
+        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Save the picture"), name, "PNG (*.png)")
         if path:
             self.export_png(path if path.lower().endswith(".png") else f"{path}.png")
 
 
+@told_as_picture
 class _Sheet(QWidget):
     """The drawing surface of its pane."""
 
     def __init__(self, pane: PicturePane) -> None:
-        super().__init__(pane)
+        super().__init__()  # the layout makes it a child, behind what stands above it, and so Tab finds it
         self._pane = pane
         self.setMinimumSize(200, 120)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -228,8 +242,9 @@ class _Sheet(QWidget):
         if 0 <= told < len(points):
             painter.drawEllipse(points[told][0], 19, 13)
         if self.hasFocus():
-            painter.setPen(QPen(QColor(theme.accent), 1))
-            painter.drawRect(self.rect().adjusted(0, 0, -1, -1))
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
+            painter.setPen(QPen(QColor(theme.accent), 2))
+            painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
         painter.end()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -264,3 +279,8 @@ class _Sheet(QWidget):
         """Leave the point with the keyboard."""
         super().focusOutEvent(event)
         self._pane.tell(-1)
+
+
+@told_as_chart
+class _Chart(_Sheet):
+    """The drawing surface of data."""

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme import tokens
 from app.units import inch_sentence
+from app.widgets.roles import told_as_picture
 from app.words import shown
 from core.pieces.piece import Gauge, Outline, Piece, Point, Prism, box
 
@@ -19,6 +20,7 @@ _FLAT_RATIO = 0.3  # flatter than this it is drawn as a bar
 _MARK_MM = 1.0  # prisms no higher than this are marks, too small for the sketch
 
 
+@told_as_picture
 class PieceSketch(QWidget):
     """Draws one piece; the gauge that is lit shows its jaws, its number and its nominal length."""
 
@@ -46,7 +48,7 @@ class PieceSketch(QWidget):
             x0, y0, x1, y1 = self._limits()
             self.setFixedHeight(_BAR_PX if (y1 - y0) < _FLAT_RATIO * (x1 - x0) else _PLATE_PX)
             self.setAccessibleName(self.tr("Sketch of the piece"))
-            self.setAccessibleDescription(shown(gauge.says))
+            self.setAccessibleDescription(f"{self._length_text(gauge)}: {shown(gauge.says)}")
         self.update()
 
     def paintEvent(self, _event: QPaintEvent) -> None:
@@ -86,15 +88,18 @@ class PieceSketch(QWidget):
         self._write(painter, (first + second) / 2, gauge)
 
     def _write(self, painter: QPainter, middle: QPointF, gauge: Gauge) -> None:
-        text = self.tr("№ {number}   {length} mm") if self._number else self.tr("{length} mm")
-        length = QLocale().toString(gauge.nominal_mm, "f", 0 if gauge.nominal_mm == round(gauge.nominal_mm) else 2)
-        text = text.format(number=self._number, length=length)
-        text = inch_sentence(text) if self._inch else text
+        text = self._length_text(gauge)
         width = painter.fontMetrics().horizontalAdvance(text) + 8
         left = min(max(middle.x() - width / 2, 0.0), self.width() - width)
         label = QRectF(left, middle.y() - 9, width, 18)
         painter.fillRect(label, QColor(tokens().card))
         painter.drawText(label, Qt.AlignmentFlag.AlignCenter, text)
+
+    def _length_text(self, gauge: Gauge) -> str:
+        text = self.tr("№ {number}   {length} mm") if self._number else self.tr("{length} mm")
+        length = QLocale().toString(gauge.nominal_mm, "f", 0 if gauge.nominal_mm == round(gauge.nominal_mm) else 2)
+        text = text.format(number=self._number, length=length)
+        return inch_sentence(text) if self._inch else text
 
     def _flat(self, point: Point) -> tuple[float, float]:
         return (point[0], point[2]) if self._piece is not None and self._piece.side_view else (point[0], point[1])

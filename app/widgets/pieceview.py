@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QLineF, QLocale, QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QImage, QPainter, QPen
 
-from app.gaugenames import shown_name
+from app.rownames import shown_name
 from app.theme import Tokens
 from app.widgets.picturepane import PicturePane
 from app.words import shown

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from heapq import nlargest
 from typing import Any
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
+    QFrame,
     QHeaderView,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTableView,
+    QVBoxLayout,
     QWidget,
 )
 
@@ -22,6 +25,7 @@ from app.widgets.rowsmodel import told_place
 Index = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _GAP_PX = 8
+_MEASURED = 60  # rows; a text of fewer letters than so many others is not the widest
 
 
 class TextRows(QAbstractTableModel):
@@ -62,6 +66,10 @@ class TextRows(QAbstractTableModel):
     def rows(self) -> list[tuple[str, ...]]:
         """Return what is shown."""
         return list(self._rows)
+
+    def longest(self, column: int) -> list[int]:
+        """Return the rows of the longest texts of a column."""
+        return nlargest(_MEASURED, range(len(self._rows)), key=lambda row: len(self._rows[row][column]))
 
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         """Count the rows."""
@@ -141,6 +149,11 @@ class PlainTable(QTableView):
         self.rows.set_rows(rows)
         self._fit()
 
+    def sizeHintForColumn(self, column: int) -> int:
+        """Return the width that a column needs; of many rows the longest texts alone are measured."""
+        cells = (self.rows.index(row, column) for row in self.rows.longest(column))
+        return max((self.sizeHintForIndex(cell).width() for cell in cells), default=0)
+
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Follow the width."""
         super().resizeEvent(event)
@@ -157,3 +170,13 @@ class PlainTable(QTableView):
     def show_inches(self) -> None:
         """Show lengths in inch from the next rows on."""
         self.rows.show_inches()
+
+
+def framed(table: QTableView) -> QFrame:
+    """Return a card with the table in it; the table is square, the corners of the card are not."""
+    card = QFrame()
+    card.setObjectName("card")
+    inside = QVBoxLayout(card)
+    inside.setContentsMargins(1, 2, 1, 4)
+    inside.addWidget(table)
+    return card

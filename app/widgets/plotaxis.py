@@ -18,10 +18,11 @@ _DAYS = (1, 2, 7, 14, 28, 56, 91, 182, 364, 728, 1820, 3640)  # whole weeks, so 
 class Axis(pg.AxisItem):  # type: ignore[misc]
     """An axis with ticks in steps of 1, 2 or 5 and a typographic minus; the unit stands in the label's text.
 
-    With `dates` its values are days since 1970-01-01, the ticks whole days.
+    With `dates` its values are days since 1970-01-01, the ticks whole days; with `whole` no tick stands between two
+    whole numbers, for there is no half piece.
     """
 
-    dates = False
+    dates = whole = False
 
     def tickSpacing(self, low: float, high: float, length_px: float) -> list[tuple[float, float]]:
         """Return one step, at least 28 px apart upright and 60 px across."""
@@ -32,7 +33,7 @@ class Axis(pg.AxisItem):  # type: ignore[misc]
         raw = (high - low) / max(length_px / apart_px, 1)
         decade = 10.0 ** math.floor(math.log10(raw))
         step = next(s for s in (1, 2, 5, 10) if s * decade >= raw * 0.999)
-        return [(step * decade, 0.0)]
+        return [(max(step * decade, 1.0) if self.whole else step * decade, 0.0)]
 
     def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:  # noqa: ARG002
         """Return the values with just the decimals that the step needs."""

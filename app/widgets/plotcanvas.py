@@ -25,6 +25,7 @@ from app.widgets.plotaxis import Axis
 from app.widgets.plotdata import Floats, PlotData, home_ranges
 from app.widgets.plotdrawing import Drawing
 from app.widgets.plotsheet import Frame, Shown, lay_sheet, seen_points
+from app.widgets.roles import told_as_chart
 
 HOVER_PX = 10.0
 _ZOOM = 1.25
@@ -32,6 +33,7 @@ _TIP_GAP_PX = 14
 _TIP_PX = 260
 
 
+@told_as_chart
 class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
     """Draws one `PlotData`.
 
@@ -86,7 +88,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.tell(None)
         relabelled = (data.x_label, data.y_label) != (self.data.x_label, self.data.y_label)
         self.data = data
-        self.axes["bottom"].dates = data.x_dates
+        self.axes["bottom"].dates, self.axes["bottom"].whole = data.x_dates, data.x_whole
         self._home = (x0, x1), (y0, y1) = home_ranges(data)
         with QSignalBlocker(self.plotItem):  # one laying at the end instead of one for each range
             self.view.setLimits(minXRange=(x1 - x0) * 1e-3, maxXRange=(x1 - x0) * 20,
@@ -157,6 +159,8 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
 
     def tell(self, point: tuple[int, int] | None) -> None:
         """Show the tip of one point (index of its series, its index) and ring it; None hides both."""
+        if point is None and self._current is not None:
+            self.setAccessibleDescription(self.data.summary)  # no longer what `walk` said of the point
         self._current = point
         if point is None:
             self._tip.hide()

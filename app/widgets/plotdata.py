@@ -220,6 +220,11 @@ class PlotData:
         return sum(series.x.size for series in self.points)
 
     @property
+    def x_whole(self) -> bool:
+        """Whether all readings stand at whole numbers, as pieces and places do."""
+        return not self.dense and all(bool((series.x % 1.0 == 0.0).all()) for series in self.points)
+
+    @property
     def dense(self) -> bool:
         """Whether there are too many points to draw each of them."""
         return self.point_count > DENSE

@@ -16,7 +16,8 @@ from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
-Table = NDArray[np.float64] | NDArray[np.int32]  # summed areas
+Ints = NDArray[np.int64]
+Table = NDArray[np.int32]  # summed areas
 
 CELL_PX = 3.0
 _EDGE_PX = 5.0  # kept free along the frame
@@ -80,88 +81,131 @@ def place_names(wishes: Sequence[Wish], taken: Taken, width_px: float, height_px
     """Return where each name stands, in the order of the wishes; None where there is no room."""
     if width_px < 4 * CELL_PX or height_px < 4 * CELL_PX:
         return [None] * len(wishes)
-    shape = int(height_px / CELL_PX) + 1, int(width_px / CELL_PX) + 1
-    grids = [_grown(_line_cells(line, shape)) for line in taken.lines]
-    hard = np.zeros(shape, dtype=bool)
-    for grid in [*grids, *(_grown(_line_cells(edge, shape)) for edge in taken.edges)]:
-        hard |= grid
-    for box in taken.boxes:
-        _take_box(hard, box)
-    room = _Room((width_px, height_px), hard, np.zeros(shape, dtype=bool), _table(_fill_cells(taken.fills, shape)))
+    room = _Room(taken, (width_px, height_px))
     places: list[Placed | None] = []
     for wish in wishes:
-        strange = np.zeros(shape, dtype=bool)
-        for line, grid in zip(taken.lines, grids, strict=True):
-            if line is not wish.line:
-                strange |= grid
-        place = _first_fit(wish, room, strange)
+        place = _first_fit(wish, room)
         places.append(place)
         if place is not None:
-            width = wish.widths_px[place.wording]
-            _take_box(room.named, np.array([place.x_px - 2, place.y_px - 2, place.x_px + width + 2,
-                                            place.y_px + wish.height_px + 2]))  # fmt: skip
-            room.hard |= room.named
+            right, bottom = place.x_px + wish.widths_px[place.wording], place.y_px + wish.height_px
+            room.name(np.array([[place.x_px - 2, place.y_px - 2, right + 2, bottom + 2]]))
     return places
 
 
-@dataclass(slots=True, eq=False)
 class _Room:
-    size_px: tuple[float, float]
-    hard: Bools  # cells that must stay clear
-    named: Bools  # cells of the names placed so far
-    fills: Table  # of what should stay clear
+    """What stands in the view, as summed areas; those of what the names have in common are made once.
+
+    Attributes:
+        size_px: of the view.
+        hard: what must stay clear.
+        named: the names placed so far, which must stay clear too.
+        fills: what should stay clear.
+    """
+
+    def __init__(self, taken: Taken, size_px: tuple[float, float]) -> None:
+        self.size_px = size_px
+        self._shape = shape = int(size_px[1] / CELL_PX) + 1, int(size_px[0] / CELL_PX) + 1
+        self._lines = [(line, _grown(_line_cells(line, shape))) for line in taken.lines]
+        self._strange: dict[int | None, Table] = {}
+        hard = np.zeros(shape, dtype=bool)
+        for grid in [*(grid for _, grid in self._lines), *(_grown(_line_cells(edge, shape)) for edge in taken.edges)]:
+            hard |= grid
+        _take_boxes(hard, taken.boxes)
+        self.hard, self.fills = _table(hard), _table(_fill_cells(taken.fills, shape))
+        self._names = np.zeros(shape, dtype=bool)
+        self.named = _table(self._names)
+
+    def strange(self, own: Floats) -> Table:
+        """Return the lines other than a name's own one."""
+        number = next((number for number, (line, _) in enumerate(self._lines) if line is own), None)
+        if number not in self._strange:
+            cells = np.zeros(self._shape, dtype=bool)
+            for line, grid in self._lines:
+                if line is not own:
+                    cells |= grid
+            self._strange[number] = _table(cells)
+        return self._strange[number]
+
+    def name(self, box: Floats) -> None:
+        """Take the place of a name."""
+        _take_boxes(self._names, box)
+        self.named = _table(self._names)
 
 
 @dataclass(frozen=True, slots=True, eq=False)
-class _Around:
-    """What stands about a name while its wordings are tried: what must stay clear, other lines, these and names."""
+class _Spots:
+    """Where a name of some width and height could stand: left and top edge, distance from its line, dislike; (k,)."""
 
-    hard: Table
-    strange: Table
-    near: Table
+    width_px: float
+    height_px: float
+    left: Floats
+    top: Floats
+    gap: Floats
+    cost: Floats
+
+    def where(self, use: Bools) -> _Spots:
+        """Return some of them."""
+        left, top, gap, cost = self.left[use], self.top[use], self.gap[use], self.cost[use]
+        return _Spots(self.width_px, self.height_px, left, top, gap, cost)
+
+    def sums(self, table: Table, around_px: float | Floats = 0.0) -> Ints:
+        """Return the sum of the cells under each, and this far around it."""
+        down, across = table.shape
+        inside = not isinstance(around_px, np.ndarray) and around_px <= _EDGE_PX
+        far = around_px + CELL_PX
+        x0, x1 = _cells(self.left - around_px, across, inside), _cells(self.left + self.width_px + far, across, inside)
+        y0, y1 = _cells(self.top - around_px, down, inside), _cells(self.top + self.height_px + far, down, inside)
+        y0, y1 = y0 * across, y1 * across
+        return np.asarray(table.take(y1 + x1) - table.take(y0 + x1) - table.take(y1 + x0) + table.take(y0 + x0))
 
 
-def _first_fit(wish: Wish, room: _Room, strange: Bools) -> Placed | None:
+def _cells(px: Floats, count: int, inside: bool) -> Ints:
+    """Return in which cell each place is, or between which two; what may lie outside is brought to the edge."""
+    cells = (px / CELL_PX).astype(np.int64)
+    return cells if inside else np.minimum(np.maximum(cells, 0), count - 1)
+
+
+def _first_fit(wish: Wish, room: _Room) -> Placed | None:
     anchors = _anchors(wish, room.size_px)
     if not len(anchors):
         return None
-    around = _Around(_table(room.hard), _table(strange), _table(strange | room.named))
     for wording, width in enumerate(wish.widths_px):
-        corner = _best_corner(wish, width, anchors, room, around)
+        corner = _best_corner(wish, _spots(wish, width, anchors, room.size_px), room)
         if corner is not None:
-            return Placed(float(corner[0]), float(corner[1]), wording)
+            return Placed(*corner, wording)
     return None
 
 
-def _best_corner(wish: Wish, width_px: float, anchors: Floats, room: _Room, around: _Around) -> Floats | None:
-    corner, gap, cost = _candidates(wish, width_px, anchors)
-    extent = np.array([width_px, wish.height_px])
-    inside = np.all(corner >= _EDGE_PX, axis=1) & np.all(corner + extent <= np.array(room.size_px) - _EDGE_PX, axis=1)
-    corner, gap, cost = corner[inside], gap[inside], cost[inside]
-    free = _sums(around.hard, corner - 1, corner + extent + 1) == 0
-    if wish.at_points:
-        free &= gap <= _AT_POINT_PX
-    else:  # farther from its own line than from another it would name the wrong one
-        free &= _sums(around.strange, corner - gap[:, None], corner + extent + gap[:, None]) == 0
-    corner, cost = corner[free], cost[free]
-    if not len(corner):
+def _best_corner(wish: Wish, spots: _Spots, room: _Room) -> tuple[float, float] | None:
+    """Return left and top edge; what rules most spots out is asked first."""
+    spots = spots.where(spots.sums(room.hard, 1.0) == 0)
+    spots = spots.where(spots.sums(room.named, 1.0) == 0)
+    strange = room.strange(wish.line)
+    if not wish.at_points:  # farther from its own line than from another it would name the wrong one
+        spots = spots.where(spots.sums(strange, spots.gap) == 0)
+    if not spots.left.size:
         return None
-    far = corner + extent
+    cost = spots.cost.copy()
     if not wish.at_points:
-        cost = cost + 14.0 * (1 - far[:, 0] / room.size_px[0])  # names read best at the right end
-    cost += 12.0 * np.minimum(_sums(around.near, corner - _NEAR_PX, far + _NEAR_PX) / 15, 1)
-    cost += 16.0 * _sums(room.fills, corner, far) / (extent.prod() / CELL_PX**2)
-    return np.asarray(np.round(corner[np.argmin(cost)]))
+        cost += 14.0 * (1 - (spots.left + spots.width_px) / room.size_px[0])  # names read best at the right end
+    near = spots.sums(strange, _NEAR_PX) + spots.sums(room.named, _NEAR_PX)
+    cost += 12.0 * np.minimum(near / 15, 1)
+    cost += 16.0 * spots.sums(room.fills) / (spots.width_px * spots.height_px / CELL_PX**2)
+    best = np.argmin(cost)
+    return float(np.round(spots.left[best])), float(np.round(spots.top[best]))
 
 
-def _candidates(wish: Wish, width_px: float, anchors: Floats) -> tuple[Floats, Floats, Floats]:
-    """Return the corners (k, 2) of every side and gap at every anchor, their gaps and what speaks against them (k,)."""
-    sides = np.array([_SIDES[side] for side in wish.sides])
-    offset = sides[:, None, :2] * (width_px, wish.height_px) + sides[:, None, 2:4] * _GAPS_PX[None, :, None]
-    corners = anchors[:, None, None, :] + offset[None]
-    gap, cost = np.broadcast_to(_GAPS_PX, offset.shape[:2]), sides[:, None, 4] + 0.5 * _GAPS_PX
-    gaps, costs = (np.broadcast_to(part, corners.shape[:3]).reshape(-1) for part in (gap, cost))
-    return corners.reshape(-1, 2), gaps, costs
+def _spots(wish: Wish, width_px: float, anchors: Floats, size_px: tuple[float, float]) -> _Spots:
+    """Return every side and gap at every anchor that lies inside the frame."""
+    side = np.array([_SIDES[name] for name in wish.sides]).T[:, :, None]
+    gaps = _GAPS_PX[_GAPS_PX <= _AT_POINT_PX] if wish.at_points else _GAPS_PX
+    left = (anchors[:, 0, None] + (side[0] * width_px + side[2] * gaps).ravel()).ravel()
+    top = (anchors[:, 1, None] + (side[1] * wish.height_px + side[3] * gaps).ravel()).ravel()
+    inside = (left >= _EDGE_PX) & (left <= size_px[0] - _EDGE_PX - width_px)
+    inside &= (top >= _EDGE_PX) & (top <= size_px[1] - _EDGE_PX - wish.height_px)
+    use = np.flatnonzero(inside)
+    cost = (side[4] + 0.5 * gaps).ravel()
+    return _Spots(width_px, wish.height_px, left[use], top[use], gaps[use % gaps.size], cost[use % cost.size])
 
 
 def _anchors(wish: Wish, size: tuple[float, float]) -> Floats:
@@ -210,34 +254,26 @@ def _grown(cells: Bools) -> Bools:
     return tall
 
 
-def _take_box(cells: Bools, box: Floats) -> None:
-    left, top, right, bottom = np.floor(np.clip(box / CELL_PX, 0, 1e6)).astype(int)
-    cells[top : bottom + 1, left : right + 1] = True
+def _take_boxes(cells: Bools, boxes: Floats) -> None:
+    for left, top, right, bottom in np.clip(boxes / CELL_PX, 0, 1e6).astype(int).tolist():
+        cells[top : bottom + 1, left : right + 1] = True
 
 
-def _fill_cells(fills: Sequence[Floats], shape: tuple[int, int]) -> Floats:
-    """Return the share (0 to 1) by which cells lie inside filled bands."""
+def _fill_cells(fills: Sequence[Floats], shape: tuple[int, int]) -> Bools:
+    """Return which cells lie inside filled bands."""
     row, column = (np.arange(shape[0]) + 0.5) * CELL_PX, (np.arange(shape[1]) + 0.5) * CELL_PX
-    soft = np.zeros(shape)
+    soft = np.zeros(shape, dtype=bool)
     for fill in fills:
         top, bottom = (np.interp(column, fill[:, 0], fill[:, part], left=np.nan, right=np.nan) for part in (1, 2))
-        soft = np.maximum(soft, (row[:, None] >= top) & (row[:, None] <= bottom))
+        soft |= (row[:, None] >= top) & (row[:, None] <= bottom)
     return soft
 
 
-def _table(cells: Bools | Floats) -> Table:
+def _table(cells: Bools) -> Table:
     """Return the summed-area table, one row and column larger than the cells; whole numbers add up quickest."""
-    table = np.zeros((cells.shape[0] + 1, cells.shape[1] + 1), dtype=np.int32 if cells.dtype == bool else float)
+    table = np.zeros((cells.shape[0] + 1, cells.shape[1] + 1), dtype=np.int32)
     inside = table[1:, 1:]
     inside[:] = cells
     np.cumsum(inside, axis=0, out=inside)
     np.cumsum(inside, axis=1, out=inside)
     return table
-
-
-def _sums(table: Table, corner: Floats, far: Floats) -> Floats:
-    """Return the sum of the cells under each rectangle from `corner` (k, 2) to `far` (k, 2)."""
-    limit = table.shape[1] - 1, table.shape[0] - 1
-    x0, y0 = np.clip(np.floor(corner / CELL_PX), 0, limit).astype(int).T
-    x1, y1 = np.clip(np.floor(far / CELL_PX) + 1, 0, limit).astype(int).T
-    return np.asarray(table[y1, x1] - table[y0, x1] - table[y1, x0] + table[y0, x0])

@@ -148,9 +148,12 @@ class PlotPane(QFrame):
 
     def ask_and_export(self, suffix: str) -> None:
         """Ask where to, and write a picture of this kind (`png`, `svg`)."""
+        from app.widgets.invented import file_name
+
         stem = re.sub(r"\W+", "-", self.data.title.lower()).strip("-") or "plot"
+        name = file_name(f"{stem}.{suffix}")
         path, _kind = QFileDialog.getSaveFileName(
-            self, self.tr("Save the picture"), f"{stem}.{suffix}", f"{suffix.upper()} (*.{suffix})"
+            self, self.tr("Save the picture"), name, f"{suffix.upper()} (*.{suffix})"
         )
         if path:
             target = Path(path) if Path(path).suffix else Path(f"{path}.{suffix}")
@@ -176,7 +179,7 @@ class PlotPane(QFrame):
         self.picture_button.setAccessibleName(self.tr("Copy or save the picture"))
         boxes = QWidget()
         row = WrapRow(boxes)
-        row.setSpacing(2 * STEP_PX)
+        row.setSpacing(STEP_PX)
         for box in (self.bands_box, self.ground_box, self.warning_box):
             row.add(box)
         self._head = _Head(self.heading, boxes, self.picture_button)
@@ -190,6 +193,7 @@ class PlotPane(QFrame):
             canvas.customContextMenuRequested.connect(self._show_menu)
             self._make_menu(canvas)
             self._column.addWidget(canvas, 1)
+            QWidget.setTabOrder(self.picture_button, canvas)
             self._switch()
             self._show_data(canvas)
         return self._canvas

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
-from typing import Any
+from functools import cache
+from typing import Any, NamedTuple
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
@@ -24,8 +25,31 @@ READING = "measured_mm"
 Index = QModelIndex | QPersistentModelIndex
 ErrorText = Mapping[int, str] | Callable[[Mapping[str, Any]], str]
 
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+_RIGHT = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
 _ROOMY = 4  # so many columns fit beside the plot of the smallest window with titles of one line
 _REFUSED, _QUESTIONED, _OUTLIER = "✗", "?", "⚑"
+
+
+class Role:
+    """What Qt asks of a cell, as whole numbers: each is compared thousands of times a keystroke."""
+
+    DISPLAY = int(Qt.ItemDataRole.DisplayRole)
+    EDIT = int(Qt.ItemDataRole.EditRole)
+    ALIGNMENT = int(Qt.ItemDataRole.TextAlignmentRole)
+    TIP = int(Qt.ItemDataRole.ToolTipRole)
+    DESCRIPTION = int(Qt.ItemDataRole.AccessibleDescriptionRole)
+    FONT = int(Qt.ItemDataRole.FontRole)
+    INK = int(Qt.ItemDataRole.ForegroundRole)
+
+
+class Look(NamedTuple):
+    """What of a cell is painted; None for the font and the ink of the table."""
+
+    text: str
+    alignment: Qt.AlignmentFlag
+    font: QFont | None
+    ink: QColor | None
 
 
 class ReadingCells(QAbstractTableModel):
@@ -40,12 +64,15 @@ class ReadingCells(QAbstractTableModel):
     def __init__(self, columns: Sequence[Column], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.columns = tuple(columns)
-        self._rows: list[Row] = []
+        self._rows: list[Row] = []  # replaced by another list at a change, never changed in place
+        self._kept: list[Row] = []
+        self._kept_of = self._rows
         self._marks: dict[int, str] = {}
         self._errors: ErrorText = {}
         self._expected: dict[int, Expected] = {}
         self._foretells = False
         self._said: dict[tuple[int, str], str] = {}
+        self._covers: Callable[[Row], bool] | None = None
         self.unsaved = ""
         self.inch = False
 
@@ -75,7 +102,9 @@ class ReadingCells(QAbstractTableModel):
 
     def rows(self) -> list[Row]:
         """Return a copy of the rows, plain values only; `questioned` tells a reading whose question is open."""
-        return [cells.kept(row) for row in self._rows]
+        if self._kept_of is not self._rows:  # asked several times at each keystroke
+            self._kept_of, self._kept = self._rows, [cells.kept(row) for row in self._rows]
+        return [dict(row) for row in self._kept]
 
     def problem(self, row: int, key: str) -> str:
         """Return what is wrong with a cell, or nothing."""
@@ -83,8 +112,9 @@ class ReadingCells(QAbstractTableModel):
 
     def problems(self) -> list[tuple[int, str, str]]:
         """Return (row, key, sentence) of every cell that cannot be read; excluded rows do not count."""
+        typed = [column for column in self.columns if column.kind not in ("text", "shown")]
         found = [(place, column.key, cells.problem(row, column)) for place, row in enumerate(self._rows)
-                 if not row["excluded"] for column in self.columns]
+                 if not row["excluded"] for column in typed]
         return [entry for entry in found if entry[2]]
 
     def question(self, row: int) -> Question | None:
@@ -108,6 +138,12 @@ class ReadingCells(QAbstractTableModel):
     def is_empty(self, row: int) -> bool:
         """Whether a row still waits for its reading."""
         return self._rows[row][READING] is None and not self._rows[row]["raw"] and not self._rows[row]["excluded"]
+
+    def is_covered(self, row: int) -> bool:
+        """Whether a reading is in and not to be seen now; one that cannot be read always is."""
+        values = self._rows[row]
+        refused = values[READING] is None or (row, READING) in self._said
+        return self._covers is not None and not refused and self._covers(values)
 
     def is_excluded(self, row: int) -> bool:
         """Whether a reading is left out of the evaluation."""
@@ -137,7 +173,7 @@ class ReadingCells(QAbstractTableModel):
         """Return titles and row numbers."""
         if role == Qt.ItemDataRole.DisplayRole:
             return self._title(section) if orientation == Qt.Orientation.Horizontal else str(section + 1)
-        if role == Qt.ItemDataRole.TextAlignmentRole:
+        if role == Role.ALIGNMENT:
             numeric = orientation == Qt.Orientation.Vertical or self.columns[section].numeric
             return _alignment(numeric)
         return None
@@ -152,31 +188,50 @@ class ReadingCells(QAbstractTableModel):
         """Return text, alignment, font, ink and tool tip of a cell."""
         if not index.isValid():
             return None
-        row, column = self._rows[index.row()], self.columns[index.column()]
-        match role:
-            case Qt.ItemDataRole.DisplayRole:
-                return f"{self.sign(index.row(), column.key)} {self.text(index.row(), column.key)}".strip()
-            case Qt.ItemDataRole.EditRole:
-                return cells.edit_text(row, column)
-            case Qt.ItemDataRole.TextAlignmentRole:
-                return _alignment(column.numeric)
-            case Qt.ItemDataRole.ToolTipRole | Qt.ItemDataRole.AccessibleDescriptionRole:
-                tip, place = self._tip(index.row(), column), told_place(column.title, str(index.row() + 1))
-                return tip if role == Qt.ItemDataRole.ToolTipRole else f"{place}\n{tip}".strip()
-            case Qt.ItemDataRole.FontRole:
-                return _font(column.numeric, row["excluded"])
-            case Qt.ItemDataRole.ForegroundRole:
-                return self._ink(index.row(), column)
-        return None
+        place, column = index.row(), self.columns[index.column()]
+        told: Any = None
+        match int(role):
+            case Role.DISPLAY:
+                told = f"{self._sign(place, column)} {self._text(place, column)}".strip()
+            case Role.EDIT:
+                told = self._edit_text(place, column)
+            case Role.ALIGNMENT:
+                told = _alignment(column.numeric)
+            case Role.TIP:
+                told = self._tip(place, column)
+            case Role.DESCRIPTION:
+                told = f"{told_place(column.title, str(place + 1))}\n{self._tip(place, column)}".strip()
+            case Role.FONT:
+                told = _font(column.numeric, self._rows[place]["excluded"])
+            case Role.INK:
+                told = self._ink(place, column, self._sign(place, column))
+        return told
+
+    def look(self, row: int, column: int) -> Look:
+        """Return what of a cell is painted; `data` tells the same by role."""
+        shown = self.columns[column]
+        sign, text = self._sign(row, shown), self._text(row, shown)
+        font = _font(shown.numeric, self._rows[row]["excluded"])
+        return Look(f"{sign} {text}" if sign else text, _alignment(shown.numeric), font, self._ink(row, shown, sign))
 
     def text(self, row: int, key: str) -> str:
         """Return the text of a cell as a person reads it, without its sign."""
-        if key == "expected":
+        return self._text(row, self.column(key))
+
+    def _text(self, row: int, column: Column) -> str:
+        if column.key == "expected":
             return self._expected_text(row)
-        if key != "error":
-            return cells.plain_text(self._rows[row], self.column(key))
+        if column.key == READING and self.is_covered(row):
+            return self.tr("kept")
+        if column.key != "error":
+            return cells.plain_text(self._rows[row], column)
         text = self._errors(self._rows[row]) if callable(self._errors) else self._errors.get(row, "")
-        return inch_numbers(text) if self.column(key).inch else text
+        return inch_numbers(text) if column.inch else text
+
+    def _edit_text(self, row: int, column: Column) -> str:
+        """Return the text to edit; nothing for a reading that is not to be seen: it is typed anew."""
+        hidden = column.key == READING and self.is_covered(row)
+        return "" if hidden else cells.edit_text(self._rows[row], column)
 
     def _expected_text(self, row: int) -> str:
         """Return what is expected, hidden until the reading is in, so that nobody reads what he expects."""
@@ -185,11 +240,11 @@ class ReadingCells(QAbstractTableModel):
             return ""
         return expected.text.removesuffix(f" {self.length_unit}")
 
-    def sign(self, row: int, key: str) -> str:
+    def _sign(self, row: int, column: Column) -> str:
         """Return the sign before a cell's text: refused, questioned, flagged, or nothing."""
-        if self.problem(row, key):
+        if self._said.get((row, column.key)) or cells.problem(self._rows[row], column):
             return _REFUSED
-        if key != READING:
+        if column.key != READING:
             return ""
         if self.question(row):
             return _QUESTIONED
@@ -204,24 +259,26 @@ class ReadingCells(QAbstractTableModel):
             says.append(self.tr("Excluded: {reason}").format(reason=values["reason"]))
         if column.key == READING:
             says += [cells.question_text(question, self.inch) if question else "", self.mark(row)]
+            if self.is_covered(row):
+                says.append(self.tr("Kept; hidden until all judges have scored."))
             length = cells.read_length(values["raw"], READING) if column.kind == "length" else None
             if length and (length.unit != self.length_unit or length.mm != values[READING]):
                 unit = " mm" if self.inch and values["raw"][-1:].isdigit() else ""
                 says.append(self.tr("typed as {text}").format(text=values["raw"] + unit))
         return "\n".join(line for line in says if line) or ("" if column.numeric else cells.plain_text(values, column))
 
-    def _ink(self, row: int, column: Column) -> QColor | None:
-        if self.sign(row, column.key):
+    def _ink(self, row: int, column: Column, sign: str) -> QColor | None:
+        if sign:
             return QColor(tokens().warning)
         quiet = self._rows[row]["excluded"] or column.key == "expected"
         return QColor(tokens().quiet) if quiet else None
 
 
 def _alignment(numeric: bool) -> Qt.AlignmentFlag:
-    side = Qt.AlignmentFlag.AlignRight if numeric else Qt.AlignmentFlag.AlignLeft
-    return side | Qt.AlignmentFlag.AlignVCenter
+    return _RIGHT if numeric else _LEFT
 
 
+@cache
 def _font(numeric: bool, excluded: bool) -> QFont | None:
     if not numeric and not excluded:
         return None

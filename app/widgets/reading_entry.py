@@ -5,7 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QElapsedTimer, QModelIndex, Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from app.gaugenames import shown_name
+from app.rownames import shown_name
 from app.widgets.entryline import EntryLine
 from app.widgets.fields import number_text
 from app.widgets.reading_rows import question_text
@@ -54,7 +54,7 @@ class ReadingEntry(QWidget):
         self._says.setTextFormat(Qt.TextFormat.PlainText)
         self._says.setMinimumHeight(self._says.fontMetrics().height())
         self._keys.setObjectName("quiet")
-        self._keys.setText(self.tr("Enter keeps, goes on   − back   * skip   / flag   + again"))
+        self._name_keys(signs_wait=False)
         self._keys.setWordWrap(True)
         head = QHBoxLayout()
         head.addWidget(self._where, 1)
@@ -84,6 +84,7 @@ class ReadingEntry(QWidget):
         self._line.flagged.connect(self._flag)
         self._line.repeated.connect(self._repeat)
         self._line.block_pasted.connect(self._paste)
+        self._line.dropped.connect(self._drop)
         self._show_expected.toggled.connect(self._model.foretell)
         self._show_expected.toggled.connect(self._refresh)
         for button in self._answers:
@@ -178,6 +179,8 @@ class ReadingEntry(QWidget):
     def _kept_echo(self, row: int, expected: str) -> str:
         if self._model.is_empty(row) or self._model.unsaved:
             return self._model.unsaved
+        if self._model.is_covered(row):
+            return self.tr("Kept {name}").format(name=self._name(row))
         kept = self.tr("Kept {name}: {reading} {unit}").format(
             name=self._name(row), reading=self._model.text(row, READING), unit=self._unit()).rstrip()
         return self.tr("{kept}, expected {expected}").format(kept=kept, expected=expected) if expected else kept
@@ -185,7 +188,7 @@ class ReadingEntry(QWidget):
     def _go_on(self, row: int, echo: str = "") -> None:
         """Go to the next reading that is missing."""
         following = self._model.next_empty(row)
-        if following is None and echo:
+        if following is None and echo and self._model.rowCount() > 1:
             echo = self.tr("{echo}. All {count} readings are in.").format(echo=echo, count=self._model.rowCount())
         self._table.go_to(row if following is None else following)
         self._echo = echo
@@ -209,6 +212,11 @@ class ReadingEntry(QWidget):
     def _paste(self, text: str) -> None:
         self._table.paste_readings(text)
 
+    def _drop(self) -> None:
+        """Show again what stood here before something was typed over it."""
+        self._line.setModified(False)
+        self._refresh()
+
     def _answer_clicked(self) -> None:
         """Take the answer on the button: as typed, or the length it names."""
         button = self.sender()
@@ -225,9 +233,10 @@ class ReadingEntry(QWidget):
             self._where.setText(self.tr("No readings are planned yet."))
             self._tell("", "")
             return
-        self._where.setText(self._place_text())
-        self._line.setAccessibleName(self._place_text())
-        self._line.let_signs_wait(self._may_be_negative())
+        place = self._place_text()
+        self._where.setText(place)
+        self._line.setAccessibleName(place)
+        self._name_keys(signs_wait=self._may_be_negative())
         if not self._line.isModified():
             self._line.show_reading(self._shown_reading())
         question = self._model.question(self._row)
@@ -240,13 +249,17 @@ class ReadingEntry(QWidget):
         self._tell(problem or now or self._echo, "question" if problem else "quiet")
 
     def _shown_reading(self) -> str:
-        """Return the reading as the line shows it, with what is needed to type it again."""
+        """Return the reading as the line shows it, with what is needed to type it again; nothing of a hidden one."""
+        if self._model.is_covered(self._row):
+            return ""
         return self._model.text(self._row, READING)
 
     def _row_text(self) -> str:
         """Return what is expected here, once a reading is in or where the switch is on."""
         if self._model.is_excluded(self._row):
             return self.tr("Excluded: {reason}").format(reason=self._model.values(self._row)["reason"])
+        if self._model.is_covered(self._row):
+            return self.tr("Kept; hidden until all judges have scored. Type it anew to change it.")
         if self._model.is_empty(self._row) and not self._show_expected.isChecked():
             return ""
         expected = self._model.expected(self._row)
@@ -257,6 +270,8 @@ class ReadingEntry(QWidget):
     def _tell(self, text: str, tone: str) -> None:
         self._says.setText(text)
         self._line.setAccessibleDescription(text if tone == "question" else "")
+        if self._says.objectName() == tone and self._line.objectName():
+            return
         self._line.setProperty("wrong", tone == "question")
         for widget, name in ((self._says, tone), (self._line, "entry")):
             widget.setObjectName(name)
@@ -265,6 +280,8 @@ class ReadingEntry(QWidget):
 
     def _offer(self, suggestions_mm: list[float] | None) -> None:
         """Show the answers to a question as buttons; None hides them."""
+        if suggestions_mm is None and self._answer_row.isHidden():
+            return
         self._answer_row.setVisible(suggestions_mm is not None)
         self._keys.setVisible(suggestions_mm is None)
         keep = self.tr("Keep {reading}  (Enter)").format(reading=self._model.text(self._row, READING))
@@ -275,6 +292,16 @@ class ReadingEntry(QWidget):
             button.setVisible(place < len(texts))
             button.setText(texts[place] if place < len(texts) else "")
             button.setShortcut(f"Alt+{_DIGITS[place - 1]}" if 0 < place < len(texts) else "")
+
+    def _name_keys(self, *, signs_wait: bool) -> None:
+        """Say the keys; where readings may be negative a sign alone is taken for a command only with Enter."""
+        if self._keys.text() and signs_wait == self._line.signs_wait:
+            return
+        self._line.let_signs_wait(signs_wait)
+        waiting = self.tr("Enter keeps, goes on   ↑ back   * skip   / flag   + Enter again")
+        plain = self.tr("Enter keeps, goes on   − back   * skip   / flag   + again")
+        keys = (waiting if signs_wait else plain).split("   ")
+        self._keys.setText("   ".join(key.replace(" ", "\N{NO-BREAK SPACE}") for key in keys))
 
     def _place_text(self) -> str:
         return self.tr("{number} of {count}: {name}").format(

@@ -10,11 +10,12 @@ import csv
 import math
 import re
 from collections.abc import Mapping, Sequence
+from functools import lru_cache
 from typing import Any
 
 from PySide6.QtCore import QLocale
 
-from app.gaugenames import shown_name, typed_name
+from app.rownames import shown_name, typed_name
 from app.units import inch_digits, inch_sentence, with_unit
 from app.widgets.fields import local_text, number_text
 from app.widgets.reading_columns import Column, Expected, read_number, tidy
@@ -71,6 +72,7 @@ def _number_or_none(text: str, column: Column) -> float | None:
         return None
 
 
+@lru_cache(maxsize=4096)  # each cell asks again for every paint
 def read_length(text: str, key: str) -> Length | None:
     """Return the length, or None where the text is empty or cannot be read."""
     try:

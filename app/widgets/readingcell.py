@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QSize, Qt
-from PySide6.QtGui import QBrush, QColor, QPainter
+from PySide6.QtGui import QBrush, QColor, QPainter, QPalette
 from PySide6.QtWidgets import (
     QAbstractItemDelegate,
     QComboBox,
@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from app.theme import tokens
 
 PADDING_PX = 4
-_TINT_ALPHA = 36
+TINT_ALPHA = 36
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -30,16 +30,29 @@ class ReadingCell(QStyledItemDelegate):
         cell = QStyleOptionViewItem(option)
         self.initStyleOption(cell, index)
         table, style = option.widget, option.widget.style()
-        style.drawPrimitive(QStyle.PrimitiveElement.PE_PanelItemViewItem, cell, painter, table)
-        here = isinstance(table, QTableView) and index.row() == table.currentIndex().row()
-        if here and not cell.state & QStyle.StateFlag.State_Selected:
+        if cell.state & QStyle.StateFlag.State_Selected:
+            style.drawPrimitive(QStyle.PrimitiveElement.PE_PanelItemViewItem, cell, painter, table)
+        elif isinstance(table, QTableView) and index.row() == table.currentIndex().row():
             tint = QColor(tokens().accent)
-            tint.setAlpha(_TINT_ALPHA)
+            tint.setAlpha(TINT_ALPHA)
             painter.fillRect(cell.rect, tint)
             cell.backgroundBrush = QBrush()
             cell.features &= ~QStyleOptionViewItem.ViewItemFeature.Alternate
         cell.rect = cell.rect.adjusted(PADDING_PX, 0, -PADDING_PX, 0)
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, cell, painter, table)
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:
+        """Fill in what the model says of a cell, asked at once: Qt would come back to Python for each role."""
+        look = index.model().look(index.row(), index.column())  # type: ignore[attr-defined]
+        option.index = index  # type: ignore[assignment]
+        option.features |= QStyleOptionViewItem.ViewItemFeature.HasDisplay
+        option.text, option.displayAlignment = look.text, look.alignment
+        if look.font is not None:
+            option.font = look.font.resolve(option.font)
+        if look.ink is not None:
+            palette = option.palette
+            palette.setBrush(QPalette.ColorRole.Text, look.ink)
+            option.palette = palette
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Ask for the room of the text and its distance from the edges."""

@@ -5,7 +5,7 @@ A page reads it with `rows()` and answers with marks, errors, expected values an
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, Qt, Signal
@@ -54,24 +54,36 @@ class ReadingsModel(ReadingCells):
 
     def set_marks(self, marks: Mapping[int, str]) -> None:
         """Flag readings by row, each with its reason in words."""
-        self._marks = dict(marks)
-        self._refresh()
+        if marks != self._marks:
+            self._marks = dict(marks)
+            self._refresh()
 
     def set_error_text(self, texts: ErrorText) -> None:
         """Give the column `error` its texts, by row or as a function of the row."""
         self._errors = texts if callable(texts) else dict(texts)
         self._refresh()
 
-    def set_expected(self, expected: Mapping[int, Expected]) -> None:
-        """Say by row what the other readings predict: new readings are questioned against it, open questions anew."""
+    def set_expected(self, expected: Mapping[int, Expected]) -> bool:
+        """Say by row what the other readings predict: new readings are questioned against it, open questions anew.
+
+        Returns whether a question fell away by it: that reading counts from now on.
+        """
+        before, known = self._rows, self._expected
         self._expected = dict(expected)
         self._rows = [cells.asked(row, self._expected.get(place)) if row["question"] else row
-                      for place, row in enumerate(self._rows)]
-        self._refresh()
+                      for place, row in enumerate(before)]
+        if self._expected != known or self._rows != before:
+            self._refresh()
+        return any(old["question"] and not new["question"] for old, new in zip(before, self._rows, strict=True))
 
     def foretell(self, foretells: bool) -> None:
         """Show in the column `expected` what is expected of readings that are not in yet, too."""
         self._foretells = foretells
+        self._refresh()
+
+    def cover(self, covers: Callable[[Row], bool] | None) -> None:
+        """Show of readings for which this is true only that they are kept; None shows all."""
+        self._covers = covers
         self._refresh()
 
     def show_problem(self, row: int | None, key: str, message: str) -> bool:
@@ -84,8 +96,9 @@ class ReadingsModel(ReadingCells):
 
     def clear_problems(self) -> None:
         """Take away the problems the page has found."""
-        self._said = {}
-        self._refresh()
+        if self._said:
+            self._said = {}
+            self._refresh()
 
     # Changes, each one undo step
 
@@ -231,7 +244,7 @@ class ReadingsModel(ReadingCells):
         """Take an edit from the table; text that is already there is no edit."""
         if role != Qt.ItemDataRole.EditRole or not index.isValid():
             return False
-        row, column = self._rows[index.row()], self.columns[index.column()]
-        if str(value).strip() != cells.edit_text(row, column):
+        column = self.columns[index.column()]
+        if str(value).strip() != self._edit_text(index.row(), column):
             self.edit(index.row(), column.key, str(value))
         return True

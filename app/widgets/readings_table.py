@@ -30,7 +30,7 @@ from app.widgets.reasonbar import ReasonBar
 ROW_PX = 25
 _SHORT_PX = 48
 _NO_DECIMALS = 100.0
-_MOST_PX, _NAME_PX = 380, 76  # that the table asks for, and a name in it: the picture beside it needs room too
+_MOST_PX, _NAME_PX = 384, 110  # that the table asks for, and a name in it: the picture beside it needs room too
 _ROWS_MEASURED = 40
 _INCHES = {READING: "⚑ 0,0000", "expected": "00,00000 ± 0,0000", "error": "−0,00000"}
 Index = QModelIndex | QPersistentModelIndex
@@ -101,8 +101,7 @@ class ReadingsTable(QTableView):
         needed = sum(width for place, width in enumerate(self._needed) if not self.isColumnHidden(place))
         beside = self.verticalHeader().sizeHint().width() + self.verticalScrollBar().sizeHint().width()
         least = super().minimumSizeHint()
-        wanted = needed + beside if needed + beside <= _MOST_PX else 0
-        return QSize(max(least.width(), wanted), least.height())
+        return QSize(max(least.width(), min(needed + beside, _MOST_PX)), least.height())
 
     def setColumnHidden(self, column: int, hide: bool) -> None:
         """Ask for the room of the columns in sight only."""

@@ -11,6 +11,7 @@ from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QTextEdit, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX, tokens
+from app.widgets.invented import marked_text
 from app.widgets.resulttext import SIGNS, CardData, Paragraph, headed, write_card
 from app.widgets.wraprow import WrapRow
 from app.words import shown
@@ -84,6 +85,11 @@ class ResultCard(QFrame):
         self.body.most_lines = lines
         self.body.updateGeometry()
 
+    def add_at_head(self, button: QPushButton) -> None:
+        """Add a button at the end of the head; Tab comes to it before the text."""
+        self.head.addWidget(button)
+        QWidget.setTabOrder(self.copy_button, button)
+
     def text(self) -> str:
         """Return the card as plain text: what "Copy text" yields."""
         if self.card is None:
@@ -94,7 +100,7 @@ class ResultCard(QFrame):
 
     def copy_text(self) -> None:
         """Put the card on the clipboard as plain text."""
-        QGuiApplication.clipboard().setText(self.text())
+        QGuiApplication.clipboard().setText(marked_text(self.text()))
 
     def changeEvent(self, event: QEvent) -> None:
         """Follow the theme and the font."""
@@ -150,6 +156,7 @@ class _Body(QTextEdit):
         self._empty_text = ""
         self._gap_px, self._fits = _ROOMY_PX, True
         self._filled_px = 0
+        self._heights: dict[tuple[str, int], float] = {}  # of the present text with roomy gaps, by font and width
         self.most_lines = _FEWEST_LINES
         self.setReadOnly(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
@@ -173,6 +180,7 @@ class _Body(QTextEdit):
     def write(self, card: CardData | None, empty_text: str) -> None:
         """Write the card anew."""
         self._card, self._empty_text = card, empty_text
+        self._heights = {}
         self._gap_px, self._fits = self._fitting()
         self._fill()
         self._show_bar()
@@ -211,11 +219,15 @@ class _Body(QTextEdit):
         self.setVerticalScrollBarPolicy(policy.ScrollBarAlwaysOff if self._fits else policy.ScrollBarAsNeeded)
 
     def _measured(self, gap_px: float) -> float:
-        document = QTextDocument()
+        """Return the height of the text; asked again and again by the layout, so it is worked out once a width."""
         across = self.contentsRect().width()
-        write_card(document, self._card, self._empty_text, gap_px, self.font(), tokens(), across)
-        document.setTextWidth(across)
-        return document.size().height()
+        asked = self.font().key(), across
+        if asked not in self._heights:
+            document = QTextDocument()
+            write_card(document, self._card, self._empty_text, _ROOMY_PX, self.font(), tokens(), across)
+            document.setTextWidth(across)
+            self._heights[asked] = document.size().height()
+        return self._heights[asked] - (_ROOMY_PX - gap_px) * (self._card.gaps if self._card else 0)
 
     def _fill(self) -> None:
         self._filled_px = self._words_px()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import groupby
@@ -34,6 +35,8 @@ SIGNS: dict[str, str] = {"plain": "•", "good": "✓", "warning": "!", "unknown
 _SIGN_PX = 18.0
 _SPARE_PX = 4.0  # beside the longest word of a remark, or it would be broken
 _SHORT_REMARK, _PARTED_PX = 15, 6.0  # letters that fit beside the numbers in the smallest window; the gap below others
+_UNIT = r"%|‰|°|[µmck]?m[²³]?\b|[mk]?g\b|rad\b|steps/mm|(?:ms|min|[shKNVA]|k?Hz)\b"
+_NUMBER_AND_UNIT = re.compile(rf"(?<=\d) (?={_UNIT})|(?<=[\w°]) (?=±)|(?<=[±×]) (?=\d)|(?<=\d) (?=×)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +62,11 @@ class CardData:
     can_keep: bool = True
     why_not: str = ""
     mind: tuple[str, ...] = ()
+
+    @property
+    def gaps(self) -> int:
+        """How many gaps it is written with: above each paragraph but the first, and above the rows."""
+        return max(len(self.paragraphs) - 1, 0) + bool(self.rows)
 
     def in_inch(self) -> CardData:
         """Return the card with its lengths in inch; `mind` stays, for it is kept with the trial as it is said in mm."""
@@ -114,7 +122,12 @@ def _write_paragraph(cursor: QTextCursor, paragraph: Paragraph, theme: Tokens, g
     cursor.insertText(f"{SIGNS[paragraph.tone]}\t", _ink(colour, bold=True))
     if paragraph.head:
         cursor.insertText(f"{headed(paragraph)} ", _ink(colour, bold=True))
-    cursor.insertText(shown(paragraph.text), _ink(theme.ink))
+    cursor.insertText(_in_one_line(shown(paragraph.text)), _ink(theme.ink))
+
+
+def _in_one_line(text: str) -> str:
+    """Return a sentence whose lines do not break between a number, its ± and its unit."""
+    return _NUMBER_AND_UNIT.sub("\N{NO-BREAK SPACE}", text)
 
 
 def headed(paragraph: Paragraph) -> str:
@@ -140,7 +153,7 @@ def _write_rows(
     for index, (label, number, rest, _remark) in enumerate(cells):
         if not rest:
             table.mergeCells(index, 1, 1, 2)
-        _write_cell(table.cellAt(index, 0), label, _ink(theme.quiet))
+        _write_cell(_apart(table.cellAt(index, 0)), label, _ink(theme.quiet))
         _write_cell(table.cellAt(index, 1), number, _ink(theme.ink), right=bool(rest))
         if rest:
             _write_cell(table.cellAt(index, 2), rest, _ink(theme.ink))
@@ -150,6 +163,14 @@ def _write_rows(
     after.setLineHeight(1, QTextBlockFormat.LineHeightTypes.FixedHeight.value)
     cursor.movePosition(QTextCursor.MoveOperation.End)
     cursor.setBlockFormat(after)
+
+
+def _apart(cell: QTextTableCell) -> QTextTableCell:
+    """Keep a label from touching its value."""
+    spaced = cell.format().toTableCellFormat()
+    spaced.setRightPadding(STEP_PX)
+    cell.setFormat(spaced)
+    return cell
 
 
 def _part_remarks(table: QTextTable, remarks: list[str]) -> None:
@@ -164,9 +185,13 @@ def _part_remarks(table: QTextTable, remarks: list[str]) -> None:
 
 
 def _write_remarks(table: QTextTable, remarks: list[str], ink: QTextCharFormat) -> None:
-    """Write the last column; a remark that several rows share is said once beside all of them."""
+    """Write the last column; a long remark that several rows share is said once beside all of them."""
     for remark, rows in groupby(range(len(remarks)), key=remarks.__getitem__):
         first, *others = rows
+        if len(remark) <= _SHORT_REMARK:
+            for row in (first, *others):
+                _write_cell(table.cellAt(row, 3), remark, ink)
+            continue
         if others:
             table.mergeCells(first, 3, len(others) + 1, 1)
         _write_cell(table.cellAt(first, 3), remark, ink)
@@ -183,28 +208,33 @@ def _column_widths(
 ) -> list[QTextLength]:
     """Return fixed widths of the first three columns: a value in words must not push the numbers aside.
 
-    Where the words of the remarks would not fit beside them, labels go on in a second line, then values in words.
+    Where the words of the remarks would not fit beside them, values in words go on in a second line, then labels.
     """
     wide = measure.horizontalAdvance
     label = max(wide(row[0]) for row in cells)
     number = max((wide(row[1]) for row in cells if row[2]), default=0.0)
     told = max((wide(row[2]) for row in cells), default=0.0)
     rest = max(told, *(wide(row[1]) - number for row in cells if not row[2]), 0.0)
-    words = max((_longest_word(row[3], wide) for row in cells), default=0.0)
+    words = max((_widest_part(row[3], wide) for row in cells), default=0.0)
     beside = words + STEP_PX + _SPARE_PX if words else 0.0
-    lacking = label + STEP_PX + number + rest + beside + 3 - width_px
+    lacking = label + STEP_PX + number + rest + beside + 4 - width_px
     least = max(_longest_word(row[0], wide) for row in cells)
     if lacking > 0:
-        shorter = max(label - lacking, least)
-        rest = max(rest - max(lacking - (label - shorter), 0.0), told, _least_rest(cells, wide) - number)
-        label = shorter
-    fixed = (math.ceil(label) + STEP_PX, math.ceil(number) + 1, math.ceil(rest) + STEP_PX)
+        narrower = min(rest, max(rest - lacking, told, _least_rest(cells, wide) - number))
+        label = min(label, max(label - (lacking - (rest - narrower)), least))
+        rest = narrower
+    fixed = (math.ceil(label) + STEP_PX + 1, math.ceil(number) + 1, math.ceil(rest) + (STEP_PX if words else 0))
     kinds = QTextLength.Type
     return [*(QTextLength(kinds.FixedLength, max(w, 1)) for w in fixed), QTextLength(kinds.VariableLength, 0)]
 
 
 def _least_rest(cells: list[tuple[str, str, str, str]], wide: Callable[[str], float]) -> float:
     return max((_longest_word(row[1], wide) for row in cells if not row[2]), default=0.0)
+
+
+def _widest_part(remark: str, wide: Callable[[str], float]) -> float:
+    """Return the width below which a remark is broken where it should not be: a short one not at all."""
+    return wide(remark) if len(remark) <= _SHORT_REMARK else _longest_word(remark, wide)
 
 
 def _longest_word(text: str, wide: Callable[[str], float]) -> float:

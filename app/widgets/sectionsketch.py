@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from app.theme import tokens
 from app.widgets.fields import number_text
+from app.widgets.roles import told_as_picture
 
 _HEIGHT_PX = 76
 _RADIUS_PX = 24.0
@@ -16,6 +17,7 @@ _MOST_SHARE = 0.45
 _JAW_PX = 16.0
 
 
+@told_as_picture
 class SectionSketch(QWidget):
     """Draws the nominal circle dashed, the ellipse of a pair over it, and two jaws."""
 

@@ -19,6 +19,7 @@ _TOP_PX, _FOOT_PX = 22, 22
 _MOST_ROW_PX, _LEAST_NAMED_PX = 30.0, 11.0
 _NAME_PX = 92
 _ISLANDS = (0, 1, 2, 3)  # data colours, one an island; its number stands at the names too
+_STYLES = (Qt.PenStyle.SolidLine, Qt.PenStyle.DashLine, Qt.PenStyle.DotLine, Qt.PenStyle.DashDotLine)  # as well
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,12 +87,11 @@ class ShopPane(DataPicture):
         assert self.data is not None
         from_y, to_y = machines.rows(), lots.rows()
         for machine, lot, prints in self.data.links:
-            island = machines.shares[machine].island
-            colour = QColor(theme.series[_ISLANDS[(island or 0) % len(_ISLANDS)]])
+            island = (machines.shares[machine].island or 0) % len(_ISLANDS)
+            colour = QColor(theme.series[_ISLANDS[island]])
             picked = machines.shares[machine].picked and lots.shares[lot].picked
-            colour.setAlphaF(0.9 if picked else 0.45)
-            style = Qt.PenStyle.SolidLine if not island else Qt.PenStyle.DashLine
-            painter.setPen(QPen(colour, min(1.0 + 0.7 * (prints - 1), 5.0) + (1.0 if picked else 0.0), style))
+            wide = min(1.0 + 0.7 * (prints - 1), 5.0) + (1.0 if picked else 0.0)
+            painter.setPen(QPen(colour, wide, _STYLES[island]))
             painter.drawLine(QPointF(machines.inner + 4, from_y[machine]), QPointF(lots.inner - 4, to_y[lot]))
 
 
@@ -170,7 +170,9 @@ class _Side:
         ghost.setAlphaF(0.18)
         low, high = self.x(share.prior_percent - share.prior_half_percent), self.x(
             share.prior_percent + share.prior_half_percent)  # fmt: skip
-        painter.fillRect(QRectF(low, y - thick, high - low, 2 * thick), ghost)
+        painter.setPen(QPen(QColor(theme.box), 1))
+        painter.setBrush(ghost)
+        painter.drawRect(QRectF(low, y - thick, high - low, 2 * thick))
         colour = QColor(theme.series[0 if self._left else 1])
         painter.setPen(QPen(colour, 2))
         ends = self.x(share.percent - share.U_percent), self.x(share.percent + share.U_percent)

@@ -10,7 +10,6 @@ from PySide6.QtGui import QColor, QPainter, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from app.theme import Tokens
-from app.units import inch_numbers
 from app.widgets.picturepane import PicturePane
 
 _LARGE, _SMALLER = 100.0, 10.0
@@ -59,7 +58,7 @@ class SkewPane(PicturePane):
         self.data = replace(data, lit=self.data.lit, lit_text=self.data.lit_text)
         self._why = ""
         if self.inch:
-            first, second = (_after_colon(text) for text in data.diagonals)
+            first, second = (self.in_unit(text) for text in data.diagonals)
             self.data = replace(self.data, lines=tuple(map(self.in_unit, data.lines)), diagonals=(first, second))
         self.describe(data.summary)
         self.refresh()
@@ -68,6 +67,7 @@ class SkewPane(PicturePane):
         """Show the axes with the sign convention, without an angle; and what is wrong, if anything."""
         self.show_skew(SkewData(self.data.plane, self.data.pillars))
         self._why = why
+        self.describe(self.hint())
         self.refresh()
 
     def light(self, plane: str, diagonal: str, text: str, *, pillars: bool) -> None:
@@ -136,7 +136,7 @@ class SkewPane(PicturePane):
             line = QLineF(corners[start], corners[end])
             painter.drawLine(line)
             text = self.data.diagonals[number - 1]
-            at = line.pointAt(0.8 if number == 1 else 0.2)
+            at = line.pointAt(0.8)  # one above the other at the right, where each has room
             box = QRectF(painter.fontMetrics().boundingRect(text)).adjusted(-4, -1, 4, 1)
             box.moveCenter(at)
             painter.fillRect(box, QColor(theme.card))
@@ -187,9 +187,3 @@ class SkewPane(PicturePane):
             box.setTop(painter.boundingRect(box, flags, text).bottom() + 8)
         font.setBold(False)
         painter.setFont(font)
-
-
-def _after_colon(text: str) -> str:
-    """Return "1: 113.14" with its length in inch."""
-    name, colon, length = text.partition(": ")
-    return f"{name}{colon}{inch_numbers(length)}"

@@ -24,6 +24,7 @@ _RULER_SHARE = 0.25  # of the width, at most
 _STRAND_MM = 8.0  # a strand is drawn as a heap of this width
 _STRANDS_ROOM_MM = 14.0
 _LEAST_EDGED_PX, _EDGES_PX = 3.0, 1.6
+_TRAVEL_DASHES = (5.0, 4.0)
 _ZOOM = 1.25  # by step
 _MOST_ZOOM = 40.0
 _ZOOM_KEYS = {"+": 1, "=": 1, "-": -1, "−": -1, "0": 0}
@@ -55,6 +56,7 @@ class ToolpathPane(PicturePane):
         self.travels = self.add_switch(self.tr("Tra&vels"), on=False)
         self._switches.insert(0, self.layer, shares=True)
         self._switches.insert(1, self.layer_text)
+        QWidget.setTabOrder(self.picture_button, self.layer)
         self._path: Toolpath | None = None
         self._bed = Bed()
         self._layers: list[float] = []
@@ -78,8 +80,9 @@ class ToolpathPane(PicturePane):
         self.layer.setEnabled(len(self._layers) > 1)
         if at_top:
             self.layer.setValue(self.layer.maximum())
-        self.describe(self.tr("{title}, {parts} parts, {layers} layers").format(
-            title=shown(path.title), parts=len(path.parts), layers=len(self._layers)))
+        says = self.tr("{title}. Parts: {parts}; layers: {layers}; filament: {length} mm.")
+        self.describe(says.format(title=shown(path.title), parts=len(path.parts), layers=max(len(self._layers), 1),
+                                  length=number_text(path.commanded_mm(), 0)))  # fmt: skip
         self._show_layer()
 
     def show_nothing(self, why: str = "") -> None:
@@ -260,7 +263,9 @@ class ToolpathPane(PicturePane):
         assert self._path is not None
         moves = self._path.moves
         z = self._layers[self.layer.value() - 1] if self._layers else None
-        painter.setPen(QPen(QColor(theme.warning), 1, Qt.PenStyle.DashLine))
+        pen = QPen(QColor(theme.warning), 1)
+        pen.setDashPattern(_TRAVEL_DASHES)
+        painter.setPen(pen)
         x, y = moves.x_mm.tolist(), moves.y_mm.tolist()
         here = (moves.part < 0) & ((moves.z_mm == z) if z is not None else True)
         for row in here.nonzero()[0].tolist():

@@ -119,6 +119,7 @@ class TrialForm(QWidget):
             for button in buttons:
                 if (locked == (button is self.new_button)) is visible:
                     button.setVisible(visible)
+        self.setFocusProxy(self.new_button if locked else self.entry)
         if locked:
             self.new_button.setFocus()
 

@@ -13,18 +13,24 @@ from core.records.rows import Trial, TrialState
 
 
 class TrialPicker(ChoiceField):
-    """`changed` follows a choice made by a person; to look at another trial is no edit."""
+    """`changed` follows a choice made by a person; to look at another trial is no edit.
+
+    Attributes:
+        kept: the trials to choose from, without their readings.
+    """
 
     is_entry = False
-    elision = Qt.TextElideMode.ElideMiddle  # number and time tell trials of a day apart
+    elision = Qt.TextElideMode.ElideRight  # the number alone tells a trial from all others
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent=parent)
+        self.kept: tuple[Trial, ...] = ()
         self.offer(())
 
     def offer(self, trials: Sequence[Trial]) -> None:
         """List the kept ones of these trials; chosen are the readings in progress."""
-        kept = [(str(trial.id), _text(trial)) for trial in trials if trial.state is TrialState.KEPT]
+        self.kept = tuple(trial for trial in trials if trial.state is TrialState.KEPT)
+        kept = [(str(trial.id), _text(trial)) for trial in self.kept]
         with QSignalBlocker(self):
             self.set_choices([("", self.tr("in progress")), *kept])
             self.set_value("")
@@ -33,6 +39,13 @@ class TrialPicker(ChoiceField):
         """Show a trial as the chosen one."""
         with QSignalBlocker(self):
             self.set_value(str(trial.id))
+
+    def choose(self, trial_id: int | None) -> None:
+        """Choose a trial as a person does; None for the readings in progress."""
+        if trial_id != self.chosen_id():
+            with QSignalBlocker(self):
+                self.set_value("" if trial_id is None else str(trial_id))
+            self.changed.emit()
 
     def chosen_id(self) -> int | None:
         """Return the id of the chosen trial; None for the readings in progress."""

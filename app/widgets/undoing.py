@@ -178,6 +178,22 @@ class Undoing(QObject):
             self._watched[order[0]].show(there[order[0]])
 
 
+class UndoPast(QObject):
+    """Lets the keys of undo pass a line beside the page while it is empty: Tab leads there from the last field."""
+
+    def __init__(self, line: QLineEdit) -> None:
+        super().__init__(line)
+        self._line = line
+        line.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Leave the keys to the page where nothing is typed."""
+        if event.type() == QEvent.Type.ShortcutOverride and not self._line.text() and _wanted(cast(QKeyEvent, event)):
+            event.ignore()
+            return True
+        return super().eventFilter(watched, event)
+
+
 def _served(found: QObject) -> tuple[_Watched, SignalInstance | None] | None:
     """Return how an object is looked at and restored, with the signal of its finished edits; None for others."""
     if getattr(found, "undo_state", None) is not None and getattr(found, "is_entry", True):

@@ -21,4 +21,6 @@ class WordsLabel(QLabel):
 
     def _insist(self, width: int) -> None:
         if self.wordWrap():
+            if self.minimumHeight() > self.fontMetrics().lineSpacing():  # Qt never asks for less than that
+                self.setMinimumHeight(0)
             self.setMinimumHeight(self.heightForWidth(width) if self.text() and width > 0 else 0)

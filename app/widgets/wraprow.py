@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, QRect, QSize, Qt
+from PySide6.QtCore import QPoint, QRect, QSize
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
 _LEAST_WORDS_PX = 140  # for a wrapped text beside buttons; with less it goes below them
@@ -48,10 +48,6 @@ class WrapRow(QLayout):
     def takeAt(self, index: int) -> QLayoutItem | None:
         """Take an item out."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
-
-    def expandingDirections(self) -> Qt.Orientation:
-        """Take no more height than is needed."""
-        return Qt.Orientation.Horizontal
 
     def hasHeightForWidth(self) -> bool:
         """Rows depend on the width."""
@@ -120,7 +116,7 @@ class WrapRow(QLayout):
 
     def _from_right(self) -> bool:
         parent = self.parentWidget()
-        return parent is not None and parent.layoutDirection() == Qt.LayoutDirection.RightToLeft
+        return parent is not None and parent.isRightToLeft()
 
     def _widths(self, row: list[QLayoutItem], width: int) -> list[int]:
         """Return the widths in a row: what is left over goes to those that share, evenly."""

@@ -25,7 +25,7 @@ from numpy.typing import NDArray
 from core.errors import InputError
 from core.measuring.gauge import Gauge
 from core.measuring.gum import combine
-from core.measuring.reach import above_zero, within_reach
+from core.measuring.reach import above_zero, of_one_length, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -82,6 +82,7 @@ class Diameter:
         return float(np.sum(self.place_mm**2) / np.sum(larger**2))
 
 
+@of_one_length("first_mm", "second_mm")
 @within_reach
 def measure_diameter(
     first_mm: Sequence[float | None], second_mm: Sequence[float | None], nominal_mm: float, gauge: Gauge
@@ -237,7 +238,7 @@ def _questions(
         asks.append(tr("All readings are equal: please type what the instrument shows, not the label."))
     complete = sum(a is not None and b is not None for a, b in pairs)
     if complete < USUAL_PLACES:
-        asks.append(tr("{count} places so far; ten over at least 2 m are usual.", count=complete))
+        asks.append(tr("Places so far: {count}; ten over at least 2 m are usual.", count=complete))
     if gauge.sd_hand_mm:
         asks.append(tr("Re-reading alone shows an ovality of {apparent:.3f} mm with this gauge.",
                        apparent=2.0 / math.sqrt(math.pi) * gauge.sd_hand_mm))  # E|x1 - x2| of two normal readings

@@ -101,9 +101,14 @@ def stock_left(
         u_spool_g: standard uncertainty of the empty spool's mass.
 
     Raises:
-        InputError: fields `now_g` or `spool_g`, for masses that cannot be.
+        InputError: fields `now_g`, `spool_g` or `mass_per_length`, for masses that cannot be.
     """
     _check_mass("now_g", now_g, spool_g)
+    if mass_per_length.value <= 0.0:
+        raise InputError(
+            "mass_per_length",
+            tr("{value:g} g/m is no mass of a filament; measure it anew.", value=mass_per_length.value),
+        )
     net = now_g - spool_g
     left = net / mass_per_length.value
     u = combine(

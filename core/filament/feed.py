@@ -23,6 +23,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.gum import combine
 from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
@@ -79,6 +80,7 @@ class Feed:
 
 @within_reach
 @of_one_length("mark_mm", "rest_mm")
+@finite_in("mark_mm", "rest_mm")
 def fed_from_marks(mark_mm: Sequence[float], rest_mm: Sequence[float]) -> Floats:
     """Return the filament drawn in (n,): mark before less rest after, both from the same datum.
 

@@ -16,6 +16,7 @@ from enum import StrEnum
 
 from core.filament.diameter import area_ratio
 from core.filament.massperlength import diameter_from_mass
+from core.measuring.finite import finite_in
 from core.measuring.gauge import Gauge
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
@@ -81,6 +82,7 @@ def way_of(name: WayName, diameter: Estimate, nominal_mm: float, *, measured: bo
 
 
 @within_reach
+@finite_in("nominal_mm")
 def plan_by_gauge(gauge: Gauge, nominal_mm: float) -> Way:
     """Return what a gauge can tell at best: many places, no scatter left."""
     u = math.hypot(gauge.u_zero_mm, gauge.u_scale_ratio * nominal_mm)

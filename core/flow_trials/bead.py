@@ -18,6 +18,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.words import Words, tr
 
@@ -80,6 +81,7 @@ class Bead:
         """Distance of neighbouring paths that leaves no gap: A/h."""
         return self.area_mm2 / self.height_mm
 
+    @finite_in("factor")
     def filament_ratio(self, filament_mm: float, factor: float = 1.0) -> float:
         """Return the filament for each mm of path, e = k A/A_f.
 
@@ -94,6 +96,7 @@ class Bead:
 
 
 @within_reach
+@finite_in("width_mm", "height_mm")
 def area_mm2(width_mm: float, height_mm: float, model: BeadModel) -> float:
     """Return the cross-section of a bead; see the module for the formulas."""
     if model is BeadModel.RECTANGLE:
@@ -102,6 +105,7 @@ def area_mm2(width_mm: float, height_mm: float, model: BeadModel) -> float:
 
 
 @within_reach
+@finite_in("bead_area_mm2", "height_mm")
 def width_from_area_mm(bead_area_mm2: float, height_mm: float, model: BeadModel = BeadModel.OBROUND) -> float:
     """Return the width of the bead with this cross-section; the inverse of `area_mm2`.
 
@@ -137,6 +141,7 @@ def strand_area_mm2(diameter_mm: float, field: str = "diameter_mm") -> float:
 
 
 @within_reach
+@finite_in("flow_ratio")
 def convert_flow_ratio(flow_ratio: float, bead: Bead, model: BeadModel) -> float:
     """Return the factor that lays the same plastic when the bead is counted by another model: k A_from/A_to."""
     return flow_ratio * bead.area_mm2 / area_mm2(bead.width_mm, bead.height_mm, model)

@@ -44,8 +44,8 @@ class CeilingAt:
     Attributes:
         highest_mm3_s: the highest rate tried; where no ceiling was reached it lies above.
         ceiling: the rate at a drop of 2 %, None where it was not reached or is not bounded by the readings.
-        low_mm3_s: lower end of its 95 % interval.
-        high_mm3_s: upper end of its 95 % interval.
+        low_mm3_s: lower end of its 95 % interval, -inf where it is open.
+        high_mm3_s: upper end of its 95 % interval, inf where it is open.
     """
 
     temperature_c: float

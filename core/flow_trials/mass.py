@@ -24,7 +24,7 @@ from core.flow_trials.bead import strand_area_mm2
 from core.flow_trials.conditions import PrintConditions
 from core.flow_trials.plastic import Density, MassPerLength
 from core.measuring.gum import combine
-from core.measuring.reach import within_reach
+from core.measuring.reach import above_zero, within_reach
 from core.quantity import Estimate, rounded_pair
 from core.words import Words, tr
 
@@ -54,8 +54,14 @@ class Commanded:
             raise InputError("volume_mm3", tr("A path of {value:g} mm³ cannot be; add up its filament lengths.",
                                               value=self.volume_mm3))  # fmt: skip
 
+    @within_reach
+    @above_zero("in_force_ratio")
     def target_mm3(self, in_force_ratio: float) -> float:
-        """Return the volume at flow factor 1."""
+        """Return the volume at flow factor 1.
+
+        Raises:
+            InputError: field `in_force_ratio` not above zero.
+        """
         return self.volume_mm3 / in_force_ratio if self.with_factor else self.volume_mm3
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -11,6 +11,7 @@ from core.errors import InputError
 from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting
 from core.measuring.criteria import Aim, CriteriaLadder, Criterion, MetStep, Scores, fit_criteria
+from core.measuring.finite import finite_in
 from core.measuring.ladder import Answer, Ladder, fit_values
 from core.measuring.scores import FEWEST_JUDGES, check_score
 from core.motion_trials.ladders import Bound, LadderKind, LadderReadings, check_columns
@@ -37,14 +38,16 @@ def judge_criteria(readings: LadderReadings, rng: np.random.Generator) -> Criter
     """Judge a ladder with several criteria: from readings to a verdict.
 
     Args:
-        readings: what was read; `piece` and `criterion` say of each value what it is of.
+        readings: what was read; `piece` and `criterion` say of each value what it is of. What was scored by a
+            criterion of before is judged by it.
         rng: of the draws and shuffles.
 
     Raises:
         InputError: field `value`, `score`, `step` or `judge`, with the row where it is one.
     """
-    kind = readings.kind
     check_columns(readings)
+    readings = replace(readings, kind=readings.kind.scored_by(readings.criterion))
+    kind = readings.kind
     of = {c.key: [row for row, key in enumerate(readings.criterion) if key == c.key] for c in kind.criteria}
     scored = [c for c in kind.criteria if not c.unit and of[c.key]]
     for row in sorted(row for criterion in scored for row in of[criterion.key]):
@@ -63,6 +66,7 @@ def judge_criteria(readings: LadderReadings, rng: np.random.Generator) -> Criter
 def criterion_words(criterion: Criterion) -> Words:
     """Return the name of a criterion for people."""
     return {
+        "clean": tr("cleanness"),
         "strings": tr("strings"),
         "bond": tr("bond"),
         "overhang": tr("overhang"),
@@ -73,6 +77,7 @@ def criterion_words(criterion: Criterion) -> Words:
 def scale_words(criterion: Criterion) -> Words:
     """Return what to look at and which way its scale goes."""
     known = {
+        "clean": tr("Strings between the posts: 4 none, 3 a few hairs, 2 some, 1 many, 0 a web."),
         "strings": tr("Strings between the posts: 0 none, 1 a few hairs, 2 some, 3 many, 4 a web."),
         "bond": tr(
             "Bond, by snapping a tab: 4 as strong as solid, 3 breaks across layers, 2 partly, 1 between layers, 0 "
@@ -103,7 +108,7 @@ def bound_words(criterion: Criterion) -> Words:
 
 
 def bounds_words(kind: LadderKind) -> Words:
-    """Return all that is asked of a step: `strings 1 or less, bond 3 or more`."""
+    """Return all that is asked of a step: `cleanness 3 or more, bond 3 or more`."""
     return joined([bound_words(criterion) for criterion in kind.criteria if criterion.counts])
 
 
@@ -216,6 +221,7 @@ def _at_end(readings: LadderReadings, ladder: CriteriaLadder) -> tuple[Words, Wo
     return action, tr("What was not tried is not known; nothing is read off there.")
 
 
+@finite_in("limit")
 def end_of(kind: LadderKind, limit: Bound | None, high: bool) -> float:
     """Return beyond which step nothing may be tried, at the high or the low end."""
     if not high:

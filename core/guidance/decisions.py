@@ -13,7 +13,8 @@ from typing import Any
 
 from core.errors import InputError
 from core.guidance.changes import in_force_when, now_in_force
-from core.guidance.logentries import plain_value, value_words
+from core.guidance.logentries import plain_value, setting_name_words, value_words
+from core.measuring.finite import finite_in
 from core.quantity import Estimate
 from core.records.rows import SettingInForce
 from core.words import Words, tr
@@ -48,6 +49,7 @@ SETTABLE = (
     Settable("extruder_steps_mm", "steps/mm"),
     Settable("height_offset", "mm"),
     Settable("nozzle_temperature", "°C", True),
+    Settable("bed_temperature", "°C", True),
 )
 
 
@@ -70,7 +72,7 @@ class Proposal:
 
     Attributes:
         now: None where nobody ever set it and nobody knows.
-        base: in force when the piece was made.
+        base: in force when the piece was made; None where nobody knows, and then nothing is proposed.
         new: the proposed value; None where no trial says one.
         because: the reason to write down; nothing where no trial gives one.
         sentences: what a person must know before he sets it.
@@ -108,11 +110,14 @@ def propose(kind: Settable, settings: Sequence[SettingInForce], lot_id: int | No
     if abs(read.estimate.value) <= read.estimate.U:
         sentences.append(tr("That is within its uncertainty: change nothing."))
         return Proposal(now, base, None, None, tuple(sentences))
-    new = _corrected(kind, base or 0.0, read.estimate.value)
+    if base is None:
+        sentences.append(_unknown_words(kind, now))
+        return Proposal(now, None, None, None, tuple(sentences))
+    new = _corrected(kind, base, read.estimate.value)
     if now is not None and abs(new - now) <= _SAME:
         sentences.append(tr("The correction from it is in force already: print and read a new piece."))
         return Proposal(now, base, None, None, tuple(sentences))
-    if base is not None and now is not None and abs(base - now) > _SAME:
+    if now is not None and abs(base - now) > _SAME:
         sentences.append(
             tr(
                 "{base} was in force when its piece was made and was changed since: the correction starts from {base}, "
@@ -126,6 +131,7 @@ def propose(kind: Settable, settings: Sequence[SettingInForce], lot_id: int | No
     return Proposal(now, base, new, because, tuple(sentences))
 
 
+@finite_in("value")
 def decided(
     kind: Settable, proposal: Proposal, place: tuple[int, int | None], value: float, because: str, read: Read | None
 ) -> SettingInForce:
@@ -165,6 +171,22 @@ def decided(
 
 def _corrected(kind: Settable, base: float, error: float) -> float:
     return round(base - error if kind.unit == "mm" else base / (1.0 + error), _PLACES)
+
+
+def _unknown_words(kind: Settable, now: float | None) -> Words:
+    """Say that a correction has nothing to start from, and what to type."""
+    if now is None:
+        return tr(
+            "Cannot tell yet: nobody wrote down what was set when its piece was made, and a correction starts from "
+            "there. Look up {name} in the controller or in the slicing program and put that value in force here, "
+            "unchanged; then print and read a new piece.",
+            name=setting_name_words(kind.name),
+        )
+    return tr(
+        "Cannot tell yet: {now} was written down after its piece was made, and nobody knows what held then. Print and "
+        "read a new piece.",
+        now=plain_value(now, kind.unit),
+    )
 
 
 def _now_words(kind: Settable, held: SettingInForce | None, now: float | None) -> Words:

@@ -15,7 +15,7 @@ from enum import StrEnum
 from core.guidance.drift import Drift
 from core.measuring.chart import BASELINE, Phase, Standing
 from core.measuring.runrules import Rule, Run
-from core.quantity import Estimate, rounded_pair
+from core.quantity import Estimate, is_factor, rounded_pair
 from core.records.rows import SeriesPoint
 from core.words import Words, tr
 
@@ -46,9 +46,14 @@ def shown_unit(unit: str) -> tuple[float, str]:
     return _SHOWN_UNITS.get(unit, (1.0, unit))
 
 
+def drift_unit(drift: Drift) -> tuple[float, str]:
+    """Return the factor and the unit in which a chart is shown: a flow factor as it is typed."""
+    return (1.0, "") if is_factor(drift.quantity.name) else shown_unit(drift.points[-1].unit)
+
+
 def spaced_unit(unit: str) -> str:
     """Return a shown unit as it follows a number: degrees of an angle without a blank (ISO 80000-1)."""
-    return unit if unit == "°" else f" {unit}"
+    return unit if unit in ("", "°") else f" {unit}"
 
 
 def sayings(drift: Drift, runs: Sequence[Run]) -> tuple[Saying, ...]:
@@ -79,7 +84,7 @@ def sayings(drift: Drift, runs: Sequence[Run]) -> tuple[Saying, ...]:
 def numbers(drift: Drift) -> tuple[tuple[Words, str], ...]:
     """Return the numbers of the newest phase: newest result with U, mean, spread, limits, baseline."""
     phase, newest = drift.phase, drift.points[-1]
-    factor, named = shown_unit(newest.unit)
+    factor, named = drift_unit(drift)
     unit = spaced_unit(named)
     rows = [(tr("newest"), value_with_unit(drift, newest))]
     if phase.standing is not Standing.NONE:
@@ -97,7 +102,7 @@ def numbers(drift: Drift) -> tuple[tuple[Words, str], ...]:
 
 def value_with_unit(drift: Drift, point: SeriesPoint) -> str:
     """Return a result with its expanded uncertainty and the shown unit."""
-    factor, unit = shown_unit(point.unit)
+    factor, unit = drift_unit(drift)
     estimate = Estimate("", point.value * factor, point.u * factor, point.dof, unit)
     value, U = rounded_pair(estimate.value, estimate.U)
     return f"{_signed(drift, value)} ± {U}{spaced_unit(unit)}"
@@ -105,7 +110,7 @@ def value_with_unit(drift: Drift, point: SeriesPoint) -> str:
 
 def limit_text(drift: Drift, value: float) -> str:
     """Return a value in the shown unit with as many digits as the spread of the newest phase gives sense to."""
-    factor, _unit = shown_unit(drift.points[-1].unit)
+    factor, _unit = drift_unit(drift)
     spread = drift.phase.sigma if drift.phase.standing is not Standing.NONE else drift.points[-1].u
     return _signed(drift, rounded_pair(value * factor, spread * factor)[0])
 
@@ -182,7 +187,7 @@ def _beyond_words(drift: Drift, run: Run, side: Words) -> Words:
         "Trial {last} gave {value}{unit}, {side} the limit {limit}{unit}.",
         last=newest.trial_id,
         value=limit_text(drift, newest.value),
-        unit=spaced_unit(shown_unit(newest.unit)[1]),
+        unit=spaced_unit(drift_unit(drift)[1]),
         side=side,
         limit=limit_text(drift, limit),
     )
@@ -199,7 +204,7 @@ def _jump_words(drift: Drift, run: Run) -> Words:
         last=drift.points[run.last].trial_id,
         jump=limit_text(drift, jump).removeprefix("+"),
         limit=limit_text(drift, drift.phase.moving_range_limit).removeprefix("+"),
-        unit=spaced_unit(shown_unit(drift.points[-1].unit)[1]),
+        unit=spaced_unit(drift_unit(drift)[1]),
     )
 
 

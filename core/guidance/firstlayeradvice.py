@@ -64,7 +64,7 @@ class KnownFlow:
     def off(self) -> Estimate:
         """Share by which too much is laid: the factor in force against the one found."""
         share = self.in_force_ratio / self.found.value
-        return Estimate("flow_ratio", share - 1.0, share * self.found.u / self.found.value, self.found.dof, "1")
+        return Estimate("flow_off", share - 1.0, share * self.found.u / self.found.value, self.found.dof, "1")
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from core.guidance.verdict import Advice, Setting
+from core.measuring.choices import each_of
 from core.motion_trials import halfspeed
 from core.motion_trials.halfspeed import Cause, HalfSpeed, Run, judge_half_speed
 from core.quantity import Estimate
@@ -39,9 +40,9 @@ def judge_diagnosis(run: Sequence[str], score: Sequence[float], judge: Sequence[
         judge: (n,) who scored.
 
     Raises:
-        InputError: as `halfspeed.judge_half_speed`.
+        InputError: field `run`, with its row; and as `halfspeed.judge_half_speed`.
     """
-    found = judge_half_speed([Run(name) for name in run], score, judge)
+    found = judge_half_speed(each_of(Run, run, "run"), score, judge)
     mind = (
         tr(
             "Half speed halves the volumetric rate and doubles the time of a layer too, so better alone does not say "

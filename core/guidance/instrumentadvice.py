@@ -108,14 +108,18 @@ def _zero_moved(check: InstrumentCheck) -> Words | None:
     moved = check.zero_return
     if moved is None or moved.ok:
         return None
-    return tr(
-        "Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} {unit} is usual): {count} "
-        "readings in between are marked doubtful. Read two of them again.",
+    zero = tr(
+        "Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} {unit} is usual).",
         first=moved.first,
         farthest=moved.farthest,
         unit=check.kind.unit,
         allowed=moved.allowed,
-        count=len(moved.doubtful_rows),
+    )
+    count = len(moved.doubtful_rows)
+    if not count:
+        return zero
+    return tr(
+        "{zero} The readings in between ({count}) are marked doubtful. Read two of them again.", zero=zero, count=count
     )
 
 

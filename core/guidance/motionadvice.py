@@ -11,6 +11,7 @@ import numpy as np
 from core.errors import InputError
 from core.guidance.criteriaadvice import one_piece_words
 from core.guidance.verdict import Advice, Setting
+from core.measuring.finite import finite_in
 from core.measuring.ladder import Answer
 from core.measuring.reach import refuse_unlike
 from core.motion_trials import speed
@@ -132,6 +133,7 @@ def check_levels(of: str, level: Sequence[float], limit: Bound | None) -> None:
             raise InputError("level", says, row)
 
 
+@finite_in("time_s")
 def time_text(time_s: float) -> str:
     """Return a time for people: `1 h 24 min`, `12 min`, `2 min 5 s`, `48 s`."""
     if time_s < 120:

@@ -128,7 +128,7 @@ _WORDS = {
     "drying_loss": tr("loss in drying"),
     "stock": tr("filament left"),
     "feed_ratio": tr("fed of commanded"),
-    "feed_steps_mm": tr("steps for all of it"),
+    "feed_steps_mm": tr("steps for 100 %"),
     "loaded_share": tr("fed under load"),
     "slip_rate": tr("0.5 % slip at"),
     "flow_ratio_wall": tr("flow factor by walls"),

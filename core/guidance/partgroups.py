@@ -18,6 +18,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.guidance.splitshop import newest_event
+from core.measuring.choices import one_of
+from core.measuring.reach import within_reach
 from core.part_size.features import FeatureKind
 from core.part_size.lengths import PartTemperature, check_lengths
 from core.quantity import coverage_factor
@@ -126,7 +128,8 @@ def rows_that_count(trial: Trial) -> list[int]:
 def feature_errors(trial: Trial) -> list[tuple[FeatureKind, str, float, float]]:
     """Return kind, axis, nominal length and error (mm) of each feature of a size trial, the mean of its repeats."""
     read = trial.readings
-    used = [row for row in rows_that_count(trial) if FeatureKind(read["kind"][row]) is not FeatureKind.TRAVEL]
+    counted = rows_that_count(trial)
+    used = [row for row in counted if one_of(FeatureKind, read["kind"][row], "kind", row) is not FeatureKind.TRAVEL]
     if not used:
         return []
     part_c = trial.conditions.get("part_temperature_c")
@@ -148,6 +151,7 @@ def feature_errors(trial: Trial) -> list[tuple[FeatureKind, str, float, float]]:
     ]
 
 
+@within_reach
 def guard_of(group: Group, instrument: Instrument | None) -> tuple[float, float]:
     """Return the expanded uncertainty that no repeat removes: at zero length (mm), and its growth with the length."""
     if instrument is None:

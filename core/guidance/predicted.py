@@ -19,6 +19,7 @@ from core.guidance.keptfit import fit_of, size_readings
 from core.guidance.partgroups import GROUP_OF, Group, feature_errors, group_words, guard_of
 from core.guidance.sentences import undecided
 from core.guidance.verdict import Advice, Setting
+from core.measuring.choices import each_of
 from core.part_size.features import FeatureKind
 from core.part_size.ownscore import lifetime_score
 from core.part_size.prediction import (
@@ -109,7 +110,7 @@ def unlocked(trial: Trial) -> Prediction:
         )
     return Prediction(
         axis=tuple(readings["axis"]),
-        kind=tuple(FeatureKind(kind) for kind in readings["kind"]),
+        kind=tuple(each_of(FeatureKind, readings["kind"], "kind")),
         nominal_mm=np.array(readings["nominal_mm"]),
         as_is_mm=np.array(readings["as_is_mm"]),
         error_mm=np.array(readings["predicted_mm"]),
@@ -245,7 +246,7 @@ def _owner(group: Group) -> Words:
         Group.OUTSIDE: tr("Flow and wall outset own it, then the scale: pages Wall, Mass and Size error."),
         Group.INSIDE: tr("Wall outset and lost motion own it: pages Size error and Reversal."),
         Group.HOLE: tr("Facets and the pull of the arc own it: draw more facets, or ream."),
-        Group.HEIGHT: tr("The gap of the first layer and whole layers own it: page Bed plane."),
+        Group.HEIGHT: tr("The gap of the first layer and whole layers own it: pages First layer and Bed plane."),
     }[group]
 
 

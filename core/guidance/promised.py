@@ -128,8 +128,8 @@ def judge_promise(
 def _nothing(left_out: int) -> Words:
     if left_out:
         return tr(
-            "{count} pieces were kept, all before the newest change of settings or machine. Print and measure new "
-            "ones: ten at least for a promise.",
+            "Pieces kept: {count}, all before the newest change of settings or machine. Print and measure new ones: "
+            "ten at least for a promise.",
             count=left_out,
         )
     return tr(

@@ -165,7 +165,7 @@ def machine_label(of: Of, judgement: PromiseJudgement | None, proof: Trial | Non
     lines: list[Words | str] = [of.machine.name, *([DEMO] if of.demo else [])]
     nozzle = of.machine.limits.get("nozzle_mm")
     if nozzle:
-        lines.append(tr("nozzle {mm:g} mm", mm=float(nozzle)))
+        lines.append(tr("nozzle {mm:g}\u00a0mm", mm=float(nozzle)))
     if told:
         lines += [
             tr("{group} ±{mm:.2f} mm, up to {length:g} mm", group=group_words(one.parts.group),

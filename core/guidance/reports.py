@@ -12,15 +12,16 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
+from core.guidance.logentries import name_words, plain_value, setting_name_words
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.report import remark
 from core.guidance.reportblocks import Block, Heading, Picture, Report, Says, Table
+from core.guidance.reportconditions import condition_blocks, withdrawn_blocks
+from core.guidance.reportreadings import reading_blocks
 from core.guidance.verdict import Setting, setting_words
 from core.machine_geometry.drive import drive_from_parts
 from core.machine_geometry.rotary import steps_reason
-from core.part_size.features import FeatureKind, kind_words
 from core.part_size.prediction import content_hash
-from core.pieces.gaugenames import gauge_words
 from core.quantity import Estimate, value_text
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.words import Words, kept_words, side_by_side, tr
@@ -88,7 +89,7 @@ def _instrument_words(of: Of) -> Words | str:
 
 
 def _numbers(estimates: Sequence[Estimate]) -> Table:
-    rows = tuple((parameter_words(e.name), _value(e), remark(e)) for e in estimates)
+    rows = tuple((name_words(e.name), _value(e), remark(e)) for e in estimates)
     return Table("results", (tr("Quantity"), tr("Value ± U (95 %)"), tr("Remark")), rows)
 
 
@@ -106,7 +107,7 @@ def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
         title: of its subject for people.
     """
     blocks: list[Block] = [Heading(tr("Trial № {number}: {subject}", number=trial.id, subject=title or trial.subject))]
-    blocks += [about(of), Picture("trial")]
+    blocks += [*withdrawn_blocks(trial), about(of), Picture("trial")]
     if trial.verdict:
         blocks.append(Heading(tr("Verdict")))
     for said in trial.verdict:
@@ -115,47 +116,12 @@ def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
         blocks.append(Says(says))
     if untouched := side_by_side(kept_words(said, "do_not_touch") for said in trial.verdict):
         blocks.append(Says(tr("Do not touch: {what}", what=untouched), mind=True))
-    blocks += [Heading(tr("Results")), _numbers(trial.estimates)]
-    if columns := [
-        name for name, values in trial.readings.items() if any(value not in ("", None, False) for value in values)
-    ]:
-        rows = zip(*(trial.readings[name] for name in columns), strict=True)
-        table = tuple(tuple(_cell(name, cell) for name, cell in zip(columns, row, strict=True)) for row in rows)
-        blocks += [
-            Heading(tr("Readings as typed")),
-            Table("readings", tuple(_column(name) for name in columns), table, numbers_from=9),
-        ]
-    return report_of(tr("Trial № {number}", number=trial.id), blocks, of, trial.readings)
-
-
-def _cell(name: str, value: object) -> Words | str:
-    """Return one reading as text: kinds by their names, a mark as a word or nothing, numbers as they were read."""
-    if value is None or value is False:
-        return ""
-    if value is True:
-        return tr("yes")
-    if name == "kind" and value in set(FeatureKind):
-        return kind_words(FeatureKind(str(value)))
-    if name == "feature":
-        return gauge_words(str(value))
-    if name.endswith("_mm") and isinstance(value, float):
-        return f"{value:.6g}"
-    return str(value)
-
-
-def _column(name: str) -> Words | str:
-    """Return the heading of a column of readings; one that has no words keeps its name, its unit set apart."""
-    known = {
-        "feature": tr("Feature"),
-        "axis": tr("Axis"),
-        "kind": tr("Kind"),
-        "nominal_mm": tr("Nominal, mm"),
-        "measured_mm": tr("Reading, mm"),
-        "raw": tr("As typed"),
-        "excluded": tr("Excluded"),
-        "reason": tr("Reason"),
-    }
-    return known.get(name, name.replace("_", " "))
+    if trial.estimates:
+        blocks += [Heading(tr("Results")), _numbers(trial.estimates)]
+    blocks += condition_blocks(trial)
+    blocks += reading_blocks(trial)
+    content = trial.readings or {"trials": list(trial.used)}
+    return report_of(tr("Trial № {number}", number=trial.id), blocks, of, content)
 
 
 def machine_card(
@@ -191,7 +157,7 @@ def machine_card(
     else:
         blocks.append(Says(tr("Nothing was measured on this machine yet.")))
     held = tuple(
-        (s.name.replace("_", " "), f"{s.new:.6g} {'' if s.unit == '1' else s.unit}".strip(), _lot_name(s.lot_id, lots),
+        (setting_name_words(s.name), plain_value(s.new, s.unit), _lot_name(s.lot_id, lots),
          f"{s.since:%Y-%m-%d}" if s.since else "", tr("verified") if s.verified_by else tr("not verified"))
         for s in settings
     )  # fmt: skip

@@ -16,6 +16,7 @@ from core.machine_geometry.lostmotion import LostMotion, fit_lost_motion
 from core.machine_geometry.quickcycle import QuickReversal, reversal_from_pairs
 from core.machine_geometry.reversal import Reversal, pair_resolution_mm, reversal_from_cycle
 from core.machine_geometry.stiffness import Push, Stiffness, stiffness_from_pushes
+from core.measuring.rownames import row_words
 from core.quantity import Estimate, value_text
 from core.records.rows import Machine, Motion
 from core.words import Words, tr
@@ -163,7 +164,7 @@ def _found(fit: QuickReversal | Reversal | LostMotion, error: Estimate) -> Words
     if isinstance(fit, QuickReversal):
         return tr(
             "Reversal error {axis} is {value} ({place}, worst of {places} places; {pairs} pairs).",
-            place=fit.worst.name,
+            place=row_words(fit.worst.name),
             places=len(fit.places),
             pairs=len(fit.worst.rows),
             **values,

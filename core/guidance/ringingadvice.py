@@ -207,9 +207,10 @@ def _neither(found: Ringing) -> Words:
             "{high:g} Hz).",
             hz=hz, low=LOWEST_HZ, high=HIGHEST_HZ,
         )  # fmt: skip
+    power, U = rounded_pair(slope[0], 2 * slope[1])
     return tr(
-        "The wavelength goes as speed to the power {slope:.1f} ± {U:.1f}: neither ringing (1) nor a mark (0).",
-        slope=slope[0], U=2 * slope[1],
+        "The wavelength goes as speed to the power {power} ± {U}: neither ringing (1) nor a mark (0).",
+        power=power.removeprefix("+"), U=U,
     )  # fmt: skip
 
 

@@ -32,7 +32,7 @@ def score_words(e_n_ratio: Sequence[Sequence[float]]) -> Words:
     score = lifetime_score(e_n_ratio)
     base = tr(
         "So far {percent:.0f} % of {count} predicted features (pieces: {pieces}) lay inside their U ({low:.0f} to "
-        "{high:.0f} %; 95 are due).",
+        "{high:.0f} %; 95 % are due).",
         percent=100 * score.share,
         count=score.features,
         pieces=score.pieces,

@@ -130,7 +130,7 @@ def _axes_differ(shop: Shop, machine: Machine) -> Iterator[Advice]:
         difference.value,
         "1",
         tr(
-            "X less Y of {machine} is {value} over {prints} prints; shrinkage is alike in both, so this is the "
+            "X less Y of {machine} is {value} (prints: {prints}); shrinkage is alike in both, so this is the "
             "machine.",
             machine=machine.name,
             value=value_text(difference),

@@ -11,11 +11,12 @@ from dataclasses import dataclass
 
 from core.errors import InputError
 from core.guidance.names import parameter_words
+from core.measuring.rownames import row_words
 from core.part_size.features import FeatureKind, axis_problem
 from core.part_size.nextreading import NextReading, next_reading
 from core.part_size.planner import Place
 from core.part_size.sizeerror import SizeError
-from core.pieces.gaugenames import gauge_words
+from core.quantity import rounded_pair
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -50,7 +51,7 @@ def ask_next(fit: SizeError, rows: Sequence[GaugeRow], instrument: Instrument | 
     gauges: dict[tuple[str, str, str, float], list[int]] = {}
     for number, row in enumerate(rows):
         if _can_be(row):
-            label = gauge_words(row.feature) or tr("row {number}", number=number + 1)
+            label = row_words(row.feature) or tr("row {number}", number=number + 1)
             gauges.setdefault((label, row.kind, row.axis, row.nominal_mm), []).append(number)
     places = [Place(FeatureKind(kind), axis, nominal) for _, kind, axis, nominal in gauges]
     times = [sum(rows[i].read for i in numbers) for numbers in gauges.values()]
@@ -80,10 +81,10 @@ def _says(gauge: str, found: NextReading) -> Words:
     factor, unit = (100.0, "%") if found.unit == "1" else (1.0, "mm")
     again = tr("{gauge}, once more,", gauge=gauge) if found.again else gauge
     return tr(
-        "Gauge {gauge} takes the standard uncertainty of {parameter} from {now:.2g} to {then:.2g} {unit}.",
+        "Gauge {gauge} takes the standard uncertainty of {parameter} from {now} to {then} {unit}.",
         gauge=again,
         parameter=what,
-        now=factor * found.u_now,
-        then=factor * found.u_then,
+        now=rounded_pair(0.0, factor * found.u_now)[1],
+        then=rounded_pair(0.0, factor * found.u_then)[1],
         unit=unit,
     )

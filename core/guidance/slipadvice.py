@@ -22,7 +22,7 @@ def advise_slip(slip: Slip, hot: HotFeed, feed: Feed | None) -> Advice:
     untouched = tr("Steps and flow factor: neither cures slip.")
     if slip.answer is SlipAnswer.TOO_FEW or slip.level is None or slip.stick is None:
         action = tr("Feed 5 repeats at 4 rates or more: a knee is not looked for in fewer.")
-        because = tr("{count} repeats under load so far, at {rates} rates.", count=slip.rate_mm3_s.size,
+        because = tr("Repeats under load so far: {count}, rates: {rates}.", count=slip.rate_mm3_s.size,
                      rates=slip.rates_mm3_s.size)  # fmt: skip
         return Advice(Setting.UNDECIDED, action, None, "", because, untouched)
     because = tr("{holds}{against}", holds=_holds(slip, hot), against=_against_free(slip.level, feed))
@@ -42,7 +42,7 @@ def advise_slip(slip: Slip, hot: HotFeed, feed: Feed | None) -> Advice:
 def _loss(loss: Estimate | None) -> Words:
     if loss is None:
         return NOTHING
-    return tr("; 0.5 % is lost at {rate}", rate=_plain(loss).replace("mm3", "mm³"))
+    return tr("; 0.5 % is lost at {rate}", rate=_plain(loss))
 
 
 def _against_free(level: Estimate, feed: Feed | None) -> Words:

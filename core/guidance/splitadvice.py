@@ -120,7 +120,7 @@ def _share_words(pairs: list[SplitPair], scale: Estimate | None) -> Words:
         told = one if told is None else tr("{first}; {second}", first=told, second=one)
     first = pairs[0]
     beside = tr(
-        "{told} (this machine: {prints} prints of {lots} lots; this lot: {machines} machines)",
+        "{told} (prints of this machine: {prints}, of lots: {lots}; machines of this lot: {machines})",
         told=told,
         prints=first.prints,
         lots=first.lots,

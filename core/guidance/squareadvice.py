@@ -133,7 +133,7 @@ def judge_squareness(
     for field, value in (("span_mm", readings.span_mm), ("longest_mm", readings.longest_mm),
                          ("tolerance_mm", readings.tolerance_mm)):  # fmt: skip
         if not (math.isfinite(value) and value > 0):
-            raise InputError(field, tr("This must be above zero; type a length in mm."))
+            raise InputError(field, tr("This must be above zero; type a length."))
     fit = _measured(readings, instrument, reversal)
     check = None
     if before is not None and before.significant and readings.frame is not Frame.FOUND:
@@ -206,7 +206,7 @@ def _size_advice(
 
 def _because(readings: SquareReadings, fit: Squareness) -> Words:
     return tr(
-        "Off square by {per_100} in 100 mm ({count} readings); allowed {allowed:.3f} mm in 100 mm.",
+        "Off square by {per_100} in 100 mm (readings: {count}); allowed {allowed:.3f} mm in 100 mm.",
         per_100=value_text(per_hundred(fit.angle)),
         count=len(readings.reading_mm),
         allowed=100.0 * readings.tolerance_mm / readings.longest_mm,

@@ -23,6 +23,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.linefit import LinearFit, fit_linear
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
@@ -179,6 +180,7 @@ def fit_bed(
 
 
 @within_reach
+@finite_in("margin_mm", "travel_x_mm", "travel_y_mm")
 def plan_probes(
     travel_x_mm: float, travel_y_mm: float, across: int, margin_mm: float = 20.0
 ) -> list[tuple[float, float]]:
@@ -215,7 +217,7 @@ def _plane(x: Floats, y: Floats, z: Floats) -> LinearFit:
     if x.size < _FEWEST:
         raise InputError(
             "z_mm",
-            tr("{n} places probed so far; a plane takes three, and a fourth to show a misfit.", n=int(x.size)),
+            tr("Places probed so far: {n}; a plane takes three, and a fourth to show a misfit.", n=int(x.size)),
         )
     fit = fit_linear(np.column_stack([np.ones(x.size), x, y]), z)
     if fit.rank < 3:

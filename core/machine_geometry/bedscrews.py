@@ -19,6 +19,7 @@ import numpy as np
 
 from core.errors import InputError
 from core.machine_geometry.bedplane import PROBE_SD_MM, BedPlane
+from core.measuring.finite import finite_in
 from core.measuring.linefit import fit_linear
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
@@ -58,6 +59,7 @@ class ScrewTurn:
 
 
 @within_reach
+@finite_in("screws_mm")
 def plan_turns(
     plane: BedPlane, screws_mm: Sequence[Place], pitch_mm: float, *, clockwise_lowers: bool
 ) -> tuple[ScrewTurn, ...]:

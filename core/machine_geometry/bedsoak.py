@@ -89,7 +89,8 @@ def fit_soak(elapsed_s: Sequence[float], z_mm: Sequence[float]) -> Soak:
         raise InputError(
             "z_mm",
             tr(
-                "{n} readings over time so far; a drift takes {fewest} at different times. Read on, every two minutes.",
+                "Readings over time so far: {n}; a drift takes {fewest} at different times. Read on, every two "
+                "minutes.",
                 n=len(elapsed_s),
                 fewest=FEWEST,
             ),

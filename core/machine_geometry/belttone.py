@@ -16,6 +16,7 @@ from __future__ import annotations
 import math
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
@@ -27,6 +28,7 @@ _LOWEST_TONE_HZ, _HIGHEST_TONE_HZ = 10.0, 1000.0
 
 
 @within_reach
+@finite_in("u_mass_ratio", "u_span_mm", "u_tone_hz")
 def belt_tension(
     tone_hz: float,
     span_mm: float,

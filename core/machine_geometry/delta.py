@@ -15,6 +15,7 @@ from __future__ import annotations
 import math
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import tr
@@ -24,6 +25,7 @@ _MOST_OFF_RATIO = 0.05
 
 
 @within_reach
+@finite_in("tower_deg", "rod_mm", "z_mm")
 def carriage_height_mm(
     x_mm: float, y_mm: float, z_mm: float, rod_mm: float, radius_mm: float, tower_deg: float
 ) -> float:
@@ -35,6 +37,7 @@ def carriage_height_mm(
 
 
 @within_reach
+@finite_in("u_measured_mm")
 def scale_from_rods(rod_mm: float, measured_mm: float, radius_mm: float, u_measured_mm: float = U_ROD_MM) -> Estimate:
     """Return the size error in X and Y that a wrong rod length makes; longer true rods make larger parts.
 

@@ -33,6 +33,7 @@ from core.machine_geometry.parts import (
     short,
 )
 from core.machine_geometry.questions import DriveQuestion, question_drive
+from core.measuring.finite import finite_in
 from core.quantity import Estimate
 from core.records.rows import Motion
 from core.words import Words, tr
@@ -117,6 +118,7 @@ def refuse_rotary(drive: Drive) -> None:
         )
 
 
+@finite_in("number")
 def exact_mm(number: float | None) -> Fraction:
     """Take a decimal as it was typed: 2.032 is 254/125, not the nearest binary number."""
     return Fraction(str(number))

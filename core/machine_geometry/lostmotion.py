@@ -91,7 +91,9 @@ def fit_lost_motion(commanded_mm: ArrayLike, travel_mm: ArrayLike, *, axis: str,
     if x.size < FEWEST or np.unique(x).size < FEWEST - 1:
         raise InputError(
             "reading_mm",
-            tr("{count} readings of the curve so far; a knee is looked for in {least} or more.", count=x.size, least=5),
+            tr(
+                "Readings of the curve so far: {count}; a knee is looked for in {least} or more.", count=x.size, least=5
+            ),
         )
     y = (y - y[0]) * (1.0 if y[-1] >= y[0] else -1.0)
     stick = fit_broken_stick(x, y, max(float(np.ptp(y)), resolution_mm))

@@ -25,6 +25,7 @@ from core.errors import InputError
 from core.machine_geometry.foundsteps import GROSS_RATIO, found_steps_effect
 from core.machine_geometry.parts import Drive, short
 from core.machine_geometry.slips import Candidate, Slip, slips_of
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import coverage_factor
 from core.words import Words, tr
@@ -73,12 +74,14 @@ class RatioInterval:
         return self.low_ratio <= ratio <= self.high_ratio
 
     @within_reach
+    @finite_in("relative_u")
     def widened(self, relative_u: float) -> RatioInterval:
         """Return the interval with another relative standard uncertainty added in quadrature."""
         u = math.hypot(self.u_ratio, self.ratio * relative_u)
         return RatioInterval(self.ratio, u, self.shrink_ratio, self.dof)
 
     @within_reach
+    @finite_in("ratio")
     def likelihood(self, ratio: float) -> float:
         """Return how well a ratio fits, 1 at its best: flat over the possible shrinkage, normal outside."""
         away = max(self.ratio - ratio, ratio - self.ratio * (1 + self.shrink_ratio), 0.0)

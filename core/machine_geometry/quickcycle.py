@@ -19,8 +19,10 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.machine_geometry.reversal import Approach, check_resolution, pair_resolution_mm, refuse_gross, refuse_stray
+from core.measuring.choices import each_of
 from core.measuring.gum import combine
 from core.measuring.reach import of_one_length, within_reach
+from core.measuring.rownames import row_words
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
 
@@ -90,11 +92,12 @@ def reversal_from_pairs(
 
     Raises:
         InputError: field `reading_mm`, with its row where one is at fault: no or one pair only, a reading far from its
-            like, a difference that changes its sign, or play beyond 1 mm; `resolution_mm`.
+            like, a difference that changes its sign, or play beyond 1 mm; `approach`, with its row; `resolution_mm`.
     """
     readings = np.asarray(reading_mm, dtype=float)
     check_resolution(resolution_mm)
-    paired = {name: _pairs(name, place, approach, readings) for name in dict.fromkeys(place)}
+    ways = each_of(Approach, approach, "approach")
+    paired = {name: _pairs(name, place, ways, readings) for name in dict.fromkeys(place)}
     told = {name: rows for name, rows in paired.items() if len(rows) >= 2}
     if not told:
         raise _too_few(paired)
@@ -104,10 +107,10 @@ def reversal_from_pairs(
     return QuickReversal(axis, places, worst, resolution_mm, _minds(places, paired))
 
 
-def _pairs(name: str, place: Sequence[str], approach: Sequence[str], readings: Floats) -> NDArray[np.int_]:
+def _pairs(name: str, place: Sequence[str], approach: Sequence[Approach], readings: Floats) -> NDArray[np.int_]:
     """Return the complete pairs of a place as (n, 2) numbers of readings."""
     mine = [row for row, where in enumerate(place) if where == name]
-    up, down = (np.array([row for row in mine if Approach(approach[row]) is way], dtype=int) for way in Approach)
+    up, down = (np.array([row for row in mine if approach[row] is way], dtype=int) for way in Approach)
     for rows in (up, down):
         refuse_stray(readings, rows[np.isfinite(readings[rows])].tolist())
     both = min(up.size, down.size)
@@ -123,7 +126,7 @@ def _too_few(paired: dict[str, NDArray[np.int_]]) -> InputError:
         "reading_mm",
         tr(
             "One pair only ({place}): it does not tell how far pairs scatter. Read {count} pairs at each place.",
-            place=one,
+            place=row_words(one),
             count=USUAL_PAIRS,
         ),
     )
@@ -148,7 +151,7 @@ def refuse_moving_base(name: str, difference_mm: Floats, resolution_mm: float) -
             tr(
                 "{place}: the difference changes its sign from cycle to cycle ({listed} mm), which play never does: "
                 "the base of the indicator moves. Clamp it and read these pairs again.",
-                place=name,
+                place=row_words(name),
                 listed=listed,
             ),
         )

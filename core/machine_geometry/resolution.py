@@ -23,6 +23,7 @@ from core.errors import InputError
 from core.machine_geometry.drive import CYCLE_FULL_STEPS, describe_drive, exact_mm, full_step_travel, turn_travel
 from core.machine_geometry.parts import MICROSTEPS, Drive, short
 from core.machine_geometry.questions import DriveQuestion
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.records.rows import Motion
 from core.words import tr
@@ -129,6 +130,7 @@ def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.
     return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
 
 
+@finite_in("ratio")
 def speed_from_steps(step_rate_per_s: float, ratio: float) -> float:
     """Return the speed at the controller's highest step rate, in the unit of `ratio`, steps per unit, per second.
 

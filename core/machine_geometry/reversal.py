@@ -26,6 +26,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.choices import each_of
+from core.measuring.finite import finite_in
 from core.measuring.gum import combine
 from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
@@ -164,6 +166,7 @@ class Reversal:
 
 @within_reach
 @of_one_length("target_mm", "reading_mm", "approach")
+@finite_in("target_mm")
 def reversal_from_cycle(
     target_mm: ArrayLike, reading_mm: ArrayLike, approach: Sequence[str], *, axis: str, resolution_mm: float
 ) -> Reversal:
@@ -177,13 +180,14 @@ def reversal_from_cycle(
         resolution_mm: worth of the last digit of the readings.
 
     Raises:
-        InputError: field `reading_mm`, with its row, for a reading far from its like, or for too few; `resolution_mm`.
+        InputError: field `reading_mm`, with its row, for a reading far from its like, or for too few; `approach`, with
+            its row; `resolution_mm`.
 
     Reference: ISO 230-2:2014 clauses 3 and 8.
     """
     targets, readings = np.asarray(target_mm, dtype=float), np.asarray(reading_mm, dtype=float)
     check_resolution(resolution_mm)
-    ways = np.array([Approach(way) for way in approach], dtype=str)
+    ways = np.array(each_of(Approach, approach, "approach"), dtype=str)
     known = np.isfinite(readings)
     groups = {
         (float(target), way): np.flatnonzero(known & (targets == target) & (ways == way))
@@ -245,6 +249,7 @@ def _minds(complete: int, incomplete: int, cycles: int) -> tuple[Words, ...]:
     return tuple(minds)
 
 
+@finite_in("resolution_mm")
 def pair_resolution_mm(resolution_mm: float) -> float:
     """Return the standard uncertainty that the resolution gives a difference of two readings, r/sqrt(6)."""
     return resolution_mm / math.sqrt(6.0)
@@ -254,7 +259,7 @@ def check_resolution(resolution_mm: float) -> None:
     """Refuse a resolution that cannot be: equal readings must not pass for exact ones."""
     if not 0 < resolution_mm < GROSS_MM:
         raise InputError(
-            "resolution_mm", tr("The dial must read to more than 0 and less than 1 mm; type its graduation in mm.")
+            "resolution_mm", tr("The dial must read to more than 0 and less than 1 mm; type its graduation.")
         )
 
 

@@ -25,6 +25,7 @@ from enum import StrEnum
 
 from core.errors import InputError
 from core.machine_geometry.diagonals import DRAWN, ONE_SIDED, Diagonals, read_diagonals
+from core.measuring.finite import finite_in
 from core.measuring.gum import combine
 from core.measuring.reach import of_one_length, within_reach
 from core.quantity import Estimate
@@ -98,6 +99,7 @@ class Squareness:
         """Return squareness_xy, squareness_xz or squareness_yz in rad."""
         return (self.angle,)
 
+    @finite_in("span_mm")
     def shift(self, span_mm: float) -> Estimate:
         """Return by how much one end of a span stands ahead of the other: g times the span."""
         return Estimate("shift", self.angle.value * span_mm, self.angle.u * span_mm, self.angle.dof, "mm")
@@ -112,6 +114,7 @@ class SkewTerms:
     tan_yz: float
 
     @within_reach
+    @finite_in("x_mm", "y_mm", "z_mm")
     def commanded_mm(self, x_mm: float, y_mm: float, z_mm: float) -> tuple[float, float, float]:
         """Return the position to command for a position that is wanted."""
         x = x_mm - y_mm * self.tan_xy - z_mm * (self.tan_xz - self.tan_xy * self.tan_yz)
@@ -224,6 +227,7 @@ def check_prediction(before: Estimate, after: Estimate) -> SignCheck:
     return fitting[0] if len(fitting) == 1 else SignCheck.UNCLEAR
 
 
+@finite_in("reversal_a_mm", "reversal_b_mm", "side_a_mm", "side_b_mm")
 def faked_difference_mm(side_a_mm: float, side_b_mm: float, reversal_a_mm: float, reversal_b_mm: float) -> float:
     """Return d1 - d2 that unequal reversal fakes where pillars are read from outside only, printed anticlockwise."""
     return 2.0 * (reversal_a_mm * side_a_mm - reversal_b_mm * side_b_mm) / math.hypot(side_a_mm, side_b_mm)
@@ -298,7 +302,7 @@ def _fake_minds(read: Diagonals, fake_rad: float, known: bool) -> tuple[Words, .
         )
     return (
         tr(
-            "Read {side} only: unequal reversal fakes a skew that changes sign with the printing direction, perhaps "
+            "Read {side} only: unequal reversal fakes an angle that changes sign with the printing direction, perhaps "
             "{per_100:.2f} mm in 100 mm. Read the other side of the pillars too.",
             **values,
         ),
@@ -311,8 +315,8 @@ def _side_minds(plane: Plane, read: Diagonals, angle: Estimate) -> tuple[Words, 
         return ()
     return (
         tr(
-            "Sides of {a:g} and {b:g} mm with equal diagonals: that is scale along {first} and {second}, not skew; it "
-            "belongs to Size error.",
+            "Sides of {a:g} and {b:g} mm with equal diagonals: that is scale along {first} and {second}, not an angle; "
+            "it belongs to Size error.",
             a=a,
             b=b,
             first=str(plane)[0].upper(),

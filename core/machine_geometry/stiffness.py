@@ -21,6 +21,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.machine_geometry.quickcycle import USUAL_PAIRS, refuse_moving_base
 from core.machine_geometry.reversal import GROSS_MM, check_resolution, pair_resolution_mm, refuse_stray
+from core.measuring.finite import finite_in
 from core.measuring.gum import combine
 from core.measuring.reach import of_one_length, refuse_out_of_reach, within_reach
 from core.quantity import Estimate
@@ -71,6 +72,7 @@ class Pushed:
     compliance: Estimate
 
     @within_reach
+    @finite_in("force_n")
     def moved_by(self, force_n: float) -> Estimate:
         """Return how far another force moves it, taken in proportion."""
         c = self.compliance

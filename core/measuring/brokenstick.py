@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import tr
@@ -61,6 +62,7 @@ class BrokenStick:
 
 
 @within_reach
+@finite_in("level")
 def fit_broken_stick(x: ArrayLike, y: ArrayLike, change: float, level: float | None = None) -> BrokenStick:
     """Fit a level that breaks off into a slope.
 

@@ -29,6 +29,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.measuring.runrules import Rule, Run, find_runs, runs_where
 from core.words import tr
@@ -202,6 +203,7 @@ def ewma_chart(
     return EwmaChart(x, _frozen(z), _frozen(half), phases, _in_order(runs))
 
 
+@finite_in("value", "begin")
 def ewma(value: ArrayLike, begin: float, smoothing: float = SMOOTHING) -> Floats:
     """Return the smoothed means z_1 to z_n (n,) of the results x_1 to x_n, with z_0 = `begin`.
 
@@ -219,6 +221,7 @@ def ewma(value: ArrayLike, begin: float, smoothing: float = SMOOTHING) -> Floats
 
 
 @within_reach
+@finite_in("sigma")
 def ewma_half_width(
     count: int, sigma: float, smoothing: float = SMOOTHING, width: float = EWMA_SIGMA, *, steady: bool = False
 ) -> Floats:

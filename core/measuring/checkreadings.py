@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.choices import each_of
 from core.measuring.instrumentkinds import LightGap, Part, kind_of, part_words, parts_of, usual_limit
 from core.measuring.reach import refuse_unlike, within_reach
 from core.words import Words, tr
@@ -74,7 +75,7 @@ def refuse_unusable(readings: CheckReadings) -> None:
         raise InputError("limit", tr("The limit of error is above zero; type what the maker states, without a sign."))
     if not 0.0 <= readings.temperature_apart_k < math.inf:
         raise InputError("temperature_apart_k", tr("Temperatures lie zero or more apart; type for example 2."))
-    for row, part in enumerate(readings.part):
+    for row, part in enumerate(each_of(Part, readings.part, "part")):
         _check_row(readings, row, part)
 
 

@@ -18,6 +18,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import Words, tr
@@ -275,16 +276,20 @@ def budget(components: Sequence[Component], level: float = LEVEL) -> Budget:
     return Budget(tuple(components), combined.u, combined.dof, k, coverage)
 
 
+@finite_in("level")
 def trapezoid_factor(first: float, second: float = 0.0, level: float = LEVEL) -> float:
     """Return the coverage factor of the sum of two rectangles with these half-widths; of one where the second is zero.
 
     Raises:
-        InputError: field `first` where they are not zero or more, or both zero.
+        InputError: field `first` where they are not zero or more, or both zero; `level`, not between 0 and 1.
 
     Reference: EA-4/02 supplements S10 (trapezoid) and S9 (one rectangle: k = p sqrt(3)).
     """
     if not (min(first, second) >= 0.0 and 0.0 < first + second < math.inf):
         raise InputError("first", tr("A half-width is zero or more, and one of the two is above zero."))
+    if not 0.0 < level < 1.0:
+        raise InputError("level", tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.",
+                                     level=level))  # fmt: skip
     beta = abs(first - second) / (first + second)
     if level / (2.0 - level) < beta:  # the interval ends on the flat top
         share = level * (1.0 + beta) / 2.0

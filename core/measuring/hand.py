@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.gum import Distribution, standard_uncertainty
 from core.measuring.reach import within_reach
 from core.quantity import Estimate
@@ -64,6 +65,7 @@ class Hand:
 
 
 @within_reach
+@finite_in("first", "second")
 def hand_from_seatings(first: ArrayLike, second: ArrayLike, resolution: float, unit: str) -> Hand | None:
     """Return how re-seated readings of one feature scatter; None for fewer than two of one person.
 
@@ -89,6 +91,7 @@ def hand_from_seatings(first: ArrayLike, second: ArrayLike, resolution: float, u
     return Hand(sd, dof, people[0].size, offset, all_equal)
 
 
+@finite_in("sd_observed")
 def part_spread(sd_observed: float, sd_hand: float, unit: str = "mm") -> float:
     """Return the spread of parts without the hand's share: sqrt(s_observed^2 - s_hand^2).
 

@@ -89,9 +89,9 @@ _ZEROS, _ZEROS_AGAIN, _REPEATS, _SEATINGS, _OWN_ROWS = 5, 2, 3, 10, 3
 
 @dataclass(frozen=True, slots=True)
 class PlannedReading:
-    """One reading to be taken: what it is called, the reference and how well that is known (None: to be typed)."""
+    """One reading to be taken: the name of its row, the reference and how well that is known (None: to be typed)."""
 
-    name: Words
+    name: str
     part: Part
     reference: float | None = None
     half_width: float | None = None
@@ -125,7 +125,7 @@ def plan_words(plan: Plan) -> Words:
         Plan.FULL: tr("Full check"),
         Plan.ZERO: tr("Zero only"),
         Plan.REFERENCES: tr("Gauge blocks"),
-        Plan.HAND: tr("Hand, ten re-seatings"),
+        Plan.HAND: tr("Hand only"),
         Plan.TWO_PEOPLE: tr("Two people"),
         Plan.OWN: tr("Own readings"),
     }[plan]
@@ -171,10 +171,10 @@ def usual_limit(kind: str, value: float) -> float:
 
 def plan_check(kind: str, plan: Plan) -> tuple[PlannedReading, ...]:
     """Return the readings of a check in the order in which they are taken; zero comes first and last."""
-    zero = PlannedReading(tr("zero"), Part.ZERO, 0.0, 0.0)
-    again = PlannedReading(tr("zero again"), Part.ZERO, 0.0, 0.0)
-    hand = PlannedReading(tr("re-seated"), Part.HAND)
-    second = PlannedReading(tr("2nd person"), Part.SECOND)
+    zero = PlannedReading("zero", Part.ZERO, 0.0, 0.0)
+    again = PlannedReading("zero again", Part.ZERO, 0.0, 0.0)
+    hand = PlannedReading("re-seated", Part.HAND)
+    second = PlannedReading("2nd person", Part.SECOND)
     zeros = () if kind == "thermometer" else (zero,) * _ZEROS
     last = (again,) * _ZEROS_AGAIN if zeros else ()
     return {
@@ -183,7 +183,7 @@ def plan_check(kind: str, plan: Plan) -> tuple[PlannedReading, ...]:
         Plan.REFERENCES: (*zeros, *_references(kind, "blocks"), *last),
         Plan.HAND: (hand,) * _SEATINGS,
         Plan.TWO_PEOPLE: (*(hand,) * _SEATINGS, *(second,) * _SEATINGS),
-        Plan.OWN: (PlannedReading(tr("own reference"), Part.LENGTH),) * _OWN_ROWS,
+        Plan.OWN: (PlannedReading("own reference", Part.LENGTH),) * _OWN_ROWS,
     }[plan]
 
 
@@ -193,8 +193,7 @@ def _references(kind: str, wanted: str | None) -> tuple[PlannedReading, ...]:
 
 
 def _planned(row: dict[str, str]) -> PlannedReading:
-    name = tr("{reference}", reference=row["name"])
-    return PlannedReading(name, Part(row["part"]), float(row["nominal"]), float(row["half_width"]))
+    return PlannedReading(row["name"], Part(row["part"]), float(row["nominal"]), float(row["half_width"]))
 
 
 @cache

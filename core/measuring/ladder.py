@@ -127,7 +127,7 @@ def plan_steps(low: float, high: float, count: int, *, geometric: bool = False) 
     """
     if not FEWEST_STEPS <= count <= 20:
         raise InputError("count", tr("A ladder has 3 to 20 steps, not {count}.", count=count))
-    if not low < high < math.inf:
+    if not -math.inf < low < high < math.inf:
         raise InputError("high", tr("The last step must lie above the first one, {low:g}; retype it.", low=low))
     if geometric and low <= 0:
         raise InputError("low", tr("Steps in equal ratios begin above 0; retype the first step."))

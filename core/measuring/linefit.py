@@ -10,6 +10,7 @@ singular values) and 3.5.3 (one step of iterative refinement).
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 import numpy as np
@@ -89,29 +90,23 @@ def fit_linear(
     Raises:
         InputError: field `y` for shapes that do not match or values that are not finite, `weights` for weights <= 0.
     """
-    X, b = np.array(design, dtype=float, ndmin=2), np.array(y, dtype=float)
-    w = np.ones(b.shape) if weights is None else np.array(weights, dtype=float)
-    if b.ndim != 1 or X.shape[0] != b.size or w.shape != b.shape or b.size == 0:
-        raise InputError("y", tr("The readings and the terms of the fit differ in number; check the columns."))
-    if not (np.isfinite(X).all() and np.isfinite(b).all()):
-        raise InputError("y", tr("A reading is not a finite number; remove or retype it."))
-    if not (np.isfinite(w).all() and (w > 0).all()):
-        raise InputError("weights", tr("An uncertainty of a reading is zero or not finite; give its real size."))
+    X, b, w = _checked(design, y, weights)
     root = np.sqrt(w)
     Xw = X * root[:, None]
-    length = np.sqrt(np.einsum("ij,ij->j", Xw, Xw))
-    scale = np.where(length > 0, length, 1.0)
+    length = np.sqrt(np.square(Xw).sum(axis=0))
+    scale = length + (length == 0.0)  # an all-zero column keeps its zeros
     left, singular, right = np.linalg.svd(Xw / scale, full_matrices=X.shape[0] < X.shape[1])
-    rank = int(np.count_nonzero(singular > rank_ratio * max(singular.max(initial=0.0), 1e-300)))
-    pinv = (right[:rank].T / singular[:rank]) @ left[:, :rank].T  # of the scaled, weighted design
-    coef = _refined(Xw, root * b, pinv, scale)
+    rank = int(np.count_nonzero(singular > rank_ratio * singular[:1]))
+    left = left[:, :rank]
     V = right[:rank].T / singular[:rank] / scale[:, None]
+    pinv = V @ left.T  # of the weighted design
+    coef = _refined(Xw, root * b, pinv)
     return LinearFit(
         coef=coef,
         unscaled_cov=V @ V.T,
-        solver=pinv / scale[:, None] * root,
+        solver=pinv * root,
         residual=b - X @ coef,
-        leverage=np.einsum("ij,ij->i", left[:, :rank], left[:, :rank]),
+        leverage=np.square(left).sum(axis=1),
         null_space=_orthonormal(right[rank:].T / scale[:, None]),
         weights=w,
         column_length=scale,
@@ -120,11 +115,23 @@ def fit_linear(
     )
 
 
-def _refined(Xw: Floats, yw: Floats, pinv: Floats, scale: Floats) -> Floats:
+def _checked(design: ArrayLike, y: ArrayLike, weights: ArrayLike | None) -> tuple[Floats, Floats, Floats]:
+    X, b = np.array(design, dtype=float, ndmin=2), np.asarray(y, dtype=float)
+    w = np.ones(b.shape) if weights is None else np.array(weights, dtype=float)
+    if b.ndim != 1 or X.shape[0] != b.size or w.shape != b.shape or b.size == 0:
+        raise InputError("y", tr("The readings and the terms of the fit differ in number; check the columns."))
+    if not (np.isfinite(X).all() and np.isfinite(b).all()):
+        raise InputError("y", tr("A reading is not a finite number; remove or retype it."))
+    if not 0.0 < w.min() <= w.max() < math.inf:
+        raise InputError("weights", tr("An uncertainty of a reading is zero or not finite; give its real size."))
+    return X, b, w
+
+
+def _refined(Xw: Floats, yw: Floats, pinv: Floats) -> Floats:
     """Solve, then correct once by the residual taken in extended precision: the last digits of ill-conditioned sets."""
-    coef = pinv @ yw / scale
-    exact = np.asarray(yw, dtype=np.longdouble) - np.asarray(Xw, dtype=np.longdouble) @ coef.astype(np.longdouble)
-    return np.asarray(coef + pinv @ exact.astype(float) / scale)
+    coef = pinv @ yw
+    exact = yw - Xw.astype(np.longdouble) @ coef  # in extended precision
+    return np.asarray(coef + pinv @ exact.astype(float))
 
 
 def _orthonormal(columns: Floats) -> Floats:

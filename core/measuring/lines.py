@@ -27,6 +27,8 @@ Ints = NDArray[np.int64]
 
 _AT_ONCE = 16_384  # readings in one go: what is worked out on the way stays in the processor's cache
 SAME = 1e-12  # positions whose spread is below this share of the largest are one position
+NOT_FINITE = tr("this is not a finite number; remove or retype it.")
+NOT_ABOVE_ZERO = tr("the uncertainty of a reading must be above zero; give its real size.")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -77,7 +79,10 @@ def line_covariance(lever: ArrayLike, u_y0: ArrayLike, u_slope: ArrayLike) -> Fl
     """Return the (..., 2, 2) covariance of value and slope of a line at this distance from its x0."""
     both = np.asarray(lever) * np.square(u_slope)
     value = np.square(u_y0) + lever * both
-    return np.stack([np.stack([value, both], -1), np.stack([both, np.square(u_slope) + 0.0 * both], -1)], -2)
+    found = np.empty((*np.shape(both), 2, 2))
+    found[..., 0, 0], found[..., 1, 1] = value, np.square(u_slope)
+    found[..., 0, 1] = found[..., 1, 0] = both
+    return found
 
 
 @within_reach
@@ -100,8 +105,8 @@ def fit_lines(of_line: ArrayLike, x: ArrayLike, y: ArrayLike, u_y: ArrayLike | N
         raise InputError("x", tr("The positions and the readings differ in number; check the columns."))
     u = checked_column("u_y", 1.0 if u_y is None else u_y, x_)
     for field, values in (("x", x_), ("y", y_), ("u_y", u)):
-        refuse_rows(field, ~np.isfinite(values), tr("this is not a finite number; remove or retype it."))
-    refuse_rows("u_y", u <= 0, tr("the uncertainty of a reading must be above zero; give its real size."))
+        refuse_rows(field, ~np.isfinite(values), NOT_FINITE)
+    refuse_rows("u_y", u <= 0, NOT_ABOVE_ZERO)
     if np.any(number[1:] < number[:-1]):
         order = np.argsort(number, kind="stable")
         number, x_, y_, u = number[order], x_[order], y_[order], u[order]

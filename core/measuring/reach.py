@@ -11,7 +11,9 @@ from __future__ import annotations
 import dataclasses
 import functools
 import inspect
-from collections.abc import Callable, Mapping, Sized
+import math
+from collections.abc import Callable, Mapping, Sequence, Sized
+from itertools import chain
 from typing import Any, ParamSpec, TypeVar
 
 import numpy as np
@@ -23,6 +25,7 @@ P = ParamSpec("P")
 R = TypeVar("R")
 
 LARGEST = 1e20
+_WORDS = (str, bool, type(None))  # what a list may hold that is no number
 SMALLEST = 1e-70  # squares of what rounding leaves of a difference of readings lie above
 # The end of a name, the largest size of such a number, and its unit for people; the first that fits.
 _LIMITS = (
@@ -43,14 +46,25 @@ def within_reach(function: Callable[P, R]) -> Callable[P, R]:
 
     @functools.wraps(function)
     def asked(*args: P.args, **kwargs: P.kwargs) -> R:
-        for name, value in (*zip(names, args, strict=False), *kwargs.items()):
-            if name != "self":
-                refuse_out_of_reach(name, value)
         plain: Any = function  # the same arguments, smallest numbers taken as zero
-        answer: R = plain(*map(_settled, args), **{name: _settled(value) for name, value in kwargs.items()})
+        given = [_within(name, value) for name, value in zip(names, args, strict=False)]
+        answer: R = plain(*given, **{name: _within(name, value) for name, value in kwargs.items()})
         return answer
 
     return asked
+
+
+def _within(field: str, value: Any) -> Any:
+    """Return what `_settled` does, once it is not refused."""
+    if isinstance(value, np.ndarray):  # both at once: a fit of a few readings takes less than looking twice at each
+        return _array_within(field, value)
+    if type(value) in (list, tuple) and set(map(type, value)) == {float}:  # a column of readings, as a whole
+        column = np.array(value)
+        found = _array_within(field, column)
+        return value if found is column else type(value)(found.tolist())
+    if field != "self":
+        refuse_out_of_reach(field, value)
+    return _settled(value)
 
 
 def _settled(value: Any) -> Any:
@@ -58,15 +72,22 @@ def _settled(value: Any) -> Any:
     if isinstance(value, float):
         return 0.0 if 0.0 < abs(value) < SMALLEST else value
     if type(value) in (list, tuple):
-        return type(value)(_settled(one) for one in value)
-    if dataclasses.is_dataclass(value):
-        parts = {part.name: getattr(value, part.name) for part in dataclasses.fields(value) if part.init}
-        tiny = {name: 0.0 for name, one in parts.items() if isinstance(one, float) and 0.0 < abs(one) < SMALLEST}
-        return dataclasses.replace(value, **tiny) if tiny else value  # type: ignore[type-var]
-    if isinstance(value, np.ndarray) and value.dtype.kind == "f" and value.size:
-        tiny = (np.abs(value) < SMALLEST) & (value != 0.0)
-        return np.where(tiny, 0.0, value) if tiny.any() else value
+        return value if _all_words(value) else type(value)(map(_settled, value))
+    if given := _given_to(value.__class__):
+        numbers = {name: one for name in given if isinstance(one := getattr(value, name), float)}
+        tiny = {name: 0.0 for name, one in numbers.items() if 0.0 < abs(one) < SMALLEST}
+        return dataclasses.replace(value, **tiny) if tiny else value
+    if isinstance(value, np.ndarray) and value.dtype.kind == "f":
+        return _without_tiny(value, np.abs(value))
     return value
+
+
+def _all_words(values: Sequence[Any]) -> bool:
+    """Whether a list, or the tuples in it, hold no number; their kinds are few, so that a long one is told at once."""
+    kinds = set(map(type, values))
+    if kinds == {tuple}:
+        kinds = set(map(type, chain.from_iterable(values)))
+    return all(issubclass(kind, _WORDS) for kind in kinds)
 
 
 def refuse_out_of_reach(field: str, value: Any, row: int | None = None) -> None:
@@ -78,16 +99,18 @@ def refuse_out_of_reach(field: str, value: Any, row: int | None = None) -> None:
     if isinstance(value, float | int):
         _refuse_number(field, float(max(min(value, 1e300), -1e300)) if isinstance(value, int) else value, row)
     elif isinstance(value, np.ndarray):
-        _refuse_array(field, value)
+        _array_within(field, value)
     elif isinstance(value, list | tuple):
+        if _all_words(value):
+            return
         for place, one in enumerate(value):
             refuse_out_of_reach(field, one, place if row is None else row)
     elif isinstance(value, Mapping):
         for one in value.values():
             refuse_out_of_reach(field, one, row)
-    elif dataclasses.is_dataclass(value):
-        for part in dataclasses.fields(value):
-            refuse_out_of_reach(part.name, getattr(value, part.name), row)
+    else:
+        for name in _fields_of(value.__class__):
+            refuse_out_of_reach(name, getattr(value, name), row)
 
 
 def of_one_length(*columns: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
@@ -152,8 +175,8 @@ def finite_out(field: str, *, infinite: bool = False) -> Callable[[Callable[P, R
         def asked(*args: P.args, **kwargs: P.kwargs) -> R:
             with np.errstate(all="ignore"):
                 answer = function(*args, **kwargs)
-                sums = [float(np.sum(one)) for one in _arrays_of(answer)]
-            if any(np.isnan(one) or (np.isinf(one) and not infinite) for one in sums):
+                sums = [float(np.add.reduce(one, axis=None)) for one in _arrays_of(answer)]
+            if any(math.isnan(one) or (math.isinf(one) and not infinite) for one in sums):
                 says = tr("These numbers are too large or too small to calculate with; check them.")
                 raise InputError(field, says)
             return answer
@@ -164,11 +187,23 @@ def finite_out(field: str, *, infinite: bool = False) -> Callable[[Callable[P, R
 
 
 def _arrays_of(answer: Any) -> list[Any]:
-    if dataclasses.is_dataclass(answer):
-        answer = tuple(getattr(answer, part.name) for part in dataclasses.fields(answer))
+    if isinstance(answer, np.ndarray):
+        return [answer]
     if isinstance(answer, tuple):
         return [array for one in answer for array in _arrays_of(one)]
-    return [answer] if isinstance(answer, np.ndarray) else []
+    return [array for name in _fields_of(answer.__class__) for array in _arrays_of(getattr(answer, name))]
+
+
+@functools.cache
+def _fields_of(kind: type) -> tuple[str, ...]:
+    """Return the names of the fields of a dataclass; none of any other kind."""
+    return tuple(part.name for part in dataclasses.fields(kind)) if dataclasses.is_dataclass(kind) else ()
+
+
+@functools.cache
+def _given_to(kind: type) -> tuple[str, ...]:
+    """Return the fields that a dataclass is made from."""
+    return tuple(part.name for part in dataclasses.fields(kind) if part.init) if dataclasses.is_dataclass(kind) else ()
 
 
 def refuse_unlike(**columns: Sized) -> None:
@@ -189,7 +224,7 @@ def _refuse_number(field: str, value: float, row: int | None) -> None:
     size = abs(value)
     if size == np.inf or value == 0.0:
         return
-    _, most, unit = next((one for one in _LIMITS if field.endswith(one[0])), ("", LARGEST, ""))
+    most, unit = _limit_of(field)
     if size > most:
         says = tr(
             "{place}{value:g}{unit} is out of reach: at most {most:g}{unit}. Check the decimal mark.",
@@ -201,21 +236,27 @@ def _refuse_number(field: str, value: float, row: int | None) -> None:
         raise InputError(field, says, row)
 
 
-def _refuse_array(field: str, values: Any) -> None:
+def _array_within(field: str, values: Any) -> Any:
     if values.dtype.kind not in "fiu" or not values.size:
-        return
-    size = np.abs(values, dtype=float)
-    if size.max() <= _most_of(field) and size.min() >= SMALLEST:  # as nearly always: a few looks are enough
-        return
-    outside = np.flatnonzero(np.isfinite(size) & (size > _most_of(field)))
-    if outside.size:
-        row = int(np.unravel_index(outside[0], values.shape)[0]) if values.ndim else None
-        _refuse_number(field, float(values.flat[outside[0]]), row)
+        return values
+    size, (most, _) = np.abs(values, dtype=float), _limit_of(field)
+    if not size.max() <= most:  # or a value is not a number
+        outside = np.flatnonzero(np.isfinite(size) & (size > most))
+        if outside.size:
+            row = int(np.unravel_index(outside[0], values.shape)[0]) if values.ndim else None
+            _refuse_number(field, float(values.flat[outside[0]]), row)
+    return values if size.min() >= SMALLEST else _without_tiny(values, size)
+
+
+def _without_tiny(values: Any, size: Any) -> Any:
+    tiny = size < SMALLEST
+    return np.where(tiny, 0.0, values) if size[tiny].any() else values  # nothing to do where all of these are zero
 
 
 @functools.cache
-def _most_of(field: str) -> float:
-    return next((most for end, most, _ in _LIMITS if field.endswith(end)), LARGEST)
+def _limit_of(field: str) -> tuple[float, str]:
+    """Return the largest size of such a number and its unit."""
+    return next(((most, unit) for end, most, unit in _LIMITS if field.endswith(end)), (LARGEST, ""))
 
 
 def _place(row: int | None) -> Words | str:

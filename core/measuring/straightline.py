@@ -16,14 +16,24 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.measuring.lines import SAME, Sums, add_up, checked_column, line_covariance, refuse_rows
-from core.measuring.reach import within_reach
+from core.measuring.lines import (
+    NOT_ABOVE_ZERO,
+    NOT_FINITE,
+    SAME,
+    Sums,
+    add_up,
+    checked_column,
+    line_covariance,
+    refuse_rows,
+)
+from core.measuring.reach import refuse_unlike, within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import tr
 
 Floats = NDArray[np.float64]
 
 _MOST_STEPS = 100  # ISO/TS 28037 example 3 needs six
+_BELOW_ZERO = tr("the uncertainty of a position cannot be below zero; give its real size.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +73,13 @@ class Line:
         return line_covariance(origin - self.x0, self.u_y0, self.u_slope)
 
     def at(self, x: ArrayLike, u_x: ArrayLike = 0.0) -> tuple[Floats, Floats]:
-        """Return the line at x and its standard uncertainty, `u_x` of the position included (forward use)."""
+        """Return the line at x and its standard uncertainty, `u_x` of the position included (forward use).
+
+        Raises:
+            InputError: field `u_x`, neither one nor as many as the positions.
+        """
         lever = np.asarray(x, dtype=float) - self.x0
-        u = np.hypot(np.hypot(self.u_y0, self.u_slope * lever), self.slope * np.asarray(u_x, dtype=float))
+        u = np.hypot(np.hypot(self.u_y0, self.u_slope * lever), self.slope * _beside("x", lever, "u_x", u_x))
         return self.y0 + self.slope * lever, u
 
     @within_reach
@@ -78,16 +92,19 @@ class Line:
         """Return the half-width for one more reading; its standard uncertainty `u_y` is `s` unless given.
 
         Raises:
-            InputError: field `u_y` when neither is known.
+            InputError: field `u_y` when neither is known, or neither one nor as many as the positions are given.
         """
-        return np.asarray(coverage_factor(self.dof, level) * np.hypot(self.at(x)[1], self._of_reading(u_y)))
+        u = self.at(x)[1]
+        u_one = _beside("x", u, "u_y", self._of_reading(u_y))
+        return np.asarray(coverage_factor(self.dof, level) * np.hypot(u, u_one))
 
     @within_reach
     def x_from_y(self, y: ArrayLike, u_y: ArrayLike | None = None) -> tuple[Floats, Floats]:
         """Return the position at which the line has the value y, and its standard uncertainty (inverse use).
 
         Raises:
-            InputError: field `y` when the slope is not told from zero, `u_y` when nothing is known of the reading.
+            InputError: field `y` when the slope is not told from zero, `u_y` when nothing is known of the reading, or
+                neither one nor as many as the readings are given.
         """
         if abs(self.slope) <= coverage_factor(self.dof) * self.u_slope:
             raise InputError(
@@ -98,7 +115,8 @@ class Line:
                 ),
             )
         x = self.x0 + (np.asarray(y, dtype=float) - self.y0) / self.slope
-        return x, np.asarray(np.hypot(self.at(x)[1], self._of_reading(u_y)) / abs(self.slope))
+        u_one = _beside("y", x, "u_y", self._of_reading(u_y))
+        return x, np.asarray(np.hypot(self.at(x)[1], u_one) / abs(self.slope))
 
     def _of_reading(self, u_y: ArrayLike | None) -> Floats:
         known = self.s if u_y is None else u_y
@@ -107,6 +125,14 @@ class Line:
                 "u_y", tr("The uncertainty of the new reading is needed here; give it beside the reading.")
             )
         return np.asarray(known, dtype=float)
+
+
+def _beside(field: str, values: Floats, u_field: str, u: ArrayLike) -> Floats:
+    """Return the uncertainties of values; refuse as many as belong to no value."""
+    each = np.asarray(u, dtype=float)
+    if each.ndim and values.ndim and each.size not in (1, values.size):
+        refuse_unlike(**{field: values, u_field: each})
+    return each
 
 
 @within_reach
@@ -184,10 +210,11 @@ def _checked(
     uy = checked_column("u_y", 1.0 if u_y is None else u_y, x_)
     ux = checked_column("u_x", 0.0 if u_x is None else u_x, x_)
     for field, values in (("x", x_), ("y", y_), ("u_y", uy), ("u_x", ux)):
-        refuse_rows(field, ~np.isfinite(values), tr("this is not a finite number; remove or retype it."))
-    refuse_rows("u_y", uy <= 0, tr("the uncertainty of a reading must be above zero; give its real size."))
-    refuse_rows("u_x", ux < 0, tr("the uncertainty of a position cannot be below zero; give its real size."))
-    if np.ptp(x_) <= SAME * np.max(np.abs(x_)):
+        refuse_rows(field, ~np.isfinite(values), NOT_FINITE)
+    refuse_rows("u_y", uy <= 0, NOT_ABOVE_ZERO)
+    refuse_rows("u_x", ux < 0, _BELOW_ZERO)
+    low, high = x_.min(), x_.max()
+    if high - low <= SAME * max(-low, high):
         raise InputError("x", tr("All positions are the same; a line needs readings at two different ones at least."))
     if u_x is not None and u_y is None:
         raise InputError(

@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -42,6 +43,7 @@ class Success:
     share: Share
 
 
+@finite_in("step", "share")
 def fit_success(step: ArrayLike, success: ArrayLike, share: Share = WANTED_SHARE) -> Success:
     """Return from which step on a share of the specimens succeeds; more of it never does worse.
 
@@ -52,8 +54,10 @@ def fit_success(step: ArrayLike, success: ArrayLike, share: Share = WANTED_SHARE
 
     Raises:
         InputError: field `success`: not as many as steps, or all alike, so that no curve can be told; field `step`:
-            all the same.
+            all the same; field `share`.
     """
+    if not 0.0 < share < 1.0:
+        raise InputError("share", tr("A share of {share:g} is not between 0 and 1; type 0.8 for 80 %.", share=share))
     x, good = np.asarray(step, dtype=float), np.asarray(success, dtype=bool)
     if x.shape != good.shape or good.all() or not good.any():
         raise InputError("success", tr("All specimens succeed, or none: try steps where some fail and some do not."))

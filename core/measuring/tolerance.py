@@ -22,6 +22,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import Words, tr
@@ -143,6 +144,7 @@ class Decision:
 
 
 @within_reach
+@finite_in("value")
 def decide(
     value: float, u: float, limit: float, dof: float = math.inf, *, lower: float = -math.inf, level: float = LEVEL
 ) -> Decision:

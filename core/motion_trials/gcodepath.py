@@ -11,6 +11,7 @@ Reference: ISO 6983-1:2009 (G functions); G92 by the general usage of the trade,
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -24,6 +25,7 @@ from core.quantity import MM_PER_INCH
 from core.words import tr
 
 Bools = NDArray[np.bool_]
+_WORDS_RATIO = 0.6  # of the time to read a file that goes by until its words are columns
 _NO_PATH = 1e-9  # mm: shorter is no move
 _LAST_MOTION = 3.0  # G0 to G3 move; each of the others counts wherever it stands
 _UNREAD = {5: "G5", 6: "G6", 18: "G18", 19: "G19"}  # other curves, and arcs in other planes
@@ -83,24 +85,34 @@ class Path:
         return np.asarray(a.x[:-1] * b.x[1:] + a.y[:-1] * b.y[1:] + a.z[:-1] * b.z[1:])
 
 
-def read_path(text: bytes) -> Path:
+def read_path(text: bytes, step: Callable[[float], None] = lambda part: None) -> Path:
     """Read the path of a G-code file.
+
+    Args:
+        text: the file as it is.
+        step: is called now and then with the part that is done; it may raise.
 
     Raises:
         InputError: field `file`, with the line as row where it is one: no move, a line that cannot be read, an arc
             that cannot be, a speed that is not above zero, or a curve that is not timed here.
     """
-    words = read_words(text)
+    words = read_words(text, lambda part: step(_WORDS_RATIO * part))
     kinds = _kinds(words)
     lines = np.flatnonzero(kinds.moves | kinds.sets | kinds.homes)
-    deltas = {axis: _deltas(words, kinds, axis, lines) for axis in "XYZE"}
+    deltas = {}
+    for number, axis in enumerate("XYZE"):
+        step(_WORDS_RATIO + 0.06 * number)
+        deltas[axis] = _deltas(words, kinds, axis, lines)
+    step(0.85)
     begin, end, length, radius = _ways(words, kinds, lines, deltas)
+    step(0.95)
     filament = deltas["E"]
     feeds_only = (length <= _NO_PATH) & (np.abs(filament) > _NO_PATH)
     length = np.where(feeds_only, np.abs(filament), length)
     moved = np.flatnonzero((length > _NO_PATH) & kinds.moves[lines])
     if moved.size == 0:
         raise InputError("file", tr("No move in this file; choose a file of G-code that prints something."))
+    step(0.98)
     at = lines[moved]
     still, speed = np.cumsum(kinds.stops)[at], _speeds_mm_s(words, kinds, at)
     if (stuck := np.flatnonzero(~(speed > 0))).size:

@@ -3,7 +3,8 @@
 Limits: each axis has a speed and an acceleration; the path has an acceleration and a distance by which it may leave a
 corner; the filament may have a flow ceiling. A move of unit direction d goes at most at the smallest of the wanted
 speed, V_k/|d_k| over the axes k, the root of a r in an arc, and ceiling/(filament area per mm); it speeds up at most
-with the smallest of a and A_k/|d_k|. The look-ahead is that of `lookahead`, without end: a controller that sees only
+with the smallest of a and A_k/|d_k|. On crossed belts the two motors of X and Y limit a move too, by its direction
+(`crossedbelts`). The look-ahead is that of `lookahead`, without end: a controller that sees only
 some moves ahead is slower, most of all on short moves.
 
 Jerk is not limited here; a machine that limits it takes longer by about a/j for each ramp (`profile.double_s`).
@@ -21,7 +22,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
+from core.motion_trials.crossedbelts import motor_accelerations_mm_s2, motor_speeds_mm_s
 from core.motion_trials.gcodepath import Path
 from core.motion_trials.lookahead import junction_speeds_mm_s
 from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
@@ -45,6 +48,8 @@ class Limits:
         axis_acceleration_mm_s2: likewise.
         ceiling_mm3_s: flow ceiling that no printing move may pass; None where moves may ask for more.
         filament_mm: diameter of the filament.
+        crossed_belts: whether two motors move X and Y together; their axis limits are then those of moves along one
+            axis alone.
     """
 
     acceleration_mm_s2: float
@@ -53,6 +58,7 @@ class Limits:
     axis_acceleration_mm_s2: dict[str, float] = field(default_factory=dict)
     ceiling_mm3_s: float | None = None
     filament_mm: float = 1.75
+    crossed_belts: bool = False
 
     @property
     def filament_area_mm2(self) -> float:
@@ -148,6 +154,7 @@ def times_by_acceleration_s(
 
 
 @within_reach
+@finite_in("filament_per_mm_ratio")
 def straights_path(length_mm: float, count: int, filament_per_mm_ratio: float = 0.0) -> Path:
     """Return a path of equal straight lines with a right angle between them, where no file is at hand.
 
@@ -202,6 +209,9 @@ def _own_limits(path: Path, limits: Limits, speed_mm_s: float | None) -> tuple[F
             if limit is not None:
                 with np.errstate(divide="ignore"):
                     np.minimum(target, limit / share, out=target)
+    if limits.crossed_belts:
+        np.minimum(wanted, motor_speeds_mm_s(path, limits.axis_speed_mm_s), out=wanted)
+        np.minimum(acceleration, motor_accelerations_mm_s2(path, limits.axis_acceleration_mm_s2), out=acceleration)
     if limits.ceiling_mm3_s is not None:
         with np.errstate(divide="ignore"):
             room = limits.ceiling_mm3_s / (path.filament_mm * limits.filament_area_mm2) * path.length_mm

@@ -12,6 +12,7 @@ Quickly parsing eight digits, 2018; numbers come out as correctly rounded as by 
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 
@@ -25,7 +26,7 @@ Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 
 _KEPT = "GMTXYZEFIJRPS"
-_PLACES = "XYZEIJ"
+_PLACES = np.frombuffer(b"XYZEIJ", np.uint8)
 _THREADS = 4
 _PIECE = 1 << 19  # bytes: all that is made of them stays in the cache
 _MOST_DIGITS = 8
@@ -61,12 +62,13 @@ class Words:
         return self.columns.get(letter)
 
 
-def read_words(text: bytes) -> Words:
+def read_words(text: bytes, step: Callable[[float], None] = lambda part: None) -> Words:
     """Read the words of a G-code file.
 
     Args:
         text: the file as it is; comments in parentheses or after a semicolon, checksums and line numbers are passed
             over, as are commands that carry plain text.
+        step: is called after each piece with the part that is read; it may raise.
 
     Raises:
         InputError: field `file`, row the line counted from 0: no text, or a move that cannot be read.
@@ -75,29 +77,33 @@ def read_words(text: bytes) -> Words:
         raise InputError("file", tr("This file is not text; choose a file of G-code."))
     if b"\r" in text:
         text = text.replace(b"\r\n", b"\n").replace(b"\r", b"\n")
-    if any(mark in text for mark in (b";", b"(", b"*")):
-        text = _COMMENT.sub(b"", text)
     text = text if text.endswith(b"\n") else text + b"\n"
     lines = text.count(b"\n")
     columns: dict[str, Floats] = {}
     places = np.zeros(lines, dtype=bool)
     g_lines, g_values = [], []
+    pieces = _pieces(text)
     with ThreadPoolExecutor(_THREADS) as pool:  # arithmetic on arrays runs side by side
-        for line, letter, value in pool.map(lambda piece: _piece(text[piece[0] : piece[1]], piece[2]), _pieces(text)):
-            for code in _KEPT:
-                chosen = np.flatnonzero(letter == ord(code))
-                if not chosen.size:
-                    continue
-                if code not in columns:
-                    columns[code] = np.full(lines, np.nan)
-                columns[code][line[chosen]] = value[chosen]
-                if code in _PLACES:
-                    places[line[chosen]] = True
-                if code == "G":
-                    g_lines.append(line[chosen])
-                    g_values.append(value[chosen])
-    g_line = np.concatenate([np.empty(0, dtype=np.int64), *g_lines])
-    return Words(lines, columns, g_line, np.concatenate([np.empty(0), *g_values]), places)
+        read = pool.map(lambda piece: _piece(text[piece[0] : piece[1]], piece[2]), pieces)
+        try:
+            for number, (line, letter, value) in enumerate(read, start=1):
+                step(number / len(pieces))
+                _sort_in(columns, lines, line, letter, value)
+                places[line[np.isin(letter, _PLACES)]] = True
+                g_lines.append(line[letter == ord("G")])
+                g_values.append(value[letter == ord("G")])
+        finally:
+            pool.shutdown(cancel_futures=True)  # pieces that nobody waits for any more
+    return Words(lines, columns, np.concatenate(g_lines), np.concatenate(g_values), places)
+
+
+def _sort_in(columns: dict[str, Floats], lines: int, line: Ints, letter: NDArray[np.uint8], value: Floats) -> None:
+    for code in _KEPT:
+        chosen = np.flatnonzero(letter == ord(code))
+        if chosen.size:
+            if code not in columns:
+                columns[code] = np.full(lines, np.nan)
+            columns[code][line[chosen]] = value[chosen]
 
 
 def _pieces(text: bytes) -> list[tuple[int, int, int]]:
@@ -112,7 +118,9 @@ def _pieces(text: bytes) -> list[tuple[int, int, int]]:
 
 
 def _piece(text: bytes, first: int) -> tuple[Ints, NDArray[np.uint8], Floats]:
-    """Return line, letter and value of each word of whole lines."""
+    """Return line, letter and value of each word of whole lines; no comment goes on in the next line."""
+    if any(mark in text for mark in (b";", b"(", b"*")):
+        text = _COMMENT.sub(b"", text)
     found = _by_bytes(text, first)
     if found is None:
         found = _by_bytes(_tidied(text, first), first)

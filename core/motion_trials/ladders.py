@@ -6,8 +6,8 @@ Reference: ranges and steps are common practice, no source.
 from __future__ import annotations
 
 import tomllib
-from collections.abc import Mapping, Sequence, Sized
-from dataclasses import dataclass, field
+from collections.abc import Iterable, Mapping, Sequence, Sized
+from dataclasses import dataclass, field, replace
 from enum import StrEnum
 from functools import cache
 from importlib.resources import files
@@ -35,7 +35,11 @@ class Read(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class LadderKind:
-    """One ladder: the words of its keys are explained in the head of the file."""
+    """One ladder: the words of its keys are explained in the head of the file.
+
+    Attributes:
+        former: criteria of before, each after the key of the one that took its place.
+    """
 
     key: str
     unit: str
@@ -51,6 +55,24 @@ class LadderKind:
     limit: str = ""
     geometric: bool = False
     criteria: tuple[Criterion, ...] = ()
+    former: tuple[tuple[str, Criterion], ...] = ()
+
+    def criterion(self, key: str) -> Criterion | None:
+        """Return the criterion of that key, one of before too; None where there is none."""
+        every = (*self.criteria, *(before for _, before in self.former))
+        return next((criterion for criterion in every if criterion.key == key), None)
+
+    def scored_by(self, keys: Iterable[str]) -> LadderKind:
+        """Return the ladder with the criteria its readings were scored by: one of before stands where it was used.
+
+        Args:
+            keys: of the criteria of the readings.
+        """
+        seen, criteria = set(keys), []
+        for criterion in self.criteria:
+            before = [old for now, old in self.former if now == criterion.key and old.key in seen]
+            criteria += before if before and criterion.key not in seen else [criterion, *before]
+        return replace(self, criteria=tuple(criteria))
 
     @property
     def holds_for_lot(self) -> bool:
@@ -147,12 +169,19 @@ def check_plan(kind: LadderKind, step: Steps, limit: Bound | None) -> None:
 def _kind(key: str, entry: Mapping[str, Any]) -> LadderKind:
     own = dict(entry)
     criteria = tuple(Criterion(name, **bounds) for name, bounds in own.pop("criteria", {}).items())
-    for criterion in criteria:
+    former = []
+    for name, bounds in own.pop("former", {}).items():
+        now = str(bounds["now"])
+        former.append((now, Criterion(name, **{bound: value for bound, value in bounds.items() if bound != "now"})))
+    for criterion in (*criteria, *(before for _, before in former)):
         for bound in (criterion.at_least, criterion.at_most):
             if bound is not None and not LOWEST_SCORE <= bound <= HIGHEST_SCORE:
                 says = tr("ladders.toml, {ladder}: the bound of {name} lies between 0 and 4.",
                           ladder=key, name=criterion.key)  # fmt: skip
                 raise InputError("criteria", says)
     return LadderKind(
-        key=key, criteria=criteria, **own | {"choose": Choose(own["choose"]), "read": Read(own["read"])}
+        key=key,
+        criteria=criteria,
+        former=tuple(former),
+        **own | {"choose": Choose(own["choose"]), "read": Read(own["read"])},
     )

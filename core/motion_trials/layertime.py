@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.motion_trials.gcodepath import Path
 from core.words import tr
 
@@ -107,6 +108,7 @@ def layers_of(path: Path) -> Layers:
     return Layers(prints[begins], np.asarray(np.add.reduceat(path.length_mm[prints], begins)))
 
 
+@finite_in("least_s", "path_mm")
 def floor_mm_s(path_mm: float, least_s: float) -> float:
     """Return the speed up to which a layer of this path never waits: path/t_min."""
     return path_mm / least_s
@@ -127,6 +129,7 @@ def check_rule(rule: LayerRule) -> None:
         raise InputError("layer_mm", says)
 
 
+@finite_in("layer_s", "least_s")
 def waits_s(layer_s: Floats, least_s: float) -> Floats:
     """Return how long each layer waits."""
     return np.asarray(np.maximum(least_s - layer_s, 0.0))

@@ -120,6 +120,8 @@ class _Layered:
         else:
             self.shortest_mm, self.line = float(rule.path_mm or 0.0), 0
             self.count = float(np.sum(path.length_mm[path.prints])) / self.shortest_mm
+            if self.count <= 0.0:
+                raise InputError("file", tr("Nothing is printed along this path; choose a file that prints."))
 
     def layer_s(self, timed: PathTime) -> Floats:
         """Return the time of each layer; of one where all are alike."""

@@ -13,12 +13,14 @@ import math
 from collections.abc import Mapping
 from typing import Any
 
+from core.measuring.finite import finite_in
 from core.motion_trials.ringing import Part
 from core.words import tr
 
 _CYCLE = 4  # full steps after which the field of a stepping motor repeats
 
 
+@finite_in("bearing_mm")
 def parts_of(drive: Mapping[str, Any] | None, bearing_mm: float | None = None) -> tuple[Part, ...]:
     """Return what repeats along an axis.
 

@@ -27,6 +27,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.gum import combine
 from core.measuring.reach import above_zero, within_reach
 from core.quantity import Estimate
@@ -190,6 +191,7 @@ def quiet_accelerations_mm_s2(frequency: Estimate, speed_mm_s: float, most_mm_s2
 
 @within_reach
 @above_zero("frequency_hz", "speed_mm_s", "acceleration_mm_s2")
+@finite_in("frequency_hz", "speed_mm_s", "acceleration_mm_s2")
 def left_after_ramp_mm(frequency_hz: float, speed_mm_s: float, acceleration_mm_s2: Floats) -> Floats:
     """Return the ripple left after ramps to a speed, 2 a/(2 pi f)^2 |sin(pi f v/a)|, for each acceleration.
 

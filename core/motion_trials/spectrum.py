@@ -19,6 +19,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import above_zero, finite_out
 from core.quantity import Estimate
 from core.words import tr
@@ -144,6 +145,7 @@ def spectrum_of(time_s: ArrayLike, acceleration_mm_s2: ArrayLike, name: str = "x
 
 @above_zero("sampling_hz")
 @finite_out("log")
+@finite_in("sampling_hz")
 def welch(acceleration_mm_s2: ArrayLike, sampling_hz: float, *, piece: int | None = None) -> tuple[Floats, Floats, int]:
     """Return frequencies, power spectral density, and how many pieces were averaged.
 

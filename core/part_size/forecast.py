@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.part_size.features import FEATURES, FeatureKind
 from core.part_size.sizeerror import Band, SizeError
@@ -47,6 +48,7 @@ class SmallPiece:
         at_length_mm: the long length.
         before_mm: its error as it is.
         after_mm: its error after the correction.
+        U_factor_ratio: expanded uncertainty of f (95 %): what other readings of the same piece would make of it.
     """
 
     from_length_mm: float
@@ -54,6 +56,12 @@ class SmallPiece:
     at_length_mm: float
     before_mm: float
     after_mm: float
+    U_factor_ratio: float
+
+    @property
+    def unshrunk_mm(self) -> tuple[float, float]:
+        """The error that f alone brings to the long length of a filament that does not shrink, (f - 1) L, with U."""
+        return (self.factor - 1.0) * self.at_length_mm, self.U_factor_ratio * self.at_length_mm
 
 
 @within_reach
@@ -83,6 +91,7 @@ def forecast(fit: SizeError, axis: str, kind: FeatureKind, length_mm: ArrayLike,
     return Band(band.length_mm, mean, band.confidence_mm, band.prediction_mm)
 
 
+@finite_in("from_length_mm")
 def scaled_from(error_at_mm: float, from_length_mm: float) -> float:
     """Return f = L0/(L0 + e(L0)), the factor on the steps that makes one length L0 come out right.
 
@@ -131,4 +140,5 @@ def small_piece_effect(
     if after is None or band is None or math.isclose(from_length_mm, at_length_mm):
         return None
     factor = scaled_from(float(band.mean_mm[0]), from_length_mm)
-    return SmallPiece(from_length_mm, factor, at_length_mm, float(band.mean_mm[1]), float(after[0]))
+    U_factor = factor**2 / from_length_mm * float(band.confidence_mm[0])  # df = -f^2/L0 de
+    return SmallPiece(from_length_mm, factor, at_length_mm, float(band.mean_mm[1]), float(after[0]), U_factor)

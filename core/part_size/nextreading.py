@@ -21,7 +21,7 @@ from core.measuring.linefit import LinearFit, fit_linear
 from core.measuring.reach import of_one_length
 from core.part_size.features import FeatureKind, design_terms, parameter_names
 from core.part_size.lengths import fixed_effects
-from core.part_size.planner import Place
+from core.part_size.planner import Place, refuse_below_zero
 from core.part_size.scatter import RANK_RATIO
 from core.part_size.sizeerror import SizeError
 from core.records.rows import Instrument
@@ -68,7 +68,11 @@ def next_reading(
         times: how often each was read.
         instrument: of the further reading.
         wanted: the parameter to be told better; empty for the one that matters most.
+
+    Raises:
+        InputError: field `times`, with its row, below zero.
     """
+    refuse_below_zero(times)
     names = fit.terms.names
     fresh = [
         i
@@ -154,13 +158,14 @@ def _again(
     """Return the gauge whose repeat helps most, where it is known how much of the scatter is the hand's."""
     (name, now), hand2 = known, _hand_mm2(fit, times, instrument)
     share = (fit.terms.coefficients(name) @ fit.scattered.fit.solver) ** 2
-    read: dict[tuple[FeatureKind, str], list[int]] = {}
-    for row, alike in enumerate(zip(fit.kinds, fit.axes, strict=True)):
-        read.setdefault(alike, []).append(row)
-    gains = []
+    alike: dict[tuple[FeatureKind, str], list[int]] = {}
+    for row, both in enumerate(zip(fit.kinds, fit.axes, strict=True)):
+        alike.setdefault(both, []).append(row)
+    read = {both: (np.array(rows), fit.nominal_mm[rows]) for both, rows in alike.items()}
+    none, gains = (np.empty(0, dtype=np.int64), np.empty(0)), []
     for i, (place, count) in enumerate(zip(places, times, strict=True)):
-        rows = np.array(read.get((place.kind, place.axis), []), dtype=np.int64)
-        mine = rows[np.abs(fit.nominal_mm[rows] - place.nominal_mm) <= _SAME_MM]
+        rows, lengths_mm = read.get((place.kind, place.axis), none)
+        mine = rows[np.abs(lengths_mm - place.nominal_mm) <= _SAME_MM]
         if count and mine.size:
             gains.append((float(share[mine[0]]) * hand2 * (1.0 / count - 1.0 / (count + 1)), i))
     gain, best = max(gains, default=(0.0, 0))
@@ -173,7 +178,7 @@ def _hand_mm2(fit: SizeError, times: Sequence[int], instrument: Instrument | Non
     scattered = fit.scattered
     if scattered.source != "features":
         return scattered.next_mm2
-    averaged = float(np.mean([1.0 / count for count in times if count]))
+    averaged = float(np.mean([1.0 / count for count in times if count] or [1.0]))
     if scattered.again_mm2 > 0.0 and averaged < 1.0:
         return scattered.again_mm2 / (1.0 - averaged)  # it holds that share of the hand's variance only
     known = (instrument.sd_hand_mm or 0.0) if instrument is not None else 0.0

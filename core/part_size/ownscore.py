@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from core.errors import InputError
+from core.measuring.finite import refuse_no_number
 from core.measuring.reach import within_reach
 from core.quantity import coverage_factor
 from core.words import tr
@@ -63,6 +64,7 @@ def lifetime_score(e_n_ratio: Sequence[ArrayLike]) -> Score:
     by_piece = [piece for piece in (np.asarray(one, dtype=float) for one in e_n_ratio) if piece.size]
     if not by_piece:
         raise InputError("value", tr("No prediction was held against readings yet."))
+    refuse_no_number("e_n_ratio", np.concatenate(by_piece))  # pieces have unlike numbers of features
     from scipy.special import chdtri
 
     z = coverage_factor(math.inf)

@@ -15,6 +15,7 @@ import math
 from dataclasses import dataclass
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.words import tr
 
@@ -30,6 +31,7 @@ class Mate:
 
 
 @within_reach
+@finite_in("clearance_mm")
 def share_that_fits(clearance_mm: float, hole: Mate, peg: Mate) -> float:
     """Return the share of pairs that go together.
 

@@ -94,8 +94,9 @@ def expected_uncertainties(
         scatter: of reading and printing.
 
     Raises:
-        InputError: field `readings`, where nothing is to be read.
+        InputError: field `readings`, where nothing is to be read; `times`, with its row, below zero.
     """
+    refuse_below_zero(times)
     scatter = scatter or Scatter()
     read = [place for place, count in zip(places, times, strict=True) if count]
     if not read:
@@ -200,6 +201,17 @@ def _middle(places: Sequence[Place]) -> list[int]:
         near = [i for i in mine if abs(places[i].nominal_mm - centre) <= sixth]
         found += near or [min(mine, key=lambda i: abs(places[i].nominal_mm - centre))]
     return found
+
+
+def refuse_below_zero(times: Sequence[int]) -> None:
+    """Refuse numbers of readings that are below zero.
+
+    Raises:
+        InputError: field `times`, with its row.
+    """
+    for row, count in enumerate(times):
+        if count < 0:
+            raise InputError("times", tr("{count} readings cannot be; type 0 or more.", count=count), row)
 
 
 def _terms(places: Sequence[Place]) -> Terms:

@@ -14,6 +14,7 @@ import math
 from statistics import NormalDist
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.quantity import LEVEL
 from core.words import tr
@@ -50,6 +51,7 @@ def readings_needed(
 
 
 @within_reach
+@finite_in("scale_ratio")
 def chance_to_see(scale_ratio: float, u: float) -> float:
     """Return the chance that a scale error of this size comes out beyond its 95 % interval.
 
@@ -64,6 +66,7 @@ def chance_to_see(scale_ratio: float, u: float) -> float:
 
 
 @within_reach
+@finite_in("scale_ratio", "u_fixed_mm")
 def shortest_length_mm(scale_ratio: float, u_fixed_mm: float) -> float:
     """Return the length below which no repeat shows a scale error: 2u/a.
 

@@ -28,6 +28,8 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.choices import each_of
+from core.measuring.finite import finite_in
 from core.measuring.reach import of_one_length, within_reach
 from core.part_size.features import FEATURES, FeatureKind, axis_problem, design_terms, parameter_names
 from core.part_size.sizeerror import SizeError
@@ -51,6 +53,7 @@ class Changes:
     factor_ratio: Mapping[str, float] = field(default_factory=dict)
 
     @within_reach
+    @finite_in("error_mm", "nominal_mm")
     def effect_mm(self, kind: FeatureKind, axis: str, nominal_mm: float, error_mm: float) -> float:
         """Return what they add to the error of a feature."""
         larger = self.factor_ratio.get(axis, 1.0) - 1.0
@@ -106,20 +109,20 @@ def predict(
         changes: what is changed before it is printed.
 
     Raises:
-        InputError: field `value` where the fit tells none of the features.
+        InputError: field `kind`, with its row; `value` where the fit tells none of the features.
     """
-    lengths = np.asarray(nominal_mm, dtype=float)
+    lengths, each = np.asarray(nominal_mm, dtype=float), each_of(FeatureKind, kind, "kind")
     rows, kept = [], []
     unsure = math.isnan(fit.scattered.variance_mm2) or fit.line_refused
-    for place, (a, name) in enumerate(zip(axis, kind, strict=True)):
-        row = None if unsure else _row(fit, a, FeatureKind(name), float(lengths[place]))
+    for place, (a, name) in enumerate(zip(axis, each, strict=True)):
+        row = None if unsure else _row(fit, a, name, float(lengths[place]))
         if row is not None:
             rows.append(row)
             kept.append(place)
     if not rows:
         raise InputError("value", tr("The trial tells none of these features yet; complete its readings first."))
     X = np.array(rows)
-    L, kinds, axes = lengths[kept], tuple(FeatureKind(kind[p]) for p in kept), tuple(axis[p] for p in kept)
+    L, kinds, axes = lengths[kept], tuple(each[p] for p in kept), tuple(axis[p] for p in kept)
     as_is = X @ fit.scattered.fit.coef
     effect = [changes.effect_mm(k, a, n, e) for k, a, n, e in zip(kinds, axes, L.tolist(), as_is.tolist(), strict=True)]
     fixed = X @ fit.scattered.fit.solver @ fit.fixed_mm
@@ -143,9 +146,17 @@ def _row(fit: SizeError, axis: str, kind: FeatureKind, length: float) -> Floats 
 
 
 def content_hash(content: Mapping[str, Any]) -> str:
-    """Return the SHA-256 of plain JSON values, written with sorted names: one change anywhere gives another one."""
-    text = json.dumps(content, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
-    return hashlib.sha256(text.encode("utf-8")).hexdigest()
+    """Return the SHA-256 of plain JSON values, written with sorted names: one change anywhere gives another one.
+
+    Raises:
+        InputError: field `hash`: a number is none.
+    """
+    try:
+        text = json.dumps(content, sort_keys=True, ensure_ascii=False, separators=(",", ":"), allow_nan=False)
+    except ValueError as error:
+        says = tr("What is to be locked holds a number that JSON does not know; check its readings.")
+        raise InputError("hash", says) from error
+    return hashlib.sha256(text.encode("utf-8", "surrogatepass")).hexdigest()  # a file may hold half a letter
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -196,6 +207,7 @@ class Verification:
 
 @within_reach
 @of_one_length("place", "error_mm")
+@finite_in("error_mm", "u_mm", "k")
 def verify(
     prediction: Prediction, place: Sequence[int], error_mm: ArrayLike, u_mm: ArrayLike, k: float = 2.0
 ) -> Verification:

@@ -21,6 +21,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.measuring.tolerance import CLASSES, tolerance_mm, tolerance_range_mm
 from core.measuring.tolerancefactor import two_sided_factor
@@ -94,6 +95,7 @@ class Promise:
 
 
 @within_reach
+@finite_in("guard_mm", "guard_ratio", "content_ratio", "confidence_ratio")
 def promise(
     spread: Spread,
     *,
@@ -126,6 +128,7 @@ def promise(
     return Promise(spread, guard_mm, guard_ratio, content_ratio, confidence_ratio)
 
 
+@finite_in("tolerance_mm")
 def rounded_up_mm(tolerance_mm: float) -> float:
     """Return a promise rounded up to 0.05 mm."""
     return math.ceil(tolerance_mm / ROUND_TO_MM - 1e-9) * ROUND_TO_MM
@@ -144,6 +147,7 @@ class Capability:
 
 
 @within_reach
+@finite_in("length_mm")
 def capability(spread: Spread, length_mm: float, tolerance_mm: float) -> Capability:
     """Return Cp and Cpk of one class of features at one length.
 
@@ -162,9 +166,15 @@ def capability(spread: Spread, length_mm: float, tolerance_mm: float) -> Capabil
 
 
 @within_reach
+@finite_in("cpk_ratio", "n_ratio")
 def cpk_lower(cpk_ratio: float, n_ratio: float) -> float:
     """Return the lower 95 % bound Cpk - 1.645 sqrt(1/(9n) + Cpk^2/(2(n-1))) for n parts, effective ones too.
 
+    Raises:
+        InputError: field `n_ratio`, not above one.
+
     Reference: Bissell 1990, equation 5.
     """
+    if n_ratio <= 1.0:
+        raise InputError("n_ratio", tr("One part does not scatter; read two parts at least."))
     return cpk_ratio - _ONE_SIDED_95 * math.sqrt(1.0 / (9.0 * n_ratio) + cpk_ratio**2 / (2.0 * (n_ratio - 1.0)))

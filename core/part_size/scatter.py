@@ -16,6 +16,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from core.measuring.finite import finite_in
 from core.measuring.linefit import LinearFit, fit_linear
 from core.measuring.reach import within_reach
 
@@ -102,6 +103,7 @@ def guess_resolution_mm(readings_mm: Floats) -> float:
     return FINEST_GUESS_MM
 
 
+@finite_in("resolution_mm")
 def fit_with_scatter(
     design: Floats, means: FeatureMeans, resolution_mm: float, sd_hand: tuple[float, int] | None
 ) -> ScatteredFit:

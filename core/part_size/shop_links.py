@@ -21,6 +21,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 from numpy.typing import NDArray
 
+from core.measuring.finite import finite_in
 from core.measuring.reach import above_zero, within_reach
 from core.part_size.shop_split import NO_LOT, PIECE_U_RATIO, Floats, Ints, Seen, ShopSplit, split_shop
 from core.quantity import LEVEL, coverage_factor
@@ -184,6 +185,7 @@ class Contrast:
 
 @within_reach
 @above_zero("u_ratio")
+@finite_in("difference_ratio")
 def axis_contrasts(machine: Ints, difference_ratio: Floats, u_ratio: Floats) -> dict[int, Contrast]:
     """Return X less Y of each machine, weighted over its prints: shrinkage is alike in both, so this is the machine's.
 

@@ -22,6 +22,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.choices import one_of
 from core.measuring.gum import combine, effective_dofs
 from core.measuring.linefit import LinearFit
 from core.measuring.reach import within_reach
@@ -137,9 +138,12 @@ class SizeError:
             length_mm: (j,) nominal lengths.
             level: of both bands.
 
+        Raises:
+            InputError: field `kind`.
+
         Reference: JCGM 100:2008 5.2.2 for the mean; the prediction adds the scatter of one reading of one new feature.
         """
-        kind, lengths = FeatureKind(kind), np.asarray(length_mm, dtype=float)
+        kind, lengths = one_of(FeatureKind, kind, "kind"), np.asarray(length_mm, dtype=float)
         needed = parameter_names([kind], [axis])
         asked = [name for name in needed if not (name.startswith("lost_motion") and FEATURES[kind].r == 0)]
         asked = [name for name in asked if not (name == "wall_outset" and FEATURES[kind].k == 0)]
@@ -331,5 +335,14 @@ def _record_checks(
 
 def _half_width(variances: tuple[Floats, ...], dofs: tuple[float, ...], level: float) -> Floats:
     parts = np.sqrt(np.column_stack(variances))
-    factors = [coverage_factor(dof, level) for dof in effective_dofs(parts, np.array(dofs)).tolist()]
-    return np.asarray(np.array(factors) * np.linalg.norm(parts, axis=1))
+    factors = _coverage_factors(effective_dofs(parts, np.array(dofs)), level)
+    return np.asarray(factors * np.linalg.norm(parts, axis=1))
+
+
+def _coverage_factors(dofs: Floats, level: float) -> Floats:
+    """Return `core.quantity.coverage_factor` of each, at once: a plot asks for hundreds at every keystroke."""
+    from scipy.special import stdtrit
+
+    factors, estimated = np.full(dofs.shape, coverage_factor(math.inf, level)), np.isfinite(dofs)
+    factors[estimated] = stdtrit(dofs[estimated], 0.5 + level / 2)
+    return factors

@@ -28,6 +28,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.lines import fit_lines
 from core.measuring.reach import of_one_length, within_reach
 from core.words import tr
@@ -71,22 +72,26 @@ class Spread:
     u_slope_ratio: float = 0.0
 
     @within_reach
+    @finite_in("length_mm")
     def bias_at(self, length_mm: ArrayLike) -> Floats:
         """Return the mean error (mm) at lengths."""
         return np.asarray(self.bias_mm + self.slope_ratio * (np.asarray(length_mm, dtype=float) - self.middle_mm))
 
     @within_reach
+    @finite_in("length_mm")
     def u_bias_at(self, length_mm: ArrayLike) -> Floats:
         """Return the standard uncertainty of the mean error (mm) at lengths."""
         away = np.asarray(length_mm, dtype=float) - self.middle_mm
         return np.hypot(self._at(length_mm).u_mean_mm, self.u_slope_ratio * away)
 
     @within_reach
+    @finite_in("length_mm")
     def sd_at(self, length_mm: ArrayLike) -> Floats:
         """Return s (mm) of one reading of one new piece at lengths."""
         return self._at(length_mm).sd_mm
 
     @within_reach
+    @finite_in("length_mm")
     def dof_at(self, length_mm: ArrayLike) -> Floats:
         """Return the effective degrees of freedom of s at lengths."""
         return self._at(length_mm).dof

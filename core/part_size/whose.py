@@ -20,6 +20,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.gum import combine
 from core.part_size.features import FeatureKind
 from core.part_size.forecast import SmallPiece
 from core.part_size.prediction import Changes, Prediction, predict
@@ -216,7 +217,20 @@ def all_to_steps(fit: SizeError, axis: str, kind: FeatureKind, at_length_mm: flo
     factor = float(L @ L / (L @ (L + e)))
     before = float(band.mean_mm[0])
     moved = (1.0 + scale.value) * at_length_mm  # only the motion is scaled, not the constant
-    return SmallPiece(float(L.mean()), factor, at_length_mm, before, before + (factor - 1.0) * moved)
+    after = before + (factor - 1.0) * moved
+    return SmallPiece(float(L.mean()), factor, at_length_mm, before, after, _U_of_factor(fit, mine, factor))
+
+
+def _U_of_factor(fit: SizeError, mine: NDArray[np.bool_], factor: float) -> float:
+    """Return the expanded uncertainty (95 %) of the factor that makes these features (m,) right by scale alone.
+
+    df = -f^2/sum(L^2) sum(L de); JCGM 100:2008 5.1.2 for the scatter of the means, 5.2.2 for what they share.
+    """
+    L = np.where(mine, fit.nominal_mm, 0.0)
+    weight = factor**2 / float(L @ L) * L
+    scatter = math.sqrt(fit.scattered.variance_mm2 * float(np.sum(weight**2 / fit.scattered.fit.weights)))
+    shared = float(np.linalg.norm(weight @ fit.fixed_mm))
+    return combine([scatter, shared], [fit.scattered.dof, math.inf]).expanded()
 
 
 def stop_words(effect_mm: float, U_mm: float, tolerance_mm: float) -> tuple[bool, str]:

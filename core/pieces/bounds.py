@@ -12,6 +12,7 @@ import math
 from dataclasses import dataclass
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.words import Words, tr
 
@@ -81,6 +82,7 @@ class Bounds:
         """The longest length that caliper reads with room to spare."""
         return self.caliper_mm - _CALIPER_SPARE_MM
 
+    @finite_in("height_mm")
     def clean_height_mm(self, height_mm: float) -> float:
         """Return the height on whole layers nearest to this one."""
         layers = round((height_mm - self.first_layer_mm) / self.layer_mm)
@@ -88,6 +90,7 @@ class Bounds:
 
 
 @within_reach
+@finite_in("most_mm", "turn_mm")
 def largest_whole_mm(turn_mm: float, most_mm: float) -> float:
     """Return the longest length of whole T up to `most_mm`; 0 where none is."""
     return math.floor(most_mm / turn_mm + 1e-9) * turn_mm if turn_mm > 0 else 0.0

@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import math
 
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.pieces.bounds import Bounds
 from core.pieces.marks import mark
@@ -25,6 +26,7 @@ _PINS_BELOW_MM = 6.0
 
 
 @within_reach
+@finite_in("diameter_mm")
 def sides_of(diameter_mm: float) -> int:
     """Return how many sides, in fours, keep a polygon within 0.005 mm of its circle: N = pi / acos(1 - t/R)."""
     sides = math.pi / math.acos(1.0 - _CHORD_MM / (diameter_mm / 2))

@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from core.measuring.finite import finite_in
 from core.words import Words
 
 Point = tuple[float, float, float]
@@ -131,11 +132,13 @@ class PrintSet:
         return tuple((p.on_bed(g.first_mm), p.on_bed(g.second_mm)) for p in self.pieces for g in p.gauges)
 
 
+@finite_in("x0_mm", "x1_mm", "y0_mm", "y1_mm")
 def box(x0_mm: float, y0_mm: float, x1_mm: float, y1_mm: float) -> Outline:
     """Return a rectangle, anticlockwise."""
     return ((x0_mm, y0_mm), (x1_mm, y0_mm), (x1_mm, y1_mm), (x0_mm, y1_mm))
 
 
+@finite_in("diameter_mm", "x_mm", "y_mm")
 def ngon(x_mm: float, y_mm: float, diameter_mm: float, sides: int, *, flat: bool = False) -> Outline:
     """Return a regular polygon, its corners on the circle; `flat`: its sides on the circle, one facing along x."""
     turn = math.pi / sides if flat else 0.0

@@ -18,6 +18,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.words import Words
 
@@ -123,6 +124,7 @@ class Toolpath:
 
 
 @within_reach
+@finite_in("points_mm", "z_mm", "speed_mm_s", "factor")
 def bead_stroke(
     points_mm: ArrayLike,
     z_mm: float,
@@ -140,6 +142,7 @@ def bead_stroke(
 
 
 @within_reach
+@finite_in("from_z_mm")
 def lay(strokes: Sequence[Stroke], laying: Laying, from_z_mm: float) -> Moves:
     """Return the moves that lay the strokes in this order, from wherever the nozzle stands at a height."""
     rows: list[Floats] = []

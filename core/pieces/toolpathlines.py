@@ -18,6 +18,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
+from core.measuring.reach import above_zero, within_reach
 from core.pieces.toolpath import PURGE, PathBead, Stroke, bead_stroke
 from core.words import tr
 
@@ -32,11 +34,13 @@ _TICK_MM = 4.0
 Floats = NDArray[np.float64]
 
 
+@within_reach
 def spread(count: int, apart_mm: float) -> Floats:
     """Return places about zero, equally far apart."""
     return np.asarray(apart_mm * (np.arange(count) - (count - 1) / 2), dtype=float)
 
 
+@finite_in("factor_ratio", "length_mm", "speed_mm_s", "middle_mm")
 def ladder_strokes(
     length_mm: float, factor_ratio: Sequence[float], bead: PathBead, middle_mm: tuple[float, float], speed_mm_s: float
 ) -> list[Stroke]:
@@ -56,6 +60,9 @@ def ladder_strokes(
     return strokes
 
 
+@within_reach
+@above_zero("acceleration_mm_s2")
+@finite_in("lag_s", "length_mm", "middle_mm")
 def lag_strokes(
     length_mm: float,
     lag_s: Sequence[float],
@@ -75,7 +82,8 @@ def lag_strokes(
         acceleration_mm_s2: with which the controller changes from one to the other.
 
     Raises:
-        InputError: field `fast_mm_s` not above the slow speed, `length_mm` where the ramps do not fit.
+        InputError: field `fast_mm_s` not above the slow speed, `length_mm` where the ramps do not fit,
+            `acceleration_mm_s2` not above zero.
     """
     slow, fast = speeds_mm_s
     if not fast > slow:
@@ -110,6 +118,9 @@ def strand_places_mm(count: int, middle_mm: tuple[float, float]) -> list[tuple[f
     return places[: count + 1]
 
 
+@within_reach
+@above_zero("filament_mm")
+@finite_in("filament_mm", "length_mm", "middle_mm", "pause_s", "rate_mm3_s")
 def strand_strokes(
     length_mm: float, rate_mm3_s: Sequence[float], filament_mm: float, middle_mm: tuple[float, float], pause_s: float
 ) -> list[Stroke]:
@@ -133,12 +144,14 @@ def strand_strokes(
     return strokes
 
 
+@finite_in("length_mm", "speed_mm_s", "middle_mm")
 def feed_strokes(length_mm: float, speed_mm_s: float, middle_mm: tuple[float, float]) -> list[Stroke]:
     """Return one long feed in one place, well above the bed."""
     points = np.array([middle_mm, middle_mm])
     return [Stroke(points, STRAND_HEIGHT_MM, np.array([length_mm]), np.array([speed_mm_s]), 0.0, 1)]
 
 
+@finite_in("pen_z_mm", "sides_mm", "speed_mm_s", "width_mm", "middle_mm")
 def pen_strokes(
     sides_mm: tuple[float, float], pen_z_mm: float, width_mm: float, middle_mm: tuple[float, float], speed_mm_s: float
 ) -> list[Stroke]:

@@ -14,6 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
+from core.measuring.finite import finite_in
 from core.measuring.reach import within_reach
 from core.pieces.toolpath import PathBead, Stroke, bead_stroke
 from core.words import tr
@@ -39,6 +40,7 @@ def layer_heights_mm(height_mm: float, bead: PathBead) -> Floats:
 
 
 @within_reach
+@finite_in("outside_mm", "middle_mm")
 def box_strokes(
     outside_mm: float,
     height_mm: float,
@@ -74,6 +76,7 @@ def box_strokes(
 
 
 @within_reach
+@finite_in("size_mm", "middle_mm", "factor")
 def pad_strokes(
     size_mm: float,
     layers: int,

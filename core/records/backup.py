@@ -29,7 +29,7 @@ KEPT_DAYS = 10  # of the daily copies; of older ones the last of each week
 PATIENCE_S = 5.0  # with another seat that writes while its file is to be replaced
 PAGES_AT_ONCE = 2048
 _MOMENT = "%Y%m%dT%H%M%S%fZ"
-_NAME = re.compile(r".*-(\d{8}T\d{12}Z)-(\w+)\.[^.-]*")
+_NAME = re.compile(r"(.*)-(\d{8}T\d{12}Z)-(\w+)\.[^.-]*")
 _UNFINISHED = ".part"
 _TABLES = ("machine", "lot", "instrument", "trial", "result", "setting", "event", "attachment")
 _LATER = {"setting": "0002", "event": "0003", "attachment": "0003"}  # tables that the first version had not
@@ -60,10 +60,10 @@ def back_up(path: Path, shown: str, kind: BackupKind, step: Step = no_step) -> B
     return make_copy(path, shown, kind, lambda part: copy_pages(path, part, step))
 
 
-def make_copy(path: Path, shown: str, kind: BackupKind, write: Callable[[Path], None]) -> Backup:
-    """Let a copy be written, check it and give it its name; `path` tells the folder. Raises as `back_up`."""
+def make_copy(path: Path, shown: str, kind: BackupKind, write: Callable[[Path], None], name: str = "") -> Backup:
+    """Let a copy be written, check it and give it its name, by `path` also its folder. Raises as `back_up`."""
     made_at = datetime.now(UTC)
-    copy = folder_of(path) / f"{path.stem}-{made_at:{_MOMENT}}-{kind}{path.suffix or '.sqlite'}"
+    copy = folder_of(path) / f"{name or path.stem}-{made_at:{_MOMENT}}-{kind}{path.suffix or '.sqlite'}"
     part = copy.with_name(copy.name + _UNFINISHED)
     try:
         copy.parent.mkdir(parents=True, exist_ok=True)
@@ -124,9 +124,9 @@ def backups_of(path: Path) -> tuple[Backup, ...]:
     found = []
     for file in folder_of(path).glob("*"):
         named = _NAME.fullmatch(file.name)
-        if named and named[2] in list(BackupKind):
-            moment = datetime.strptime(named[1], _MOMENT).replace(tzinfo=UTC)
-            found.append(_backup_from(file, moment, BackupKind(named[2])))
+        if named and named[3] in list(BackupKind) and file.is_file():
+            moment = datetime.strptime(named[2], _MOMENT).replace(tzinfo=UTC)
+            found.append(_backup_from(file, moment, BackupKind(named[3])))
     return tuple(sorted(found, key=lambda backup: backup.made_at, reverse=True))
 
 
@@ -134,19 +134,31 @@ def _backup_from(file: Path, made_at: datetime, kind: BackupKind) -> Backup:
     return Backup(str(file), kind, made_at, file.stat().st_size)
 
 
-def back_up_daily(path: Path, shown: str, step: Step = no_step) -> Backup | None:
-    """Make the copy of today unless there is one, then thin out the earlier ones; raises as `back_up`.
+def back_up_daily(path: Path, make: Callable[[], Backup], name: str = "") -> Backup | None:
+    """Let the copy of today be made unless there is one, then thin out the earlier ones; raises as `make` does.
 
     A clock set back only makes one copy more: today is compared with the days of the copies, not with the newest.
+
+    Args:
+        path: tells the folder of the copies.
+        make: makes the copy.
+        name: that copies of this database begin with, where others may lie in the folder too; empty for that of the
+            path.
     """
     today = datetime.now(UTC).date()
-    daily = [backup for backup in backups_of(path) if backup.kind == BackupKind.DAILY]
+    own = [backup for backup in backups_of(path) if _name_in(backup) == (name or path.stem)]
+    daily = [backup for backup in own if backup.kind == BackupKind.DAILY]
     if any(backup.made_at.date() == today for backup in daily):
         return None
-    made = back_up(path, shown, BackupKind.DAILY, step)
+    made = make()
     for backup in superfluous((made, *daily)):
         Path(backup.file).unlink(missing_ok=True)
     return made
+
+
+def _name_in(backup: Backup) -> str:
+    named = _NAME.fullmatch(Path(backup.file).name)
+    return named[1] if named else ""
 
 
 def superfluous(daily: tuple[Backup, ...]) -> tuple[Backup, ...]:
@@ -165,6 +177,8 @@ def contents_of(path: Path) -> Contents:
         StoreError: it cannot be read, is damaged, or is no database of this program.
     """
     shown = str(path)
+    if path.exists() and not path.is_file():  # SQLite would wait for a pipe, and read a device without end
+        raise StoreError(tr("{where} is a folder or a device, not a file; name a file.", where=shown))
     try:
         with closing(sqlite3.connect(_address(path), uri=True)) as connection:
             if connection.execute("PRAGMA application_id").fetchone() != (APPLICATION_ID,):

@@ -23,6 +23,7 @@ from core.records.columns import json_from_value, value_from_json
 from core.words import tr
 
 LARGEST_INTEGER = 2**31 - 1  # that a server holds too
+DEEPEST = 100  # groups within groups: words within words, as the program writes them, go some twenty deep
 _SHOWN = 60  # characters of a cell in a sentence
 
 
@@ -68,7 +69,7 @@ def value_from_cell(column: Column[Any], cell: str) -> Any:
         return checked(column, None)
     try:
         return checked(column, _value(kind_of(column), text))
-    except (ValueError, TypeError) as error:
+    except (ValueError, TypeError, OverflowError) as error:
         raise ValueError(not_a_value(column, cell)) from error
 
 
@@ -88,7 +89,8 @@ def checked(column: Column[Any], value: Any) -> Any:
     """Return the value as its column takes it.
 
     Raises:
-        ValueError, TypeError: it is of another kind, or nothing where something must be.
+        ValueError, TypeError, OverflowError: it is of another kind, beyond all numbers, or nothing where something
+            must be.
     """
     if value is None:
         if not column.nullable:
@@ -98,7 +100,19 @@ def checked(column: Column[Any], value: Any) -> Any:
         raise TypeError
     if kind_of(column) is Double and math.isnan(value):  # SQLite would store nothing
         raise ValueError
+    if kind_of(column) is JSON:
+        _refuse_beyond_reach(value)
     return column.type.checked(value) if hasattr(column.type, "checked") else value
+
+
+def _refuse_beyond_reach(value: Any, levels: int = DEEPEST) -> None:
+    """Raise where groups are too deep to be written again, or a whole number too large for any calculation."""
+    if levels == 0:
+        raise ValueError
+    if isinstance(value, int):
+        float(value)
+    for inside in value.values() if isinstance(value, dict) else value if isinstance(value, list) else ():
+        _refuse_beyond_reach(inside, levels - 1)
 
 
 def not_a_value(column: Column[Any], cell: object) -> str:
@@ -137,7 +151,7 @@ def value_from_plain(column: Column[Any], plain: Any) -> Any:
         if kind_of(column) is Double and isinstance(plain, bool | str):
             raise TypeError
         return checked(column, plain)
-    except (ValueError, TypeError) as error:
+    except (ValueError, TypeError, OverflowError) as error:
         raise ValueError(
             tr("{column} is empty; fill it in.", column=column.name) if plain is None else not_a_value(column, plain)
         ) from error

@@ -18,6 +18,7 @@ from sqlalchemy.types import TypeDecorator, TypeEngine
 from core.records.rows import Motion, TrialState
 
 _MARK = "$"  # doubled where it begins a key, so that the tag below is never taken for one
+_PLAIN = frozenset((str, int, bool, float, type(None)))
 _NON_FINITE = "$float"
 
 
@@ -31,24 +32,28 @@ def json_from_value(value: object) -> str:
 
 
 def _strict(value: object) -> object:
+    if value is None or isinstance(value, str | int):  # most of them: whether it is a mapping takes longer to find out
+        return value
     if isinstance(value, Mapping):
         return {_MARK * str(key).startswith(_MARK) + str(key): _strict(item) for key, item in value.items()}
     if isinstance(value, list | tuple):
+        if set(map(type, value)) <= _PLAIN and all(math.isfinite(item) for item in value if isinstance(item, float)):
+            return value
         return [_strict(item) for item in value]
     if isinstance(value, float) and not math.isfinite(value):
         return {_NON_FINITE: str(float(value))}
     return value
 
 
-def value_from_json(text: str) -> object:
+def value_from_json(text: str | bytes) -> object:
     """Return what `json_from_value` was given; tuples come back as lists.
 
     Raises:
         ValueError: no JSON, groups too deep, a name twice in one group, or a tag that is none.
     """
     try:
-        return json.loads(text, object_pairs_hook=_loose)
-    except (RecursionError, TypeError) as error:
+        return _DECODER.decode(text if isinstance(text, str) else str(text, "utf-8"))  # a server sends bytes
+    except (RecursionError, TypeError, OverflowError) as error:
         raise ValueError("groups too deep, or a tag that is none") from error
 
 
@@ -59,6 +64,9 @@ def _loose(pairs: list[tuple[str, Any]]) -> object:
     if _NON_FINITE in found:
         return float(found[_NON_FINITE])
     return {key.removeprefix(_MARK): item for key, item in found.items()}
+
+
+_DECODER = json.JSONDecoder(object_pairs_hook=_loose)  # `json.loads` would make one for every value
 
 
 class _Guarded(TypeDecorator[Any]):

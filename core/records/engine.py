@@ -81,6 +81,7 @@ class Database:
         self.on_server = bool(place.url)
         self._identity = identity(place)
         self._log_identity: tuple[int, int] | None = None
+        self._engines: dict[tuple[bool, ...], Engine] = {}
         self._engine = _server_engine(place) if self.on_server else _sqlite_engine(place, busy_timeout_ms)
 
     def close(self) -> None:
@@ -110,7 +111,7 @@ class Database:
                 )
             )
         self._open_anew_if_folded()
-        engine = self._engine.execution_options(write=write, foreign_keys=foreign_keys, snapshot=snapshot)
+        engine = self._engine_for(write, foreign_keys, snapshot)
         try:
             with Session(engine, expire_on_commit=False) as session, session.begin():
                 yield session
@@ -122,6 +123,14 @@ class Database:
             raise self._store_error(error) from error
         finally:
             self._log_identity = log_identity(self.place)
+
+    def _engine_for(self, write: bool, foreign_keys: bool, snapshot: bool) -> Engine:
+        """Return the engine with these options, made once: every keystroke asks for it."""
+        options = {"write": write, "foreign_keys": foreign_keys, "snapshot": snapshot}
+        key = tuple(options.values())
+        if key not in self._engines:
+            self._engines[key] = self._engine.execution_options(**options)
+        return self._engines[key]
 
     def _open_anew_if_folded(self) -> None:
         """Leave connections whose write-ahead log another process has folded and removed: writes would go nowhere.
@@ -212,6 +221,8 @@ def _sqlite_engine(place: Place, busy_timeout_ms: int) -> Engine:
 
 def _begin(connection: Connection) -> None:
     options = connection.get_execution_options()
-    # Cannot be changed inside a transaction, so it is said before each.
-    connection.exec_driver_sql(f"PRAGMA foreign_keys={'ON' if options.get('foreign_keys', True) else 'OFF'}")
+    watched = "ON" if options.get("foreign_keys", True) else "OFF"
+    if connection.info.get("foreign_keys") != watched:  # cannot be changed inside a transaction, so it is said before
+        connection.exec_driver_sql(f"PRAGMA foreign_keys={watched}")
+        connection.info["foreign_keys"] = watched
     connection.exec_driver_sql("BEGIN IMMEDIATE" if options.get("write") else "BEGIN")

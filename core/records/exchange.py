@@ -27,6 +27,7 @@ from core.records.backup import Step, no_step
 from core.records.cells import cell_from_value, plain_from_row, value_from_cell, value_from_plain
 from core.records.columns import json_from_value, value_from_json
 from core.records.faults import store_error
+from core.records.log import DEMO_MARK, newest_value
 from core.records.outside import content_of
 from core.records.transfer import TABLES, Row, columns_of, count_rows, read_rows
 from core.records.upgrade import KNOWN
@@ -56,7 +57,7 @@ def write_csv(session: Session, folder: Path, step: Step = no_step) -> None:
     part = _part_of(folder)
     try:
         part.mkdir()
-        _write_table(part / ABOUT, [("program", "tables"), (PROGRAM, KNOWN[-1])])
+        _write_table(part / ABOUT, list(zip(*_about(session).items(), strict=True)))
         for table, rows in _tables(session, step):
             lines = ([cell_from_value(column, row[column.name]) for column in columns_of(table)] for row in rows)
             _write_table(part / f"{table.name}.csv", chain([_names(table)], lines))
@@ -65,6 +66,12 @@ def write_csv(session: Session, folder: Path, step: Step = no_step) -> None:
         raise store_error(error, str(folder)) from error
     finally:
         shutil.rmtree(part, ignore_errors=True)
+
+
+def _about(session: Session) -> dict[str, str]:
+    """Return what stands at the head of an export; one of the demo shop says so there."""
+    head, mark = {"program": PROGRAM, "tables": KNOWN[-1]}, newest_value(session, DEMO_MARK)
+    return head if mark is None else {**head, "note": str(mark.value.get("says", DEMO_MARK))}
 
 
 def _names(table: Table) -> list[str]:
@@ -83,7 +90,8 @@ def write_json(session: Session, path: Path, step: Step = no_step) -> None:
     part = _part_of(path)
     try:
         with part.open("x", encoding="utf-8") as file:
-            file.write(f'{{"program":"{PROGRAM}","tables":"{KNOWN[-1]}","rows":{{')
+            about = "".join(f'"{key}":{json_from_value(says)},' for key, says in _about(session).items())
+            file.write(f'{{{about}"rows":{{')
             comma = ""
             for table, rows in _tables(session, step):
                 file.write(f'{comma}\n"{table.name}":[')

@@ -13,7 +13,7 @@ from sqlalchemy.orm import Session
 from core.errors import InputError
 from core.records.rows import SettingInForce, Trial
 from core.records.serials import next_serial
-from core.records.tables import LotRow, MachineRow, SettingRow, TrialRow
+from core.records.tables import LotRow, MachineRow, SettingRow
 from core.words import tr
 
 _COLUMNS = tuple(field.name for field in fields(SettingInForce))
@@ -38,7 +38,7 @@ def check_settings(trial: Trial, settings: Sequence[SettingInForce]) -> None:
             raise InputError("settings", tr("{name} is set twice in one trial; choose one value.", name=setting.name))
 
 
-def write_settings(session: Session, row: TrialRow, settings: Sequence[SettingInForce]) -> None:
+def write_settings(session: Session, trial: Trial, settings: Sequence[SettingInForce]) -> None:
     """Put settings in force with a trial that is just being kept; one that has an id is verified by the trial.
 
     Raises:
@@ -46,11 +46,11 @@ def write_settings(session: Session, row: TrialRow, settings: Sequence[SettingIn
     """
     for setting in settings:
         if setting.id is None:
-            given = replace(setting, since=row.kept_at, trial_id=row.id, verified_by=None, serial=row.serial)
-            given = replace(given, author=given.author or row.author)
+            given = replace(setting, since=trial.kept_at, trial_id=trial.id, verified_by=None, serial=trial.serial)
+            given = replace(given, author=given.author or trial.author)
             session.add(SettingRow(**{name: getattr(given, name) for name in _COLUMNS}))
         else:
-            _row_in_force(session, setting).verified_by = row.id
+            _row_in_force(session, setting).verified_by = trial.id
     session.flush()
 
 

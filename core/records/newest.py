@@ -9,7 +9,7 @@ from sqlalchemy import ColumnElement, Text, cast, func, or_, select, type_coerce
 from sqlalchemy.orm import InstrumentedAttribute, Session
 
 from core.records.columns import objects_from_json
-from core.records.rows import InUse, NewestKept, TrialState
+from core.records.rows import InUse, NewestKept, Trial, TrialState
 from core.records.tables import TrialRow, UsedRow
 from core.records.trials import IDS_AT_ONCE
 from core.words import kept_words, side_by_side
@@ -25,6 +25,7 @@ _COLUMNS: tuple[ColumnElement[Any] | InstrumentedAttribute[Any], ...] = (
     TrialRow.gives,
     cast(TrialRow.verdict, Text),  # of many trials: taken apart only where it may say what is looked for
 )
+_CHECK = "instrument"  # the subject of the trials that prove one
 _UNDECIDED = "undecided"  # the setting that an advice names where it cannot tell yet
 
 
@@ -48,6 +49,14 @@ def read_in_use(session: Session, serials: Collection[int]) -> list[InUse]:
     asked = _read(session, TrialRow.serial, serials)
     relied_on = {number for trial in asked for number in trial.used} - {trial.id for trial in asked}
     return asked + _read(session, TrialRow.id, relied_on)
+
+
+def read_checks(session: Session, limit: int) -> tuple[Trial, ...]:
+    """Return the checks of instruments kept last and in use, newest first: of each the verdict alone."""
+    columns = TrialRow.id, TrialRow.serial, TrialRow.instrument_id, TrialRow.verdict
+    kept = TrialRow.subject == _CHECK, TrialRow.state == TrialState.KEPT
+    statement = select(*columns).where(*kept).order_by(TrialRow.serial.desc()).limit(limit)
+    return tuple(Trial(_CHECK, state=TrialState.KEPT, **row) for row in session.execute(statement).mappings())
 
 
 def _read(session: Session, column: InstrumentedAttribute[Any], numbers: Collection[int]) -> list[InUse]:

@@ -27,8 +27,11 @@ def content_of(path: Path, limit_mb: int, field: str = "file") -> bytes:
             raise InputError(field, _no_file(path))
         handle = os.open(path, os.O_RDONLY | getattr(os, "O_NONBLOCK", 0) | getattr(os, "O_BINARY", 0))
         with os.fdopen(handle, "rb") as file:
-            if not stat.S_ISREG(os.fstat(handle).st_mode):
+            status = os.fstat(handle)
+            if not stat.S_ISREG(status.st_mode):
                 raise InputError(field, _no_file(path))
+            if status.st_size > limit_mb * _MB:  # told at once; a file that grows meanwhile is told below
+                raise InputError(field, _too_large(path, limit_mb))
             content = file.read(limit_mb * _MB + 1)
     except InputError:
         raise
@@ -37,14 +40,17 @@ def content_of(path: Path, limit_mb: int, field: str = "file") -> bytes:
     except OSError as error:
         raise InputError(field, tr("{file} cannot be read; check that you may open it.", file=path)) from error
     if len(content) > limit_mb * _MB:
-        says = tr(
-            "{file} is larger than {limit} MB, more than can be read here; split it or choose another.",
-            file=path,
-            limit=limit_mb,
-        )
-        raise InputError(field, says)
+        raise InputError(field, _too_large(path, limit_mb))
     return content
 
 
 def _no_file(path: Path) -> Words:
     return tr("{file} is not there or is not a file; check its name.", file=path)
+
+
+def _too_large(path: Path, limit_mb: int) -> Words:
+    return tr(
+        "{file} is larger than {limit} MB, more than can be read here; split it or choose another.",
+        file=path,
+        limit=limit_mb,
+    )

@@ -12,11 +12,14 @@ from dataclasses import asdict, dataclass, fields, replace
 from datetime import datetime
 from hashlib import blake2b
 from pathlib import Path
+from types import NoneType
 from typing import TYPE_CHECKING, Any
 
 from core.errors import InputError
+from core.records.cells import LARGEST_INTEGER
 from core.records.columns import json_from_value, value_from_json
 from core.records.faults import store_error
+from core.records.outside import content_of
 from core.records.rows import Trial, TrialState
 from core.words import tr
 
@@ -24,7 +27,15 @@ if TYPE_CHECKING:
     from core.records.store import Store
 
 _FOLDER = "waiting"
+_LARGEST_MB = 100
 _TIMES = ("started_at", "kept_at")
+_NUMBER = (int, NoneType)
+# What a trial holds that somebody may have written into its file; the rest is not taken from there.
+_KINDS: dict[str, type | tuple[type, ...]] = {
+    "subject": str, "machine_id": _NUMBER, "lot_id": _NUMBER, "instrument_id": _NUMBER, "id": _NUMBER,
+    "readings": dict, "conditions": dict, "method": str, "note": str, "author": str, "withdrawn_because": str,
+    "started_at": (datetime, NoneType), "kept_at": (datetime, NoneType), "serial": _NUMBER,
+}  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,11 +84,11 @@ class Spool:
         found = []
         for file in sorted(self._folder.glob("*.json")):
             try:
-                held: Any = value_from_json(file.read_text("utf-8"))
+                held: Any = value_from_json(content_of(file, _LARGEST_MB).decode("utf-8"))
                 if held["where"] == self._where:
                     seen = held["seen"]
                     found.append(Waiting(file, _trial(held["trial"]), None if seen is None else _trial(seen)))
-            except (OSError, ValueError, TypeError, KeyError):
+            except (ValueError, TypeError, KeyError):  # an InputError is a ValueError
                 continue
         return tuple(found)
 
@@ -129,9 +140,14 @@ def _plain(trial: Trial) -> dict[str, Any]:
 
 
 def _trial(plain: dict[str, Any]) -> Trial:
-    names = {field.name for field in fields(Trial)} & plain.keys()
+    names = {field.name for field in fields(Trial)} & dict(plain).keys()
     values = {name: plain[name] for name in names}
     for name in _TIMES:
         if values.get(name):
             values[name] = datetime.fromisoformat(values[name])
-    return replace(Trial(**values), state=TrialState(values["state"]), estimates=(), verdict=(), used=())
+    trial = replace(Trial(**values), state=TrialState(values["state"]), estimates=(), verdict=(), used=())
+    for name, kind in _KINDS.items():
+        value = getattr(trial, name)
+        if not isinstance(value, kind) or (isinstance(value, int) and abs(value) > LARGEST_INTEGER):
+            raise TypeError
+    return trial

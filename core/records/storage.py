@@ -6,6 +6,7 @@ leaves the database as it was. They use connections of their own, so they may ru
 
 from __future__ import annotations
 
+import re
 import sqlite3
 import tempfile
 from collections.abc import Callable, Iterator
@@ -32,6 +33,7 @@ from core.records.upgrade import bring_up_to_date
 from core.words import tr
 
 FAULTS_SHOWN = 20
+_NO_NAME = re.compile(r"[^\w.-]+")  # letters that a file here may not have
 _SLACK = timedelta(minutes=2)  # between the clocks of two seats
 
 
@@ -51,6 +53,11 @@ class Storage:
     def is_file(self) -> bool:
         """Whether it is a file of its own, neither on a server nor in memory."""
         return self._database.place.path is not None
+
+    @property
+    def on_server(self) -> bool:
+        """Whether it is on a server, whose own copies are the work of whoever looks after it."""
+        return self._database.on_server
 
     @property
     def backups_folder(self) -> str:
@@ -104,12 +111,13 @@ class Storage:
             with _made(part) as copy, reading as source, copy.transaction(write=True) as target:
                 copy_all(source, target, step)
 
-        return backup.make_copy(self._home(), place.shown, kind, write)
+        return backup.make_copy(self._home(), place.shown, kind, write, self._name())
 
     def back_up_daily(self, step: Step = no_step) -> Backup | None:
-        """Make the copy of today, of a file only, unless there is one; a server is copied when asked."""
-        place = self._database.place
-        return None if place.path is None else backup.back_up_daily(place.path, place.shown, step)
+        """Make the copy of today unless there is one; of a database on a server it is a file here, of memory none."""
+        if not self.is_file and not self.on_server:
+            return None
+        return backup.back_up_daily(self._home(), lambda: self.back_up(step, BackupKind.DAILY), self._name())
 
     def preview(self, file: str) -> Contents:
         """Return what a copy holds, without touching it."""
@@ -224,6 +232,14 @@ class Storage:
             return place.path
         name = make_url(place.url).database if place.url else "memory"
         return default_database_path().with_name(f"{name}.sqlite")
+
+    def _name(self) -> str:
+        """What its copies are named after: for a server the host too, since others may have a database of that name."""
+        place = self._database.place
+        if not self.on_server:
+            return self._home().stem
+        url = make_url(place.url)
+        return _NO_NAME.sub("_", f"{url.database}-{url.host or 'local'}-{url.port or 'usual'}")
 
 
 def _file_faults(session: Session) -> list[str]:

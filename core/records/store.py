@@ -166,8 +166,8 @@ class Store(Log):
             other = trials.find_open(session, trial.subject, trial.machine_id, trial.lot_id)
             if trial.id is not None and other not in (None, trial.id):
                 raise InputError("id", tr("Trial {other} is open here already; keep or discard it first.", other=other))
-            row = trials.write_entries(session, replace(trial, id=trial.id or other), TrialState.OPEN, seen)
-            return trials.read_trial(session, row.id)
+            number = trials.write_entries(session, replace(trial, id=trial.id or other), TrialState.OPEN, seen)
+            return trials.read_trial(session, number)
 
     def discard_draft(self, trial_id: int) -> None:
         """Delete an open trial; InputError `id` for every other one."""
@@ -188,10 +188,11 @@ class Store(Log):
         inforce.check_settings(trial, settings)
         trial = replace(trial, author=trial.author or self.author)
         with self._database.transaction(write=True) as session:
-            row = trials.write_entries(session, trial, TrialState.KEPT)
-            trials.write_outcome(session, row, trial)
-            inforce.write_settings(session, row, settings)
-            return trials.read_trial(session, row.id)
+            number = trials.write_entries(session, trial, TrialState.KEPT)
+            trials.write_outcome(session, number, trial)
+            kept = trials.read_trial(session, number)
+            inforce.write_settings(session, kept, settings)
+            return kept
 
     def withdraw(self, trial_id: int, because: str) -> Trial:
         """Take a kept trial out of use, with a reason; it stays visible, but what it verified no longer counts so.
@@ -217,7 +218,7 @@ class Store(Log):
     def trial(self, trial_id: int) -> Trial:
         """Return a trial with its readings; InputError `id` if there is none."""
         with self._database.transaction() as session:
-            return trials.read_trial(session, trials.find_row(session, trial_id).id)
+            return trials.read_trial(session, trial_id)
 
     def trials(
         self,
@@ -250,19 +251,18 @@ class Store(Log):
     ) -> tuple[int, Estimate] | None:
         """Return the estimate of that name kept last and not withdrawn, with the id of its trial."""
         with self._database.transaction() as session:
-            return trials.read_newest(session, name, trials.matching(machine_id=machine_id, lot_id=lot_id))
+            return trials.read_newest(session, name, machine_id=machine_id, lot_id=lot_id)
 
     def newest_for_instrument(self, name: str, instrument_id: int) -> tuple[int, Estimate] | None:
         """Return the estimate of that name kept last, read with this instrument and not withdrawn, with its trial."""
         with self._database.transaction() as session:
-            return trials.read_newest(session, name, trials.matching(instrument_id=instrument_id))
+            return trials.read_newest(session, name, instrument_id=instrument_id)
 
     def newest_check(self, names: Collection[str], instrument_id: int) -> Trial | None:
         """Return the newest trial in use that gave one of these results with this instrument, with its readings."""
         with self._database.transaction() as session:
-            found = [trials.read_newest(session, name, trials.matching(instrument_id=instrument_id)) for name in names]
-            numbers = [newest[0] for newest in found if newest is not None]
-            return trials.read_trial(session, max(numbers)) if numbers else None
+            newest = trials.read_newest(session, *names, instrument_id=instrument_id)
+            return None if newest is None else trials.read_trial(session, newest[0])
 
     def read_with(self, instrument_id: int, since: datetime) -> tuple[Trial, ...]:
         """Return all trials in use that were read with an instrument and kept at `since` or later.
@@ -293,6 +293,11 @@ class Store(Log):
         """Return the kept trials in use of these serial numbers, then those they relied on and that still count."""
         with self._database.transaction() as session:
             return newest.read_in_use(session, serials)
+
+    def checks(self, limit: int) -> tuple[Trial, ...]:
+        """Return the checks of instruments kept last and in use, newest first: of each the verdict alone."""
+        with self._database.transaction() as session:
+            return newest.read_checks(session, limit)
 
     def settings(self, machine_id: int | None, lot_id: int | None = None) -> tuple[SettingInForce, ...]:
         """Return all settings that were ever in force on a machine, or on all, newest first.

@@ -300,8 +300,8 @@
         <translation>geglätteter Mittelwert außerhalb seiner Grenze</translation>
     </message>
     <message>
-        <source>{count} results of {quantity}, {signals} of them with a signal.</source>
-        <translation>{count} Ergebnisse: {quantity}; davon {signals} mit Signal.</translation>
+        <source>{quantity}: results {count}, with a signal {signals}. The newest: {newest}.</source>
+        <translation>{quantity}: Ergebnisse {count}, mit Signal {signals}. Das neueste: {newest}.</translation>
     </message>
     <message>
         <source>Not told yet</source>
@@ -340,8 +340,8 @@
         <translation>Korrektion über dem Referenzwert</translation>
     </message>
     <message>
-        <source>Correction at {reference} {unit}: {value} ± {U} {unit}, from {count} readings; limit ± {limit} {unit}</source>
-        <translation>Korrektion bei {reference} {unit}: {value} ± {U} {unit}, aus {count} Messwerten; Grenze ± {limit} {unit}</translation>
+        <source>Correction at {reference} {unit}: {value} ± {U} {unit}, readings: {count}; limit ± {limit} {unit}</source>
+        <translation>Korrektion bei {reference} {unit}: {value} ± {U} {unit}, Messwerte: {count}; Grenze ± {limit} {unit}</translation>
     </message>
     <message>
         <source>limit of error</source>
@@ -404,8 +404,8 @@
         <translation>Beachten</translation>
     </message>
     <message>
-        <source>With {count} readings, U twice the standard uncertainty; at best: however often it is read.</source>
-        <translation>Bei {count} Messwerten, U als doppelte Standardunsicherheit; bestenfalls: wie oft auch gemessen wird.</translation>
+        <source>Readings: {count}; U twice the standard uncertainty; at best: however often it is read.</source>
+        <translation>Messwerte: {count}; U doppelte Standardunsicherheit; bestenfalls: wie oft auch gemessen wird.</translation>
     </message>
     <message>
         <source>Expected before printing</source>
@@ -478,6 +478,10 @@
     <message>
         <source>without heating</source>
         <translation>ohne Aufheizen</translation>
+    </message>
+    <message>
+        <source>DEMO SHOP, invented data: limits and temperatures of no real machine. Do not run it on yours.</source>
+        <translation>DEMO-WERKSTATT, erfundene Daten: Grenzen und Temperaturen keiner wirklichen Maschine. Nicht auf der eigenen laufen lassen.</translation>
     </message>
     <message>
         <source>{value:g} {unit} is above the {most:g} {unit} entered for this machine; change it there first.</source>
@@ -604,8 +608,8 @@
         <translation>unrund</translation>
     </message>
     <message>
-        <source>{count} places; equivalent diameter {d}; ovality {oval}.</source>
-        <translation>{count} Stellen; äquivalenter Durchmesser {d}; Ovalität {oval}.</translation>
+        <source>Places: {count}; equivalent diameter {d}; ovality {oval}.</source>
+        <translation>Stellen: {count}; äquivalenter Durchmesser {d}; Ovalität {oval}.</translation>
     </message>
     <message>
         <source>place {place}: {name} {reading} mm, oval by {oval} mm</source>
@@ -674,6 +678,30 @@
     <message>
         <source>sample {number}, in air</source>
         <translation>Probe {number}, in Luft</translation>
+    </message>
+    <message>
+        <source>Front left</source>
+        <translation>Vorn links</translation>
+    </message>
+    <message>
+        <source>Front right</source>
+        <translation>Vorn rechts</translation>
+    </message>
+    <message>
+        <source>Back left</source>
+        <translation>Hinten links</translation>
+    </message>
+    <message>
+        <source>Back right</source>
+        <translation>Hinten rechts</translation>
+    </message>
+    <message>
+        <source>Place {number}</source>
+        <translation>Stelle {number}</translation>
+    </message>
+    <message>
+        <source>Diagonal {number}, {what}</source>
+        <translation>Diagonale {number}, {what}</translation>
     </message>
     <message>
         <source>sample {number}, in water</source>
@@ -756,8 +784,12 @@ mm</translation>
         <translation>Gefördert gegenüber befohlen</translation>
     </message>
     <message>
-        <source>{count} repeats; mean {mean} %.</source>
-        <translation>{count} Wiederholungen; Mittelwert {mean} %.</translation>
+        <source>Repeats: {count}; mean {mean} %.</source>
+        <translation>Wiederholungen: {count}; Mittel {mean} %.</translation>
+    </message>
+    <message>
+        <source>Rates so far: {count}.</source>
+        <translation>Raten bisher: {count}.</translation>
     </message>
     <message>
         <source>under load, slow, {share} %</source>
@@ -774,10 +806,6 @@ mm</translation>
     <message>
         <source>volumetric rate, mm³/s</source>
         <translation>Volumenrate, mm³/s</translation>
-    </message>
-    <message>
-        <source>{count} rates so far.</source>
-        <translation>bisher {count} Raten.</translation>
     </message>
     <message>
         <source>without load {share} %</source>
@@ -892,8 +920,8 @@ mm</translation>
         <translation>Bewertungen</translation>
     </message>
     <message>
-        <source>{count} scores; {told}.</source>
-        <translation>{count} Bewertungen; {told}.</translation>
+        <source>Scores: {count}; {told}.</source>
+        <translation>Bewertungen: {count}; {told}.</translation>
     </message>
     <message>
         <source>in force, {factor:g}</source>
@@ -945,7 +973,7 @@ mm</translation>
     </message>
     <message>
         <source>Centre</source>
-        <translation>Mitte</translation>
+        <translation>Bettmitte</translation>
     </message>
     <message>
         <source>P{number}</source>
@@ -977,7 +1005,7 @@ mm</translation>
     </message>
     <message>
         <source>Centre at {minutes} min</source>
-        <translation>Mitte nach {minutes} min</translation>
+        <translation>Bettmitte nach {minutes} min</translation>
     </message>
     <message>
         <source>stays</source>
@@ -992,12 +1020,12 @@ mm</translation>
         <translation>gegen den Uhrzeigersinn</translation>
     </message>
     <message>
-        <source>{number}: stays</source>
-        <translation>{number}: bleibt</translation>
+        <source>Places: {count}; the bed falls by {fall}, flatness {flat}.</source>
+        <translation>Orte: {count}; das Bett fällt um {fall}, Ebenheit {flat}.</translation>
     </message>
     <message>
-        <source>{count} places; the bed falls by {fall}, flatness {flat}.</source>
-        <translation>{count} Stellen; das Bett fällt um {fall}, Ebenheit {flat}.</translation>
+        <source>{number}: stays</source>
+        <translation>{number}: bleibt</translation>
     </message>
     <message>
         <source>Blue low, orange high. Turns seen from above.</source>
@@ -1032,8 +1060,8 @@ mm</translation>
         <translation>Drift beim Durchwärmen</translation>
     </message>
     <message>
-        <source>{count} readings; {name}.</source>
-        <translation>{count} Messwerte; {name}.</translation>
+        <source>Readings: {count}; {name}.</source>
+        <translation>Messwerte: {count}; {name}.</translation>
     </message>
     <message>
         <source>Row {row}: when was that read? Type the minutes since the heating began.</source>
@@ -1224,12 +1252,56 @@ mm</translation>
         <translation>Winkel, umgeschlagen</translation>
     </message>
     <message>
-        <source>line</source>
-        <translation>Linie</translation>
+        <source>strand {number}</source>
+        <translation>Strang {number}</translation>
     </message>
     <message>
-        <source>Diagonal {number}, {face}</source>
-        <translation>Diagonale {number}, {face}</translation>
+        <source>Pad {letter}, judge {judge}</source>
+        <translation>Feld {letter}, Bewerter {judge}</translation>
+    </message>
+    <message>
+        <source>{letter}, {what}, judge {judge}</source>
+        <translation>{letter}, {what}, Bewerter {judge}</translation>
+    </message>
+    <message>
+        <source>{letter} {what}, judge {judge}</source>
+        <translation>{letter} {what}, Bewerter {judge}</translation>
+    </message>
+    <message>
+        <source>{letter}, {what}</source>
+        <translation>{letter}, {what}</translation>
+    </message>
+    <message>
+        <source>{size} ring</source>
+        <translation>Ring {size}</translation>
+    </message>
+    <message>
+        <source>{size} bore</source>
+        <translation>Bohrung {size}</translation>
+    </message>
+    <message>
+        <source>block {size}</source>
+        <translation>Endmaß {size}</translation>
+    </message>
+    <message>
+        <source>block {size} at the tips</source>
+        <translation>Endmaß {size}, Spitze</translation>
+    </message>
+    <message>
+        <source>mass {size} g</source>
+        <translation>Gewicht {size} g</translation>
+    </message>
+    <message>
+        <source>water with ice</source>
+        <translation>Eiswasser</translation>
+    </message>
+    <message>
+        <source>boiling water</source>
+        <translation>siedendes Wasser</translation>
+    </message>
+    <message>
+        <source>line</source>
+        <translation>Linie</translation>
     </message>
     <message>
         <source>the square itself</source>
@@ -1264,6 +1336,10 @@ mm</translation>
         <translation>Bewertung, 0 bis 4, mit 95 %</translation>
     </message>
     <message>
+        <source>{name} at {step:g}: {score:.1f}, {low:.1f} to {high:.1f} (scores: {count})</source>
+        <translation>{name} bei {step:g}: {score:.1f}, {low:.1f} bis {high:.1f} (Bewertungen: {count})</translation>
+    </message>
+    <message>
         <source>use {value:.4g}</source>
         <translation>nutzen: {value:.4g}</translation>
     </message>
@@ -1278,10 +1354,6 @@ mm</translation>
     <message>
         <source>Scores of the steps</source>
         <translation>Bewertungen der Stufen</translation>
-    </message>
-    <message>
-        <source>{name} at {step:g}: {score:.1f}, {low:.1f} to {high:.1f} ({count} scores)</source>
-        <translation>{name} bei {step:g}: {score:.1f}, {low:.1f} bis {high:.1f} ({count} Bewertungen)</translation>
     </message>
     <message>
         <source>value as read</source>
@@ -1436,24 +1508,16 @@ mm</translation>
         <translation>mittlere Punktzahl</translation>
     </message>
     <message>
-        <source>{step:g}: {score:.1f}, {low:.1f} to {high:.1f} ({count} scores)</source>
-        <translation>{step:g}: {score:.1f}, {low:.1f} bis {high:.1f} ({count} Bewertungen)</translation>
+        <source>{step:g}: {score:.1f}, {low:.1f} to {high:.1f} (scores: {count})</source>
+        <translation>{step:g}: {score:.1f}, {low:.1f} bis {high:.1f} (Bewertungen: {count})</translation>
     </message>
     <message>
         <source>{specimen}: {says}</source>
         <translation>{specimen}: {says}</translation>
     </message>
     <message>
-        <source>{letter}, {criterion}, judge {judge}</source>
-        <translation>{letter}, {criterion}, Bewerter {judge}</translation>
-    </message>
-    <message>
         <source>{letter}, judge {judge}</source>
         <translation>{letter}, Bewerter {judge}</translation>
-    </message>
-    <message>
-        <source>{letter}, {criterion}</source>
-        <translation>{letter}, {criterion}</translation>
     </message>
     <message>
         <source>nothing is both faster and better</source>
@@ -1572,8 +1636,12 @@ mm</translation>
         <translation>außerhalb U</translation>
     </message>
     <message>
-        <source>{count} features predicted.</source>
-        <translation>{count} Merkmale vorhergesagt.</translation>
+        <source>Features predicted: {count}. Largest error, {largest}.</source>
+        <translation>Merkmale vorhergesagt: {count}. Größte Abweichung: {largest}.</translation>
+    </message>
+    <message>
+        <source>Features predicted and read: {count}; outside U: {off}.</source>
+        <translation>Merkmale vorhergesagt und gemessen: {count}; außerhalb U: {off}.</translation>
     </message>
     <message>
         <source>{kind} {axis} {length} mm: predicted {error} ± {U} mm</source>
@@ -1598,6 +1666,10 @@ mm</translation>
     <message>
         <source>Then</source>
         <translation>Danach</translation>
+    </message>
+    <message>
+        <source>Offset and factors are what you tried on the page Whose error; nothing was put in force since that trial.</source>
+        <translation>Versatz und Faktoren sind die auf der Seite Wessen Fehler ausprobierten; seit jenem Versuch wurde nichts in Kraft gesetzt.</translation>
     </message>
     <message>
         <source>Offset and factors are what was put in force since that trial; type over them what else changes.</source>
@@ -1664,8 +1736,8 @@ mm</translation>
         <translation>Kein Messmittel gewählt: Seine Unsicherheit U ist nicht von der Toleranz abgezogen.</translation>
     </message>
     <message>
-        <source>{count} pieces printed before the newest change of settings or machine do not count.</source>
-        <translation>{count} Stücke, die vor der neuesten Änderung von Einstellungen oder Maschine gedruckt wurden, zählen nicht.</translation>
+        <source>Pieces printed before the newest change of settings or machine do not count: {count} left out.</source>
+        <translation>Stücke, die vor der neuesten Änderung von Einstellungen oder Maschine gedruckt wurden, zählen nicht: {count} weggelassen.</translation>
     </message>
     <message>
         <source>Not promised: sizes that were not measured, form, strength, fitness for a use.</source>
@@ -1684,8 +1756,16 @@ mm</translation>
         <translation>Schwindung {axis}, %</translation>
     </message>
     <message>
-        <source>{count} trials of {machines} machines and {lots} lots along {axis}, in {islands} islands.</source>
-        <translation>{count} Versuche mit {machines} Maschinen und {lots} Chargen entlang {axis}, auf {islands} Inseln.</translation>
+        <source>{count} trials of {machines} machines and {lots} lots along {axis}.</source>
+        <translation>{count} Versuche mit {machines} Maschinen und {lots} Chargen entlang {axis}.</translation>
+    </message>
+    <message>
+        <source>{says} They fall into {islands} islands that share no print.</source>
+        <translation>{says} Sie zerfallen in {islands} Inseln, die keinen Druck gemeinsam haben.</translation>
+    </message>
+    <message>
+        <source>{says} {share}.</source>
+        <translation>{says} {share}.</translation>
     </message>
     <message>
         <source>Bars: 95 %. Pale: before any print. Dotted ring: mostly that. Lines: who printed what.</source>
@@ -1800,8 +1880,8 @@ mm</translation>
         <translation>± {tolerance} mm</translation>
     </message>
     <message>
-        <source>{count} readings along {axis}; scale error {slope}.</source>
-        <translation>{count} Messwerte entlang {axis}; Maßstabsfehler {slope}.</translation>
+        <source>Readings along {axis}: {count}; scale error {slope}.</source>
+        <translation>Messwerte entlang {axis}: {count}; Maßstabsfehler {slope}.</translation>
     </message>
     <message>
         <source>Gauge</source>
@@ -1844,10 +1924,6 @@ mm</translation>
         <translation>{kind} {axis} {length}</translation>
     </message>
     <message>
-        <source>{count} features shared out among {causes} causes.</source>
-        <translation>{count} Merkmale auf {causes} Ursachen aufgeteilt.</translation>
-    </message>
-    <message>
         <source>Upright mark: the whole error, with U of what is explained. Empty: unexplained.</source>
         <translation>Senkrechter Strich: die ganze Abweichung mit U des erklärten Teils. Leer: unerklärt.</translation>
     </message>
@@ -1876,12 +1952,12 @@ mm</translation>
         <translation>Die Änderung, zu der dieser Versuch rät, bringt {part} von {before} ± {U} mm auf {after} ± {U} mm.</translation>
     </message>
     <message>
-        <source>With {name} (steps × {factor:.5f}) {part} would go from {before} ± {U} mm to {after} ± {U} mm; of a filament that does not shrink it would then be {other} mm off.</source>
-        <translation>Wäre „{name}“ gewählt (Schritte × {factor:.5f}), ginge {part} von {before} ± {U} mm auf {after} ± {U} mm; aus einem Filament, das nicht schwindet, wäre die Abweichung dann {other} mm.</translation>
-    </message>
-    <message>
         <source>Stop meter</source>
         <translation>Stoppanzeige</translation>
+    </message>
+    <message>
+        <source>Features: {count}, causes: {causes}. Largest error, {largest}.</source>
+        <translation>Merkmale: {count}, Ursachen: {causes}. Größte Abweichung: {largest}.</translation>
     </message>
     <message>
         <source>These parts get worse by the change: {names}.</source>
@@ -1894,6 +1970,10 @@ mm</translation>
     <message>
         <source>Advised</source>
         <translation>Empfohlen</translation>
+    </message>
+    <message>
+        <source>With {name} (steps × {factor:.5f}) {part} would go from {before} ± {U} mm to {after} ± {U} mm; of a filament that does not shrink it would then be {other} ± {U_other} mm off.</source>
+        <translation>Wäre „{name}“ gewählt (Schritte × {factor:.5f}), ginge {part} von {before} ± {U} mm auf {after} ± {U} mm; aus einem Filament, das nicht schwindet, wäre die Abweichung dann {other} ± {U_other} mm.</translation>
     </message>
     <message>
         <source>A wrong move</source>
@@ -2024,16 +2104,16 @@ mm</translation>
         <translation>durch Versuch {number}</translation>
     </message>
     <message>
-        <source>together with another change before the first was checked</source>
-        <translation>zusammen mit einer anderen Änderung, bevor die erste geprüft war</translation>
-    </message>
-    <message>
         <source>in force now</source>
         <translation>jetzt gültig</translation>
     </message>
     <message>
         <source>another value took its place</source>
         <translation>durch einen anderen Wert ersetzt</translation>
+    </message>
+    <message>
+        <source>together with {others}: nothing that tells was read between them. {would_tell}</source>
+        <translation>zusammen mit {others}: dazwischen wurde nichts gemessen, was es verrät. {would_tell}</translation>
     </message>
     <message>
         <source>Counts no more: it was taken back.</source>
@@ -2292,7 +2372,7 @@ mm</translation>
         <translation>Alle Messwerte sind gleich: bitte eingeben, was das Messmittel anzeigt, nicht das Etikett.</translation>
     </message>
     <message>
-        <source>{count} places so far; ten over at least 2 m are usual.</source>
+        <source>Places so far: {count}; ten over at least 2 m are usual.</source>
         <translation>Bisher {count} Stellen; üblich sind zehn auf mindestens 2 m.</translation>
     </message>
     <message>
@@ -2306,6 +2386,10 @@ mm</translation>
     <message>
         <source>A loss of {percent:.1f} % is more than any filament takes up; was filament used between the two weighings, or a digit slipped?</source>
         <translation>Ein Verlust von {percent:.1f} % ist mehr, als irgendein Filament aufnimmt; wurde zwischen den Wägungen Filament verbraucht, oder ist eine Ziffer verrutscht?</translation>
+    </message>
+    <message>
+        <source>{value:g} g/m is no mass of a filament; measure it anew.</source>
+        <translation>{value:g} g/m ist keine Masse eines Filaments; neu messen.</translation>
     </message>
     <message>
         <source>{spool:g} g is no mass of an empty spool; type it in g, 0 for a coil.</source>
@@ -3276,6 +3360,14 @@ mm</translation>
         <translation>Fäden zwischen den Säulen: 0 keine, 1 einzelne Härchen, 2 einige, 3 viele, 4 ein Netz.</translation>
     </message>
     <message>
+        <source>cleanness</source>
+        <translation>Sauberkeit</translation>
+    </message>
+    <message>
+        <source>Strings between the posts: 4 none, 3 a few hairs, 2 some, 1 many, 0 a web.</source>
+        <translation>Fäden zwischen den Säulen: 4 keine, 3 einzelne Haare, 2 einige, 1 viele, 0 ein Gespinst.</translation>
+    </message>
+    <message>
         <source>Bond, by snapping a tab: 4 as strong as solid, 3 breaks across layers, 2 partly, 1 between layers, 0 falls apart.</source>
         <translation>Haftung, durch Abbrechen einer Lasche: 4 fest wie voll, 3 bricht quer durch Schichten, 2 teilweise, 1 zwischen den Schichten, 0 fällt auseinander.</translation>
     </message>
@@ -3470,6 +3562,14 @@ mm</translation>
     <message>
         <source>This value is in force already; there is nothing to change.</source>
         <translation>Dieser Wert ist schon gültig; es gibt nichts zu ändern.</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet: nobody wrote down what was set when its piece was made, and a correction starts from there. Look up {name} in the controller or in the slicing program and put that value in force here, unchanged; then print and read a new piece.</source>
+        <translation>Lässt sich noch nicht sagen: Niemand hat festgehalten, was eingestellt war, als das Stück entstand, und davon geht eine Korrektur aus. {name} in der Steuerung oder im Slicer nachsehen und diesen Wert hier unverändert in Kraft setzen; dann ein neues Stück drucken und messen.</translation>
+    </message>
+    <message>
+        <source>Cannot tell yet: {now} was written down after its piece was made, and nobody knows what held then. Print and read a new piece.</source>
+        <translation>Lässt sich noch nicht sagen: {now} wurde erst festgehalten, als das Stück schon gemacht war, und niemand weiß, was damals galt. Ein neues Stück drucken und messen.</translation>
     </message>
     <message>
         <source>Nobody wrote down yet what is set now.</source>
@@ -3796,6 +3896,14 @@ mm</translation>
         <translation>sagt nicht, für welche Düsentemperatur</translation>
     </message>
     <message>
+        <source>was found at {temperature:g} °C, this piece printed at {nozzle:g} °C: it does not hold beyond {near:g} K, measure the flow again</source>
+        <translation>wurde bei {temperature:g} °C gefunden, dieses Stück bei {nozzle:g} °C gedruckt: über {near:g} K hinaus gilt er nicht, den Durchfluss neu messen</translation>
+    </message>
+    <message>
+        <source>holds within {near:g} K of {temperature:g} °C, to {rate:g} mm³/s, bore {bore:g} mm: this piece was printed at {nozzle:g} °C</source>
+        <translation>gilt bis {near:g} K um {temperature:g} °C, bis {rate:g} mm³/s, Bohrung {bore:g} mm: Dieses Stück wurde bei {nozzle:g} °C gedruckt</translation>
+    </message>
+    <message>
         <source>holds within {near:g} K of {temperature:g} °C, to {rate:g} mm³/s, bore {bore:g} mm: this trial does not know yours</source>
         <translation>gilt innerhalb von {near:g} K um {temperature:g} °C, bis {rate:g} mm³/s, Bohrung {bore:g} mm: Dieser Versuch kennt die Ihren nicht</translation>
     </message>
@@ -3952,8 +4060,12 @@ mm</translation>
         <translation>So nahe an der Grenze ist nichts nachgewiesen: öfter messen oder ein genauer bekanntes Normal verwenden.</translation>
     </message>
     <message>
-        <source>Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} {unit} is usual): {count} readings in between are marked doubtful. Read two of them again.</source>
-        <translation>Die Null wanderte während dieser Prüfung von {first:.6g} nach {farthest:.6g} {unit} (üblich sind {allowed:g} {unit}): {count} Messwerte dazwischen sind als zweifelhaft markiert. Zwei davon erneut messen.</translation>
+        <source>Zero moved from {first:.6g} to {farthest:.6g} {unit} during this check ({allowed:g} {unit} is usual).</source>
+        <translation>Die Null wanderte während dieser Prüfung von {first:.6g} nach {farthest:.6g} {unit} (üblich sind {allowed:g} {unit}).</translation>
+    </message>
+    <message>
+        <source>{zero} The readings in between ({count}) are marked doubtful. Read two of them again.</source>
+        <translation>{zero} Die Messwerte dazwischen ({count}) sind als zweifelhaft markiert. Zwei davon erneut messen.</translation>
     </message>
     <message>
         <source>Its scale is off by {scale}: other trials count that as uncertainty. Add the correction of the plot by hand where it matters.</source>
@@ -4220,6 +4332,10 @@ mm</translation>
         <translation>Düsentemperatur</translation>
     </message>
     <message>
+        <source>bed temperature</source>
+        <translation>Betttemperatur</translation>
+    </message>
+    <message>
         <source>retraction</source>
         <translation>Rückzug</translation>
     </message>
@@ -4230,10 +4346,6 @@ mm</translation>
     <message>
         <source>cooling</source>
         <translation>Kühlung</translation>
-    </message>
-    <message>
-        <source>gap of the first layer</source>
-        <translation>Spalt der ersten Schicht</translation>
     </message>
     <message>
         <source>height offset</source>
@@ -4612,8 +4724,8 @@ mm</translation>
         <translation>gefördert von befohlen</translation>
     </message>
     <message>
-        <source>steps for all of it</source>
-        <translation>Schritte für das Ganze</translation>
+        <source>steps for 100 %</source>
+        <translation>Schritte für 100 %</translation>
     </message>
     <message>
         <source>fed under load</source>
@@ -4860,12 +4972,12 @@ mm</translation>
         <translation>Verantwortlich sind Facetten und der Zug des Bogens: mehr Facetten zeichnen oder aufreiben.</translation>
     </message>
     <message>
-        <source>The gap of the first layer and whole layers own it: page Bed plane.</source>
-        <translation>Verantwortlich sind der Spalt der ersten Schicht und ganze Schichten: Seite Bettebene.</translation>
+        <source>The gap of the first layer and whole layers own it: pages First layer and Bed plane.</source>
+        <translation>Verantwortlich sind der Spalt der ersten Schicht und ganze Schichten: Seiten Erste Schicht und Bettebene.</translation>
     </message>
     <message>
-        <source>{count} pieces were kept, all before the newest change of settings or machine. Print and measure new ones: ten at least for a promise.</source>
-        <translation>{count} Stücke sind behalten, alle vor der letzten Änderung an Einstellungen oder Maschine. Neue drucken und messen: für eine Zusage mindestens zehn.</translation>
+        <source>Pieces kept: {count}, all before the newest change of settings or machine. Print and measure new ones: ten at least for a promise.</source>
+        <translation>Behaltene Stücke: {count}, alle vor der letzten Änderung an Einstellungen oder Maschine. Neue drucken und messen: für eine Zusage mindestens zehn.</translation>
     </message>
     <message>
         <source>No piece of this machine and lot is kept yet. Keep one size trial for each piece; ten pieces at least make a promise.</source>
@@ -5032,8 +5144,8 @@ mm</translation>
         <translation>E_n</translation>
     </message>
     <message>
-        <source>nozzle {mm:g} mm</source>
-        <translation>Düse {mm:g} mm</translation>
+        <source>nozzle {mm:g}&#xa0;mm</source>
+        <translation>Düse {mm:g}&#xa0;mm</translation>
     </message>
     <message>
         <source>{group} ±{mm:.2f} mm, up to {length:g} mm</source>
@@ -5212,12 +5324,40 @@ mm</translation>
         <translation>ja</translation>
     </message>
     <message>
-        <source>Reading, mm</source>
-        <translation>Messwert, mm</translation>
+        <source>Values as kept</source>
+        <translation>Werte wie behalten</translation>
+    </message>
+    <message>
+        <source>Before drying, g</source>
+        <translation>Vor dem Trocknen, g</translation>
+    </message>
+    <message>
+        <source>Now, or dried, g</source>
+        <translation>Jetzt oder getrocknet, g</translation>
+    </message>
+    <message>
+        <source>Balance, 1 u, g</source>
+        <translation>Waage, 1 u, g</translation>
+    </message>
+    <message>
+        <source>Reading, {unit}</source>
+        <translation>Messwert, {unit}</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>Nominal, {unit}</source>
+        <translation>Nennmaß, {unit}</translation>
     </message>
     <message>
         <source>As typed</source>
         <translation>Wie eingegeben</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Excluded</source>
@@ -5226,6 +5366,74 @@ mm</translation>
     <message>
         <source>Reason</source>
         <translation>Grund</translation>
+    </message>
+    <message>
+        <source>As it is, mm</source>
+        <translation>Wie es ist, mm</translation>
+    </message>
+    <message>
+        <source>Predicted error, mm</source>
+        <translation>Vorhergesagt, mm</translation>
+    </message>
+    <message>
+        <source>U, mm</source>
+        <translation>U, mm</translation>
+    </message>
+    <message>
+        <source>X, mm</source>
+        <translation>X, mm</translation>
+    </message>
+    <message>
+        <source>Y, mm</source>
+        <translation>Y, mm</translation>
+    </message>
+    <message>
+        <source>After, min</source>
+        <translation>Nach, min</translation>
+    </message>
+    <message>
+        <source>Mark, mm</source>
+        <translation>Marke, mm</translation>
+    </message>
+    <message>
+        <source>Length, mm</source>
+        <translation>Länge, mm</translation>
+    </message>
+    <message>
+        <source>± of the reference</source>
+        <translation>± des Referenzwerts</translation>
+    </message>
+    <message>
+        <source>Rate, mm³/s</source>
+        <translation>Rate, mm³/s</translation>
+    </message>
+    <message>
+        <source>Nozzle, °C</source>
+        <translation>Düse, °C</translation>
+    </message>
+    <message>
+        <source>Flow, %</source>
+        <translation>Durchfluss, %</translation>
+    </message>
+    <message>
+        <source>Speed, mm/s</source>
+        <translation>Geschwindigkeit, mm/s</translation>
+    </message>
+    <message>
+        <source>Crests</source>
+        <translation>Wellenberge</translation>
+    </message>
+    <message>
+        <source>First crest, µm</source>
+        <translation>Erster Wellenberg, µm</translation>
+    </message>
+    <message>
+        <source>Last crest, µm</source>
+        <translation>Letzter Wellenberg, µm</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -5396,8 +5604,8 @@ mm</translation>
         <translation>Es geht wie Nachschwingen mit der Geschwindigkeit, aber mit {hz:.3g} Hz schwingt kein Gestell nach ({low:g} bis {high:g} Hz).</translation>
     </message>
     <message>
-        <source>The wavelength goes as speed to the power {slope:.1f} ± {U:.1f}: neither ringing (1) nor a mark (0).</source>
-        <translation>Die Wellenlänge geht mit der Geschwindigkeit hoch {slope:.1f} ± {U:.1f}: weder Nachschwingen (1) noch Abdruck (0).</translation>
+        <source>The wavelength goes as speed to the power {power} ± {U}: neither ringing (1) nor a mark (0).</source>
+        <translation>Die Wellenlänge geht mit der Geschwindigkeit hoch {power} ± {U}: weder Nachschwingen (1) noch Abdruck (0).</translation>
     </message>
     <message>
         <source>The ringing allows all of this machine&apos;s {most:.0f} mm/s².</source>
@@ -5580,7 +5788,7 @@ mm</translation>
         <translation>Schwindzugabe, Durchflussfaktor.</translation>
     </message>
     <message>
-        <source>So far {percent:.0f} % of {count} predicted features (pieces: {pieces}) lay inside their U ({low:.0f} to {high:.0f} %; 95 are due).</source>
+        <source>So far {percent:.0f} % of {count} predicted features (pieces: {pieces}) lay inside their U ({low:.0f} to {high:.0f} %; 95 % are due).</source>
         <translation>Bisher lagen {percent:.0f} % von {count} vorhergesagten Merkmalen (Stücke: {pieces}) innerhalb ihrer U ({low:.0f} bis {high:.0f} %; Soll: 95 %).</translation>
     </message>
     <message>
@@ -5708,8 +5916,8 @@ mm</translation>
         <translation>Noch nennt kein behaltener Maßversuch seine Maschine und Charge. Auf der Seite Maßabweichung für jede Maschine und Charge einen behalten; am meisten sagen zwei Maschinen und zwei Chargen mit einem gemeinsamen Druck.</translation>
     </message>
     <message>
-        <source>X less Y of {machine} is {value} over {prints} prints; shrinkage is alike in both, so this is the machine.</source>
-        <translation>X minus Y von {machine} beträgt {value} über {prints} Drucke; die Schwindung ist in beiden gleich, also ist es die Maschine.</translation>
+        <source>X less Y of {machine} is {value} (prints: {prints}); shrinkage is alike in both, so this is the machine.</source>
+        <translation>X minus Y von {machine} beträgt {value} (Drucke: {prints}); die Schwindung ist in beiden gleich, also ist es die Maschine.</translation>
     </message>
     <message>
         <source>Print this file with the same lot on a second machine to make sure.</source>
@@ -5768,8 +5976,8 @@ mm</translation>
         <translation>{gauge}, noch einmal,</translation>
     </message>
     <message>
-        <source>Gauge {gauge} takes the standard uncertainty of {parameter} from {now:.2g} to {then:.2g} {unit}.</source>
-        <translation>Messstelle {gauge} senkt die Standardunsicherheit ({parameter}) von {now:.2g} auf {then:.2g} {unit}.</translation>
+        <source>Gauge {gauge} takes the standard uncertainty of {parameter} from {now} to {then} {unit}.</source>
+        <translation>Messstelle {gauge} senkt die Standardunsicherheit ({parameter}) von {now} auf {then} {unit}.</translation>
     </message>
     <message>
         <source>Steps and flow factor: neither cures slip.</source>
@@ -5780,8 +5988,8 @@ mm</translation>
         <translation>5 Wiederholungen bei mindestens 4 Raten fördern: Bei weniger wird kein Knick gesucht.</translation>
     </message>
     <message>
-        <source>{count} repeats under load so far, at {rates} rates.</source>
-        <translation>Bisher {count} Wiederholungen unter Last, bei {rates} Raten.</translation>
+        <source>Repeats under load so far: {count}, rates: {rates}.</source>
+        <translation>Wiederholungen unter Last bisher: {count}, Raten: {rates}.</translation>
     </message>
     <message>
         <source>{holds}{against}</source>
@@ -5836,8 +6044,8 @@ mm</translation>
         <translation>längs {axis} schwindet dieses Filament um {lot}, und die Maschine weicht um {machine} ab</translation>
     </message>
     <message>
-        <source>{told} (this machine: {prints} prints of {lots} lots; this lot: {machines} machines)</source>
-        <translation>{told} (diese Maschine: {prints} Drucke aus {lots} Chargen; diese Charge: {machines} Maschinen)</translation>
+        <source>{told} (prints of this machine: {prints}, of lots: {lots}; machines of this lot: {machines})</source>
+        <translation>{told} (Drucke dieser Maschine: {prints}, aus Chargen: {lots}; Maschinen dieser Charge: {machines})</translation>
     </message>
     <message>
         <source>By all trials of the shop, {beside}.</source>
@@ -5944,8 +6152,8 @@ mm</translation>
         <translation>Ein Term ist ein Tangens, dem Betrag nach unter {most:.3f}; 0, wo keiner gesetzt war.</translation>
     </message>
     <message>
-        <source>This must be above zero; type a length in mm.</source>
-        <translation>Das muss über null liegen; eine Länge in mm eingeben.</translation>
+        <source>This must be above zero; type a length.</source>
+        <translation>Das muss über null liegen; eine Länge eingeben.</translation>
     </message>
     <message>
         <source>Before {before} in 100 mm, now {now}; predicted was 0.</source>
@@ -5956,8 +6164,8 @@ mm</translation>
         <translation>Die Korrektur hat bewirkt, was vorhergesagt war.</translation>
     </message>
     <message>
-        <source>Off square by {per_100} in 100 mm ({count} readings); allowed {allowed:.3f} mm in 100 mm.</source>
-        <translation>Rechtwinkligkeit um {per_100} auf 100 mm verfehlt ({count} Messwerte); erlaubt {allowed:.3f} mm auf 100 mm.</translation>
+        <source>Off square by {per_100} in 100 mm (readings: {count}); allowed {allowed:.3f} mm in 100 mm.</source>
+        <translation>Abweichung vom rechten Winkel {per_100} auf 100 mm (Messwerte: {count}); erlaubt sind {allowed:.3f} mm auf 100 mm.</translation>
     </message>
     <message>
         <source>Leave it</source>
@@ -6053,7 +6261,7 @@ mm</translation>
     </message>
     <message>
         <source>First-layer gap</source>
-        <translation>Spalt der ersten Schicht</translation>
+        <translation>Spalt 1. Schicht</translation>
     </message>
     <message>
         <source>Height offset</source>
@@ -6788,8 +6996,8 @@ mm</translation>
         <translation>ungeklärt</translation>
     </message>
     <message>
-        <source>{n} places probed so far; a plane takes three, and a fourth to show a misfit.</source>
-        <translation>Bisher {n} Stellen angetastet; eine Ebene braucht drei, und eine vierte, um Unpassendes zu zeigen.</translation>
+        <source>Places probed so far: {n}; a plane takes three, and a fourth to show a misfit.</source>
+        <translation>Bisher angetastete Stellen: {n}; eine Ebene braucht drei, und eine vierte, um Unpassendes zu zeigen.</translation>
     </message>
     <message>
         <source>All places lie in one line; probe at places beside it too.</source>
@@ -6844,8 +7052,8 @@ mm</translation>
         <translation>Zeile {row}: Die Zeit zählt ab Heizbeginn, von 0 an.</translation>
     </message>
     <message>
-        <source>{n} readings over time so far; a drift takes {fewest} at different times. Read on, every two minutes.</source>
-        <translation>Bisher {n} Messwerte über der Zeit; eine Drift braucht {fewest} zu verschiedenen Zeiten. Weiter ablesen, alle zwei Minuten.</translation>
+        <source>Readings over time so far: {n}; a drift takes {fewest} at different times. Read on, every two minutes.</source>
+        <translation>Messwerte über der Zeit bisher: {n}; eine Drift braucht {fewest} zu verschiedenen Zeiten. Weiter ablesen, alle zwei Minuten.</translation>
     </message>
     <message>
         <source>Span and mass of a belt are above zero; type them again.</source>
@@ -7068,8 +7276,8 @@ mm</translation>
         <translation>Die Summe der Schritte seit der Umkehr eingeben, mindestens 0.</translation>
     </message>
     <message>
-        <source>{count} readings of the curve so far; a knee is looked for in {least} or more.</source>
-        <translation>Bisher {count} Messwerte der Kurve; ein Knick wird ab {least} gesucht.</translation>
+        <source>Readings of the curve so far: {count}; a knee is looked for in {least} or more.</source>
+        <translation>Messwerte der Kurve bisher: {count}; ein Knick wird ab {least} gesucht.</translation>
     </message>
     <message>
         <source>Commanded {commanded:.3f} mm, moved {moved:.3f} mm: where the axis begins to follow is not seen yet. Go on with further steps; see that the motors are powered.</source>
@@ -7364,8 +7572,8 @@ mm</translation>
         <translation>ISO 230-2 verlangt {targets} Ziele und {cycles} Zyklen; hier sind es {some} und {few}.</translation>
     </message>
     <message>
-        <source>The dial must read to more than 0 and less than 1 mm; type its graduation in mm.</source>
-        <translation>Der Skalenwert der Messuhr muss über 0 und unter 1 mm liegen; in mm eingeben.</translation>
+        <source>The dial must read to more than 0 and less than 1 mm; type its graduation.</source>
+        <translation>Der Skalenwert der Messuhr muss über 0 und unter 1 mm liegen; ihn eingeben.</translation>
     </message>
     <message>
         <source>{reading:g} mm is {off:.2f} mm from the other readings of the same approach; type it again, or leave it out with a reason.</source>
@@ -7572,11 +7780,11 @@ mm</translation>
         <translation>Nur {side} gemessen: Die behaltenen Umkehrspannen allein können {per_100:.3f} mm auf 100 mm vortäuschen, in beide Richtungen.</translation>
     </message>
     <message>
-        <source>Read {side} only: unequal reversal fakes a skew that changes sign with the printing direction, perhaps {per_100:.2f} mm in 100 mm. Read the other side of the pillars too.</source>
+        <source>Read {side} only: unequal reversal fakes an angle that changes sign with the printing direction, perhaps {per_100:.2f} mm in 100 mm. Read the other side of the pillars too.</source>
         <translation>Nur {side} gemessen: Ungleiche Umkehrspanne täuscht eine Schiefstellung vor, die mit der Druckrichtung das Vorzeichen wechselt, vielleicht {per_100:.2f} mm auf 100 mm. Auch die andere Seite der Säulen messen.</translation>
     </message>
     <message>
-        <source>Sides of {a:g} and {b:g} mm with equal diagonals: that is scale along {first} and {second}, not skew; it belongs to Size error.</source>
+        <source>Sides of {a:g} and {b:g} mm with equal diagonals: that is scale along {first} and {second}, not an angle; it belongs to Size error.</source>
         <translation>Seiten von {a:g} und {b:g} mm mit gleichen Diagonalen: Das ist Maßstab längs {first} und {second}, keine Schiefstellung; es gehört zur Maßabweichung.</translation>
     </message>
     <message>
@@ -7829,15 +8037,15 @@ mm</translation>
     </message>
     <message>
         <source>not looked</source>
-        <translation>nicht angesehen</translation>
+        <translation>ungesehen</translation>
     </message>
     <message>
         <source>no light</source>
-        <translation>kein Lichtspalt</translation>
+        <translation>kein Licht</translation>
     </message>
     <message>
         <source>light seen</source>
-        <translation>Lichtspalt gesehen</translation>
+        <translation>Lichtspalt</translation>
     </message>
     <message>
         <source>Full check</source>
@@ -7852,16 +8060,16 @@ mm</translation>
         <translation>Endmaße</translation>
     </message>
     <message>
-        <source>Hand, ten re-seatings</source>
-        <translation>Hand, zehnmal ansetzen</translation>
+        <source>Hand only</source>
+        <translation>Nur Hand</translation>
     </message>
     <message>
         <source>Two people</source>
-        <translation>Zwei Personen</translation>
+        <translation>2 Personen</translation>
     </message>
     <message>
         <source>Own readings</source>
-        <translation>Eigene Messwerte</translation>
+        <translation>Eigene Werte</translation>
     </message>
     <message>
         <source>There is no usual limit of error of a {kind} at {value} {unit}; type the one its maker states.</source>
@@ -7869,7 +8077,7 @@ mm</translation>
     </message>
     <message>
         <source>zero again</source>
-        <translation>erneut Nullpunkt</translation>
+        <translation>Null erneut</translation>
     </message>
     <message>
         <source>2nd person</source>
@@ -7878,10 +8086,6 @@ mm</translation>
     <message>
         <source>own reference</source>
         <translation>eigenes Normal</translation>
-    </message>
-    <message>
-        <source>{reference}</source>
-        <translation>{reference}</translation>
     </message>
     <message>
         <source>A ladder has 3 to 20 steps, not {count}.</source>
@@ -8088,6 +8292,10 @@ mm</translation>
         <translation>Zwei Messwerte liegen immer auf einer Geraden; einen dritten hinzufügen oder die Unsicherheit jedes einzelnen angeben.</translation>
     </message>
     <message>
+        <source>A share of {share:g} is not between 0 and 1; type 0.8 for 80 %.</source>
+        <translation>Ein Anteil von {share:g} liegt nicht zwischen 0 und 1; 0,8 für 80 % eingeben.</translation>
+    </message>
+    <message>
         <source>All specimens succeed, or none: try steps where some fail and some do not.</source>
         <translation>Alle Probestücke gelingen, oder keines: Stufen versuchen, bei denen manche misslingen und manche nicht.</translation>
     </message>
@@ -8113,7 +8321,7 @@ mm</translation>
     </message>
     <message>
         <source>ISO 286-1 IT{n}, half to either side</source>
-        <translation>ISO 286-1 IT{n}, je zur Hälfte nach beiden Seiten</translation>
+        <translation>ISO 286-1 IT{n}, ± Hälfte</translation>
     </message>
     <message>
         <source>{length} mm has no tolerance in {klass}, which goes {begin} up to {highest} mm; choose another class or state a tolerance of its own.</source>
@@ -8580,6 +8788,10 @@ mm</translation>
         <translation>{count} Messwerte sind hier zu wenige; mindestens {fewest}.</translation>
     </message>
     <message>
+        <source>{count} readings cannot be; type 0 or more.</source>
+        <translation>{count} Messwerte kann es nicht geben; 0 oder mehr eingeben.</translation>
+    </message>
+    <message>
         <source>{value:g} cannot be; type what is above zero.</source>
         <translation>{value:g} kann nicht sein; etwas über null eingeben.</translation>
     </message>
@@ -8588,12 +8800,20 @@ mm</translation>
         <translation>Der Versuch bestimmt noch keines dieser Merkmale; erst seine Messwerte vervollständigen.</translation>
     </message>
     <message>
+        <source>What is to be locked holds a number that JSON does not know; check its readings.</source>
+        <translation>Was festgeschrieben werden soll, enthält eine Zahl, die JSON nicht kennt; die Messwerte prüfen.</translation>
+    </message>
+    <message>
         <source>None of the features that were read was predicted; lock them beforehand.</source>
         <translation>Keines der gemessenen Merkmale war vorhergesagt; vorher festschreiben.</translation>
     </message>
     <message>
         <source>Only {count} parts: a spread can be shown, a tolerance cannot be promised. Measure {more} more.</source>
         <translation>Nur {count} Teile: Eine Streuung lässt sich zeigen, eine Toleranz nicht zusagen. {more} weitere messen.</translation>
+    </message>
+    <message>
+        <source>One part does not scatter; read two parts at least.</source>
+        <translation>Ein einzelnes Teil streut nicht; mindestens zwei Teile messen.</translation>
     </message>
     <message>
         <source>Its machine is not in the list.</source>
@@ -8705,11 +8925,11 @@ mm</translation>
     </message>
     <message>
         <source>Wall box, one bead</source>
-        <translation>Wandkasten, eine Raupe</translation>
+        <translation>Wandkasten, 1 Raupe</translation>
     </message>
     <message>
         <source>Wall box, two beads</source>
-        <translation>Wandkasten, zwei Raupen</translation>
+        <translation>Wandkasten, 2 Raupen</translation>
     </message>
     <message>
         <source>Mass box</source>
@@ -9260,6 +9480,10 @@ mm</translation>
         <translation>Ein Vertrauensniveau von {level:g} liegt nicht zwischen 0 und 1; für 95 % 0.95 eintippen.</translation>
     </message>
     <message>
+        <source>{dof:g} degrees of freedom give no level of confidence; read more often.</source>
+        <translation>{dof:g} Freiheitsgrade ergeben kein Vertrauensniveau; öfter messen.</translation>
+    </message>
+    <message>
         <source>“{text}”: the unit {unit} is not known here; type mm or in.</source>
         <translation>„{text}“: Die Einheit {unit} ist hier nicht bekannt; mm oder in eingeben.</translation>
     </message>
@@ -9772,8 +9996,8 @@ mm</translation>
         <translation>Felder</translation>
     </message>
     <message>
-        <source>{count} pads; {mean}.</source>
-        <translation>{count} Felder; {mean}.</translation>
+        <source>Pads: {count}; {mean}.</source>
+        <translation>Felder: {count}; {mean}.</translation>
     </message>
     <message>
         <source>steps/mm</source>
@@ -9948,6 +10172,10 @@ mm</translation>
         <translation>Jede Stufe muss eine Zahl größer als 0 sein; neu eintippen.</translation>
     </message>
     <message>
+        <source>Nothing is printed along this path; choose a file that prints.</source>
+        <translation>Entlang dieses Wegs wird nichts gedruckt; eine Datei wählen, die druckt.</translation>
+    </message>
+    <message>
         <source>outer {first}-{second} {axis}</source>
         <translation>außen {first}–{second} {axis}</translation>
     </message>
@@ -10016,12 +10244,112 @@ mm</translation>
         <translation>links {number}</translation>
     </message>
     <message>
+        <source>snap force {unit}</source>
+        <translation>Bruchkraft {unit}</translation>
+    </message>
+    <message>
         <source>A picture of {width} by {height} px cannot be drawn; choose another size.</source>
         <translation>Ein Bild von {width} mal {height} px lässt sich nicht zeichnen; eine andere Größe wählen.</translation>
     </message>
     <message>
         <source>There is nothing to be drawn; choose a piece.</source>
         <translation>Es gibt nichts zu zeichnen; ein Stück wählen.</translation>
+    </message>
+    <message>
+        <source>the extruder feed</source>
+        <translation>den Extrudervorschub</translation>
+    </message>
+    <message>
+        <source>walls, a mass box or top pads</source>
+        <translation>Wände, einen Massekasten oder Deckfelder</translation>
+    </message>
+    <message>
+        <source>a size piece</source>
+        <translation>ein Maßstück</translation>
+    </message>
+    <message>
+        <source>the squareness</source>
+        <translation>die Rechtwinkligkeit</translation>
+    </message>
+    <message>
+        <source>a ladder of the retraction</source>
+        <translation>eine Leiter für den Rückzug</translation>
+    </message>
+    <message>
+        <source>a ladder of the pressure lag or the corner speed</source>
+        <translation>eine Leiter für Druckverzug oder Eckgeschwindigkeit</translation>
+    </message>
+    <message>
+        <source>a ladder of the cooling</source>
+        <translation>eine Leiter für die Kühlung</translation>
+    </message>
+    <message>
+        <source>first-layer pads</source>
+        <translation>Felder der ersten Schicht</translation>
+    </message>
+    <message>
+        <source>a speed trial</source>
+        <translation>einen Geschwindigkeitsversuch</translation>
+    </message>
+    <message>
+        <source>Undo the later one, print and read what the earlier one acts on, keep it, then set the later one anew.</source>
+        <translation>Die spätere rückgängig machen, drucken und messen, worauf die frühere wirkt, das behalten, dann die spätere neu setzen.</translation>
+    </message>
+    <message>
+        <source>Undo the later one, print and read {what}, keep it, then set the later one anew.</source>
+        <translation>Die spätere rückgängig machen, {what} drucken und messen, das behalten, dann die spätere neu setzen.</translation>
+    </message>
+    <message>
+        <source>printed at</source>
+        <translation>gedruckt bei</translation>
+    </message>
+    <message>
+        <source>in force when begun</source>
+        <translation>bei Beginn gültig</translation>
+    </message>
+    <message>
+        <source>nozzle {temperature:g} °C</source>
+        <translation>Düse {temperature:g} °C</translation>
+    </message>
+    <message>
+        <source>bed {temperature:g} °C</source>
+        <translation>Bett {temperature:g} °C</translation>
+    </message>
+    <message>
+        <source>Held while reading</source>
+        <translation>Galt beim Messen</translation>
+    </message>
+    <message>
+        <source>It rests on trials № {numbers}.</source>
+        <translation>Beruht auf den Versuchen № {numbers}.</translation>
+    </message>
+    <message>
+        <source>Withdrawn, out of use: {because}</source>
+        <translation>Zurückgezogen, außer Gebrauch: {because}</translation>
+    </message>
+    <message>
+        <source>tolerance asked for</source>
+        <translation>verlangte Toleranz</translation>
+    </message>
+    <message>
+        <source>part temperature</source>
+        <translation>Teiletemperatur</translation>
+    </message>
+    <message>
+        <source>{temperature:g} °C</source>
+        <translation>{temperature:g} °C</translation>
+    </message>
+    <message>
+        <source>“{word}” is not one of {choices}; correct it.</source>
+        <translation>„{word}“ gehört nicht zu {choices}; berichtigen.</translation>
+    </message>
+    <message>
+        <source>This is no number that can be calculated with; type it again.</source>
+        <translation>Mit dieser Zahl lässt sich nicht rechnen; neu eingeben.</translation>
+    </message>
+    <message>
+        <source>Row {row}: {says}</source>
+        <translation>Zeile {row}: {says}</translation>
     </message>
 </context>
 <context>
@@ -10064,7 +10392,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Readings of</source>
-        <translation>Mess&amp;werte</translation>
+        <translation>Messwe&amp;rte</translation>
     </message>
     <message>
         <source>Pro&amp;bes</source>
@@ -10187,6 +10515,10 @@ mm</translation>
         <translation>Die Tafel hat nichts zu behalten; Enter öffnet den Gang einer Maschine.</translation>
     </message>
     <message>
+        <source>Stopped. Go to another page and come back, and it is read anew.</source>
+        <translation>Angehalten. Auf eine andere Seite gehen und zurückkommen, dann wird neu gelesen.</translation>
+    </message>
+    <message>
         <source>Machines: {every}</source>
         <translation>Maschinen: {every}</translation>
     </message>
@@ -10200,7 +10532,7 @@ mm</translation>
     </message>
     <message>
         <source>machine or lot</source>
-        <translation>Maschine oder Charge</translation>
+        <translation>Maschine, Charge</translation>
     </message>
     <message>
         <source>Find a machine or lot</source>
@@ -10363,10 +10695,6 @@ g</translation>
         <source>Another &amp;temperature</source>
         <translation>Andere &amp;Temperatur</translation>
     </message>
-    <message>
-        <source>strand {number}</source>
-        <translation>Strang {number}</translation>
-    </message>
 </context>
 <context>
     <name>CeilingPage</name>
@@ -10415,7 +10743,7 @@ g</translation>
     </message>
     <message>
         <source>by filament used</source>
-        <translation>nach Filamentverbrauch</translation>
+        <translation>nach Filament</translation>
     </message>
     <message>
         <source>&amp;Whose</source>
@@ -10480,6 +10808,10 @@ g</translation>
 <context>
     <name>CopiesCard</name>
     <message>
+        <source>Each day when the program starts, what the server holds is copied into a file on this computer. That is no substitute for a backup of the server itself: ask whoever looks after it.</source>
+        <translation>Jeden Tag wird beim Start des Programms in eine Datei auf diesem Rechner kopiert, was der Server enthält. Das ersetzt keine Sicherung des Servers selbst: bei dem nachfragen, der ihn betreut.</translation>
+    </message>
+    <message>
         <source>No copy yet. Of the demo shop one is made only when you ask for it.</source>
         <translation>Noch keine Kopie. Von der Demo-Werkstatt entsteht eine nur auf Wunsch.</translation>
     </message>
@@ -10509,7 +10841,7 @@ g</translation>
     </message>
     <message>
         <source>&amp;Restore this copy…</source>
-        <translation>Diese Kopie &amp;wiederherstellen…</translation>
+        <translation>&amp;Diese Kopie wiederherstellen…</translation>
     </message>
     <message>
         <source>Restore it no&amp;w</source>
@@ -10690,15 +11022,15 @@ g</translation>
     </message>
     <message>
         <source>Read&amp;ings</source>
-        <translation>Mess&amp;werte</translation>
-    </message>
-    <message>
-        <source>Nomi&amp;nal</source>
-        <translation>&amp;Nennmaß</translation>
+        <translation>Messwe&amp;rte</translation>
     </message>
     <message>
         <source>mm</source>
         <translation>mm</translation>
+    </message>
+    <message>
+        <source>N&amp;ominal</source>
+        <translation>&amp;Nennmaß</translation>
     </message>
     <message>
         <source>Set no&amp;w</source>
@@ -10718,7 +11050,7 @@ g</translation>
     </message>
     <message>
         <source>Wa&amp;ter</source>
-        <translation>Wasse&amp;r</translation>
+        <translation>Wa&amp;sser</translation>
     </message>
     <message>
         <source>°C</source>
@@ -10799,8 +11131,8 @@ g</translation>
         <translation>Zweifelhafte Ergebnisse</translation>
     </message>
     <message>
-        <source>{count} kept results were read with it since its last good check. Nothing is deleted: read them again with another instrument, or withdraw them.</source>
-        <translation>{count} behaltene Ergebnisse wurden seit der letzten guten Prüfung damit gemessen. Gelöscht wird nichts: mit einem anderen Messmittel erneut messen oder zurückziehen.</translation>
+        <source>Kept results read with it since its last good check: {count}. Nothing is deleted: read them again with another instrument, or withdraw them.</source>
+        <translation>Damit seit der letzten guten Prüfung gemessene, behaltene Ergebnisse: {count}. Gelöscht wird nichts: mit einem anderen Messmittel erneut messen oder zurückziehen.</translation>
     </message>
     <message>
         <source>No kept result is in doubt because of this instrument.</source>
@@ -10812,6 +11144,10 @@ g</translation>
     <message>
         <source>steps/mm: not yet</source>
         <translation>Schritte/mm: noch nicht</translation>
+    </message>
+    <message>
+        <source>To set: {steps}</source>
+        <translation>Einzustellen: {steps}</translation>
     </message>
     <message>
         <source>Full step, microstep</source>
@@ -10828,6 +11164,10 @@ g</translation>
     <message>
         <source>{cycle}; whole turns are exact</source>
         <translation>{cycle}; ganze Umdrehungen sind exakt</translation>
+    </message>
+    <message>
+        <source>With its tolerance</source>
+        <translation>Mit ihrer Toleranz</translation>
     </message>
     <message>
         <source>Travel per motor turn</source>
@@ -10848,10 +11188,6 @@ g</translation>
     <message>
         <source>Whole-turn lengths</source>
         <translation>Längen ganzer Umdrehungen</translation>
-    </message>
-    <message>
-        <source>{steps} ± {U} steps/mm</source>
-        <translation>{steps} ± {U} Schritte/mm</translation>
     </message>
     <message>
         <source>none in this range</source>
@@ -10889,7 +11225,7 @@ g</translation>
     </message>
     <message>
         <source>rack and pinion</source>
-        <translation>Zahnstange und Ritzel</translation>
+        <translation>Zahnstange</translation>
     </message>
     <message>
         <source>smooth wheel</source>
@@ -10983,6 +11319,10 @@ g</translation>
         <translation>Antrieb</translation>
     </message>
     <message>
+        <source>{name} saved. Its walk leads on, step by step: F9.</source>
+        <translation>{name} gespeichert. Der Einrichtungsgang führt Schritt für Schritt weiter: F9.</translation>
+    </message>
+    <message>
         <source>{name} saved.</source>
         <translation>{name} gespeichert.</translation>
     </message>
@@ -10992,6 +11332,14 @@ g</translation>
     <message>
         <source>Sketch of the drive</source>
         <translation>Skizze des Antriebs</translation>
+    </message>
+    <message>
+        <source>motor of {steps} steps × {microsteps} microsteps</source>
+        <translation>Motor mit {steps} Schritten × {microsteps} Mikroschritten</translation>
+    </message>
+    <message>
+        <source>gears {teeth}</source>
+        <translation>Zahnräder {teeth}</translation>
     </message>
     <message>
         <source>{teeth} teeth</source>
@@ -11039,6 +11387,10 @@ g</translation>
     <message>
         <source>Entry</source>
         <translation>Eintrag</translation>
+    </message>
+    <message>
+        <source>&amp;Report</source>
+        <translation>&amp;Bericht</translation>
     </message>
     <message>
         <source>Wor&amp;ds: the reason, or a note to add</source>
@@ -11166,8 +11518,8 @@ g</translation>
 <context>
     <name>FeedForm</name>
     <message>
-        <source>Caution: the wheel starts without warning. Unloaded: nozzle off, path open, at most 1.5 mm/s. Under load: hot plastic; ventilate, stay with it.</source>
-        <translation>Vorsicht: Das Rad läuft ohne Warnung an. Ohne Last: Düse ab, Weg frei, höchstens 1,5 mm/s. Unter Last: heißer Kunststoff; lüften, dabeibleiben.</translation>
+        <source>Caution: the wheel starts without warning. Unloaded: nozzle taken off, path open, at most 1.5 mm/s. Under load: hot plastic; ventilate, stay with it.</source>
+        <translation>Vorsicht: Das Rad läuft ohne Warnung an. Ohne Last: Düse abgenommen, Weg frei, höchstens 1,5 mm/s. Unter Last: heißer Kunststoff; lüften, dabeibleiben.</translation>
     </message>
     <message>
         <source>marks</source>
@@ -11179,7 +11531,7 @@ g</translation>
     </message>
     <message>
         <source>Read b&amp;y</source>
-        <translation>&amp;Verfahren</translation>
+        <translation>Ver&amp;fahren</translation>
     </message>
     <message>
         <source>&amp;Steps/mm in force</source>
@@ -11223,7 +11575,7 @@ g</translation>
     </message>
     <message>
         <source>Add a &amp;repeat</source>
-        <translation>&amp;Wiederholung hinzufügen</translation>
+        <translation>Wiederh&amp;olung hinzufügen</translation>
     </message>
     <message>
         <source>Add one under &amp;load</source>
@@ -11254,6 +11606,10 @@ g</translation>
     <message>
         <source>Find a page, machine, lot or instrument</source>
         <translation>Seite, Maschine, Charge oder Messmittel suchen</translation>
+    </message>
+    <message>
+        <source>Help › {topic}</source>
+        <translation>Hilfe › {topic}</translation>
     </message>
     <message>
         <source>Lengths: {choice}</source>
@@ -11287,8 +11643,8 @@ g</translation>
 <context>
     <name>FirstLayerForm</name>
     <message>
-        <source>A larger height offset holds the nozzle farther from the bed. Caution: hot bed and nozzle; stay with the first layer.</source>
-        <translation>Ein größerer Höhenversatz hält die Düse weiter vom Bett weg. Vorsicht: Bett und Düse heiß; bei der ersten Schicht dabeibleiben.</translation>
+        <source>Caution: hot bed and nozzle; stay with the first layer.</source>
+        <translation>Vorsicht: Bett und Düse heiß; bei der ersten Schicht dabeibleiben.</translation>
     </message>
     <message>
         <source>cool</source>
@@ -11304,7 +11660,7 @@ g</translation>
     </message>
     <message>
         <source>First la&amp;yer</source>
-        <translation>Erste Sch&amp;icht</translation>
+        <translation>Erste &amp;Schicht</translation>
     </message>
     <message>
         <source>Height o&amp;ffset</source>
@@ -11339,28 +11695,8 @@ g</translation>
         <translation>Stelle hinzuf&amp;ügen</translation>
     </message>
     <message>
-        <source>Middle</source>
-        <translation>Mitte</translation>
-    </message>
-    <message>
-        <source>Front left</source>
-        <translation>Vorn links</translation>
-    </message>
-    <message>
-        <source>Front right</source>
-        <translation>Vorn rechts</translation>
-    </message>
-    <message>
-        <source>Back right</source>
-        <translation>Hinten rechts</translation>
-    </message>
-    <message>
-        <source>Back left</source>
-        <translation>Hinten links</translation>
-    </message>
-    <message>
-        <source>Place {number}</source>
-        <translation>Stelle {number}</translation>
+        <source>A larger height offset holds the nozzle farther from the bed.</source>
+        <translation>Ein größerer Höhenversatz hält die Düse weiter vom Bett weg.</translation>
     </message>
 </context>
 <context>
@@ -11374,8 +11710,8 @@ g</translation>
         <translation>Noch kein Feld. Felder aus einer Schicht drucken, abkühlen lassen und ihre Dicke messen.</translation>
     </message>
     <message>
-        <source>Pads by place</source>
-        <translation>Felder nach Stelle</translation>
+        <source>Pads</source>
+        <translation>Felder</translation>
     </message>
     <message>
         <source>Stands out from the other places: read it again.</source>
@@ -11409,8 +11745,8 @@ g</translation>
         <translation>Slipgauge nimmt auf, was an gedruckten Teilen und an der Maschine gemessen wird, trennt einen Fehler, der mit der Länge wächst, von einem, der gleich bleibt, und sagt, welche Einstellung oder welches Teil zu ändern ist oder welcher Messwert noch fehlt.</translation>
     </message>
     <message>
-        <source>Write down its drive parts; the setup walk then leads step by step.</source>
-        <translation>Die Teile ihres Antriebs aufschreiben; der Einrichtungsgang führt dann Schritt für Schritt.</translation>
+        <source>Write down its belts, pulleys and screws; the setup walk leads step by step.</source>
+        <translation>Riemen, Riemenscheiben und Spindeln aufschreiben; der Einrichtungsgang führt Schritt für Schritt.</translation>
     </message>
     <message>
         <source>Look around first: invented machines, filament and readings, kept apart from your own.</source>
@@ -11751,8 +12087,8 @@ mm</translation>
         <translation>Prüfung {number} behalten; {name} gilt ab jetzt mit den Unsicherheiten daraus.</translation>
     </message>
     <message>
-        <source>Check {number} kept; {count} results read with this instrument are in doubt.</source>
-        <translation>Prüfung {number} behalten; {count} mit diesem Messmittel gemessene Ergebnisse sind zweifelhaft.</translation>
+        <source>Check {number} kept; results in doubt that were read with this instrument: {count}.</source>
+        <translation>Prüfung {number} behalten; zweifelhafte Ergebnisse, die mit diesem Messmittel gemessen wurden: {count}.</translation>
     </message>
     <message>
         <source>Pick the instrument in the top row first.</source>
@@ -11787,7 +12123,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Read by</source>
-        <translation>&amp;Verfahren</translation>
+        <translation>Ver&amp;fahren</translation>
     </message>
     <message>
         <source>&amp;First step</source>
@@ -11819,7 +12155,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Goal</source>
-        <translation>&amp;Ziel</translation>
+        <translation>Zwec&amp;k</translation>
     </message>
     <message>
         <source>Score</source>
@@ -11845,8 +12181,8 @@ mm</translation>
         <translation>Leiter</translation>
     </message>
     <message>
-        <source>No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 to 4; the line over the entry says which end is good.</source>
-        <translation>Noch keine Bewertung. Eine Person druckt und kennzeichnet die Probestücke; zwei andere bewerten sie, jede für sich, von 0 bis 4; die Zeile über der Eingabe sagt, welches Ende gut ist.</translation>
+        <source>No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 to 4; more is always better.</source>
+        <translation>Noch keine Bewertung. Eine Person druckt und kennzeichnet die Probestücke; zwei andere bewerten sie, jede für sich, von 0 bis 4; mehr ist immer besser.</translation>
     </message>
     <message>
         <source>Scores of the steps</source>
@@ -11893,7 +12229,7 @@ mm</translation>
     </message>
     <message>
         <source>M&amp;odel</source>
-        <translation>&amp;Modell</translation>
+        <translation>M&amp;odell</translation>
     </message>
     <message>
         <source>Fi&amp;lament</source>
@@ -12159,15 +12495,11 @@ mm</translation>
     </message>
     <message>
         <source>find in the log</source>
-        <translation>im Logbuch suchen</translation>
+        <translation>suchen</translation>
     </message>
     <message>
         <source>Find in the log</source>
         <translation>Im Logbuch suchen</translation>
-    </message>
-    <message>
-        <source>your name, asked once</source>
-        <translation>Ihr Name, wird einmal gefragt</translation>
     </message>
     <message>
         <source>Who is at work here</source>
@@ -12184,6 +12516,10 @@ mm</translation>
     <message>
         <source>Entries: {seen} of {every}</source>
         <translation>Einträge: {seen} von {every}</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translation>Ihr Name</translation>
     </message>
     <message>
         <source>Entries of the log</source>
@@ -12473,7 +12809,7 @@ mm</translation>
     </message>
     <message>
         <source>mm as set</source>
-        <translation>mm wie eingestellt</translation>
+        <translation>mm, gesetzt</translation>
     </message>
     <message>
         <source>mm at 1</source>
@@ -12481,7 +12817,7 @@ mm</translation>
     </message>
     <message>
         <source>cm³ as set</source>
-        <translation>cm³ wie eingestellt</translation>
+        <translation>cm³, gesetzt</translation>
     </message>
     <message>
         <source>cm³ at 1</source>
@@ -12489,7 +12825,7 @@ mm</translation>
     </message>
     <message>
         <source>Weighed b&amp;y</source>
-        <translation>&amp;Wägung über</translation>
+        <translation>Wäg&amp;ung über</translation>
     </message>
     <message>
         <source>&amp;Density</source>
@@ -12565,10 +12901,6 @@ mm</translation>
     <message>
         <source>g</source>
         <translation>g</translation>
-    </message>
-    <message>
-        <source>piece {number}</source>
-        <translation>Stück {number}</translation>
     </message>
 </context>
 <context>
@@ -12768,7 +13100,7 @@ mm</translation>
     </message>
     <message>
         <source>Filam&amp;ent lot</source>
-        <translation>Cha&amp;rge</translation>
+        <translation>Charg&amp;e</translation>
     </message>
     <message>
         <source>Instr&amp;ument</source>
@@ -13284,8 +13616,16 @@ mm</translation>
 <context>
     <name>ReadingCells</name>
     <message>
+        <source>kept</source>
+        <translation>behalten</translation>
+    </message>
+    <message>
         <source>Excluded: {reason}</source>
         <translation>Ausgeschlossen: {reason}</translation>
+    </message>
+    <message>
+        <source>Kept; hidden until all judges have scored.</source>
+        <translation>Behalten; verdeckt, bis alle Bewerter bewertet haben.</translation>
     </message>
     <message>
         <source>typed as {text}</source>
@@ -13305,6 +13645,10 @@ mm</translation>
     <message>
         <source>{text} came twice at once and was taken once.</source>
         <translation>{text} kam zweimal zugleich und wurde einmal übernommen.</translation>
+    </message>
+    <message>
+        <source>Kept {name}</source>
+        <translation>Behalten, {name}</translation>
     </message>
     <message>
         <source>Kept {name}: {reading} {unit}</source>
@@ -13327,6 +13671,10 @@ mm</translation>
         <translation>Ausgeschlossen: {reason}</translation>
     </message>
     <message>
+        <source>Kept; hidden until all judges have scored. Type it anew to change it.</source>
+        <translation>Behalten; verdeckt, bis alle Bewerter bewertet haben. Zum Ändern neu eingeben.</translation>
+    </message>
+    <message>
         <source>Nothing is expected here yet.</source>
         <translation>Hier wird noch nichts erwartet.</translation>
     </message>
@@ -13341,6 +13689,10 @@ mm</translation>
     <message>
         <source>{reading} mm  (Alt+{digit})</source>
         <translation>{reading} mm  (Alt+{digit})</translation>
+    </message>
+    <message>
+        <source>Enter keeps, goes on   ↑ back   * skip   / flag   + Enter again</source>
+        <translation>Enter behält, geht weiter   ↑ zurück   * überspringen   / kennzeichnen   + Enter noch einmal</translation>
     </message>
     <message>
         <source>{number} of {count}: {name}</source>
@@ -13518,12 +13870,28 @@ mm</translation>
         <translation>Dieser Versuch, CSV…</translation>
     </message>
     <message>
+        <source>Newest kept of machine and lot, PDF…</source>
+        <translation>Neuester behaltener von Maschine und Charge, PDF…</translation>
+    </message>
+    <message>
+        <source>Newest kept of machine and lot, CSV…</source>
+        <translation>Neuester behaltener von Maschine und Charge, CSV…</translation>
+    </message>
+    <message>
         <source>Promise to a customer, PDF…</source>
         <translation>Zusage an einen Kunden, PDF…</translation>
     </message>
     <message>
         <source>Promise to a customer, CSV…</source>
         <translation>Zusage an einen Kunden, CSV…</translation>
+    </message>
+    <message>
+        <source>Newest kept promise, PDF…</source>
+        <translation>Neueste behaltene Zusage, PDF…</translation>
+    </message>
+    <message>
+        <source>Newest kept promise, CSV…</source>
+        <translation>Neueste behaltene Zusage, CSV…</translation>
     </message>
     <message>
         <source>Newest size trial, PDF…</source>
@@ -13628,7 +13996,7 @@ mm</translation>
     </message>
     <message>
         <source>Read &amp;by</source>
-        <translation>&amp;Verfahren</translation>
+        <translation>Ver&amp;fahren</translation>
     </message>
     <message>
         <source>&amp;Dial reads to</source>
@@ -13716,7 +14084,7 @@ mm/s</translation>
     </message>
     <message>
         <source>Crests</source>
-        <translation>Berge</translation>
+        <translation>Wellenberge</translation>
     </message>
     <message>
         <source>Over
@@ -13753,8 +14121,8 @@ mm</translation>
         <translation>Beschleunigungsaufnehmer am Schlitten oder am Bett befestigen, die Achse schnell hin und her bewegen, seine Aufzeichnung einlesen: Zeit in s und Beschleunigung.</translation>
     </message>
     <message>
-        <source>A wall after a sharp corner, for each speed: count crests and measure over them. Heights of first and last tell the damping.</source>
-        <translation>Eine Wand nach einer scharfen Ecke, für jede Geschwindigkeit: Wellenberge zählen und darüber messen. Die Höhen des ersten und letzten ergeben die Dämpfung.</translation>
+        <source>A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, and measure from it to the last. Their heights tell the damping.</source>
+        <translation>Eine Wand nach scharfer Ecke, je Geschwindigkeit: Wellenberge zählen, den ersten als 0, von ihm bis zum letzten messen. Ihre Höhen ergeben die Dämpfung.</translation>
     </message>
     <message>
         <source>Caution: quick moves start without warning. Hands, hair, cables out of the travel, hand on the switch, stop at the first lost step; nothing near what is hot. Local rules come first.</source>
@@ -13774,7 +14142,7 @@ mm</translation>
     </message>
     <message>
         <source>Read &amp;by</source>
-        <translation>&amp;Verfahren</translation>
+        <translation>Ver&amp;fahren</translation>
     </message>
     <message>
         <source>&amp;Part on the bed</source>
@@ -13793,12 +14161,16 @@ mm</translation>
         <translation>mm/s</translation>
     </message>
     <message>
-        <source>Machine up t&amp;o</source>
-        <translation>Maschine &amp;bis</translation>
+        <source>&amp;One end, 1 u</source>
+        <translation>Ein E&amp;nde, 1 u</translation>
     </message>
     <message>
         <source>mm/s²</source>
         <translation>mm/s²</translation>
+    </message>
+    <message>
+        <source>Ma&amp;chine up to</source>
+        <translation>Mas&amp;chine bis</translation>
     </message>
     <message>
         <source>&amp;Seen from</source>
@@ -13807,10 +14179,6 @@ mm</translation>
     <message>
         <source>mm</source>
         <translation>mm</translation>
-    </message>
-    <message>
-        <source>One e&amp;nd, 1 u</source>
-        <translation>Ein E&amp;nde, 1 u</translation>
     </message>
     <message>
         <source>Roller &amp;diameter</source>
@@ -14061,8 +14429,12 @@ mm</translation>
         <translation>Anteile in Zahlen</translation>
     </message>
     <message>
-        <source>What the shop&apos;s prints say</source>
-        <translation>Was die Drucke der Werkstatt sagen</translation>
+        <source>What the prints say</source>
+        <translation>Was die Drucke sagen</translation>
+    </message>
+    <message>
+        <source>Re&amp;port</source>
+        <translation>&amp;Bericht</translation>
     </message>
     <message>
         <source>Choose a machine and a lot above; their shares are kept.</source>
@@ -14099,7 +14471,7 @@ mm</translation>
         <translation>Maßabweichung</translation>
     </message>
     <message>
-        <source>A&amp;xis shown</source>
+        <source>Ax&amp;is shown</source>
         <translation>Ange&amp;zeigte Achse</translation>
     </message>
     <message>
@@ -14177,11 +14549,11 @@ mm</translation>
     </message>
     <message>
         <source>Half speed</source>
-        <translation>Halbe Geschwindigkeit</translation>
+        <translation>Halbes Tempo</translation>
     </message>
     <message>
         <source>Tr&amp;y</source>
-        <translation>&amp;Versuch mit</translation>
+        <translation>Vers&amp;uch mit</translation>
     </message>
     <message>
         <source>&amp;Slowest</source>
@@ -14200,8 +14572,12 @@ mm</translation>
         <translation>&amp;Punkte verlangt</translation>
     </message>
     <message>
-        <source>Acceleratio&amp;n</source>
+        <source>Accele&amp;ration</source>
         <translation>Beschleu&amp;nigung</translation>
+    </message>
+    <message>
+        <source>Usual strai&amp;ght</source>
+        <translation>Übl. Ge&amp;rade</translation>
     </message>
     <message>
         <source>&amp;Corner within</source>
@@ -14210,10 +14586,6 @@ mm</translation>
     <message>
         <source>mm</source>
         <translation>mm</translation>
-    </message>
-    <message>
-        <source>Usual st&amp;raight</source>
-        <translation>Übl. Ge&amp;rade</translation>
     </message>
     <message>
         <source>s</source>
@@ -14225,7 +14597,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Path of a layer</source>
-        <translation>&amp;Weg der Schicht</translation>
+        <translation>Weg der Sc&amp;hicht</translation>
     </message>
     <message>
         <source>Caution: fast moves start without warning. Hands, hair, cables out of the travel, hand on the switch, stop at the first lost step. Hot nozzle; local rules come first.</source>
@@ -14250,10 +14622,6 @@ mm</translation>
     <message>
         <source>Spee&amp;d</source>
         <translation>Ge&amp;schw.</translation>
-    </message>
-    <message>
-        <source>{piece} {run}, judge {judge}</source>
-        <translation>{piece} {run}, Bewerter {judge}</translation>
     </message>
 </context>
 <context>
@@ -14311,7 +14679,7 @@ mm</translation>
     </message>
     <message>
         <source>Drawn lines</source>
-        <translation>Gezogene Linien</translation>
+        <translation>Linien</translation>
     </message>
     <message>
         <source>Square</source>
@@ -14319,7 +14687,7 @@ mm</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation>wie vorgefunden</translation>
+        <translation>unverändert</translation>
     </message>
     <message>
         <source>squared</source>
@@ -14327,7 +14695,7 @@ mm</translation>
     </message>
     <message>
         <source>terms set</source>
-        <translation>Terme gesetzt</translation>
+        <translation>Term gesetzt</translation>
     </message>
     <message>
         <source>mm</source>
@@ -14335,7 +14703,7 @@ mm</translation>
     </message>
     <message>
         <source>Read &amp;by</source>
-        <translation>&amp;Verfahren</translation>
+        <translation>Ver&amp;fahren</translation>
     </message>
     <message>
         <source>Axis pa&amp;ir</source>
@@ -14490,12 +14858,8 @@ mm</translation>
 <context>
     <name>StepsModel</name>
     <message>
-        <source>No</source>
-        <translation>Nr.</translation>
-    </message>
-    <message>
         <source>Step</source>
-        <translation>Schritt</translation>
+        <translation>Stufe</translation>
     </message>
     <message>
         <source>State</source>
@@ -14666,8 +15030,8 @@ mm</translation>
         <translation>Leer&amp;wege</translation>
     </message>
     <message>
-        <source>{title}, {parts} parts, {layers} layers</source>
-        <translation>{title}, {parts} Teile, {layers} Schichten</translation>
+        <source>{title}. Parts: {parts}; layers: {layers}; filament: {length} mm.</source>
+        <translation>{title}. Teile: {parts}; Schichten: {layers}; Filament: {length} mm.</translation>
     </message>
     <message>
         <source>No path yet.</source>
@@ -14722,7 +15086,7 @@ mm</translation>
     </message>
     <message>
         <source>I have read the &amp;cautions and stay with the machine.</source>
-        <translation>Ich habe die Warnh&amp;inweise gelesen und bleibe bei der Maschine.</translation>
+        <translation>I&amp;ch habe die Warnhinweise gelesen und bleibe bei der Maschine.</translation>
     </message>
     <message>
         <source>Cannot be laid:</source>
@@ -14789,15 +15153,11 @@ mm</translation>
     </message>
     <message>
         <source>Add a s&amp;core</source>
-        <translation>Be&amp;wertung hinzufügen</translation>
+        <translation>Bewert&amp;ung hinzufügen</translation>
     </message>
     <message>
         <source>No score yet. One person scores all pads, from −5 (gaps) over 0 (closed) to +5 (ridges); then the other one does.</source>
         <translation>Noch keine Bewertung. Eine Person bewertet alle Felder, von −5 (Lücken) über 0 (geschlossen) bis +5 (Wülste); danach die andere.</translation>
-    </message>
-    <message>
-        <source>Pad {letter}, judge {judge}</source>
-        <translation>Feld {letter}, Bewerter {judge}</translation>
     </message>
 </context>
 <context>
@@ -14912,14 +15272,14 @@ mm</translation>
     </message>
 </context>
 <context>
-    <name>WaitRow</name>
+    <name>WaitBar</name>
     <message>
         <source>Progress</source>
         <translation>Fortschritt</translation>
     </message>
     <message>
         <source>Sto&amp;p</source>
-        <translation>Anhalte&amp;n</translation>
+        <translation>An&amp;halten</translation>
     </message>
 </context>
 <context>
@@ -14980,7 +15340,7 @@ mm</translation>
     </message>
     <message>
         <source>Wall of the &amp;box</source>
-        <translation>&amp;Wand des Kastens</translation>
+        <translation>Wand des &amp;Kastens</translation>
     </message>
     <message>
         <source>La&amp;yers touched</source>
@@ -15077,12 +15437,12 @@ mm</translation>
         <translation>Vor einer Änderung</translation>
     </message>
     <message>
-        <source>Choose a machine and a lot above that a size trial is kept of.</source>
-        <translation>Oben eine Maschine und eine Charge wählen, von denen ein Maßversuch behalten ist.</translation>
+        <source>Choose a machine and a lot above; of the two a size trial must be kept, on the page Size error.</source>
+        <translation>Oben eine Maschine und eine Charge wählen; von beiden muss ein Maßversuch behalten sein, auf der Seite Maßabweichung.</translation>
     </message>
     <message>
-        <source>Nothing is kept here; lock a prediction on the page Prediction, then make the change.</source>
-        <translation>Hier wird nichts behalten; auf der Seite Vorhersage eine Vorhersage festschreiben, dann ändern.</translation>
+        <source>Nothing is kept here; lock a prediction on the page Prediction, which begins with what you tried here, then make the change.</source>
+        <translation>Hier wird nichts behalten; auf der Seite Vorhersage, die mit dem hier Ausprobierten beginnt, eine Vorhersage festschreiben, dann ändern.</translation>
     </message>
     <message>
         <source>&amp;Size trial</source>

@@ -15,8 +15,8 @@ from core.words import tr
 class PlainPage(Page):
     subject = "plain"
 
-    def __init__(self, context):
-        super().__init__(context)
+    def __init__(self, context, parent=None):
+        super().__init__(context, parent)
         self.title = "Plain"
         self.field = QLineEdit()
         self.problem = ""

@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
+import numpy as np
 import pytest
-from PySide6.QtCore import QSettings, Qt
-from PySide6.QtGui import QAccessible, QKeySequence
+from PySide6.QtCore import QPoint, QRect, QSettings, Qt
+from PySide6.QtGui import QAccessible, QImage, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -13,6 +16,7 @@ from PySide6.QtWidgets import (
     QComboBox,
     QLabel,
     QLineEdit,
+    QTextEdit,
     QWidget,
 )
 
@@ -20,12 +24,14 @@ from app.context import Context
 from app.mainwindow import MainWindow
 from app.pages import PAGES
 from app.widgets.fields import ChoiceField, LineField
+from app.widgets.focusring import FocusRing
 from app.widgets.readings_table import ReadingsTable
 from core.records.rows import Instrument, Lot, Machine
 
 BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
 SCREW = {"kind": "screw", "pitch_mm": 2.0, "starts": 4, "full_steps": 200, "microsteps": 16}
 STOPS = 120  # more than any page has
+CHANGE, LEAST_PX = 40, 25  # of 255 and of the pixels: more than a caret
 
 
 @pytest.fixture
@@ -123,6 +129,109 @@ def test_tab_goes_all_the_way_round(qtbot, window, page):
     assert been[-1] is begun, "Tab does not come back"
 
 
+def test_tab_goes_down_and_to_the_right(qtbot, window, page):
+    assert out_of_order(qtbot, window, page) == []
+
+
+def test_a_stop_out_of_order_would_be_found(qtbot):
+    page = QWidget()
+    qtbot.addWidget(page)
+    low, high, left, right = (QLineEdit(name, page) for name in ("low", "high", "left", "right"))
+    for line, place in ((low, (0, 200)), (high, (0, 0)), (right, (300, 100)), (left, (0, 100))):
+        line.move(*place)
+        line.setAccessibleName(line.text())
+    QWidget.setTabOrder(right, left)
+    page.resize(500, 300)
+    page.show()
+    page.activateWindow()
+    qtbot.waitUntil(page.isActiveWindow)
+    low.setFocus()
+    assert out_of_order(qtbot, page, page) == ["low, then high above it", "right, then left to the left of it"]
+
+
+def test_what_has_the_keyboard_shows_it(qtbot, window, page):
+    assert hidden_stops(qtbot, window) == []
+
+
+def test_a_stop_that_does_not_show_itself_would_be_found(qtbot):
+    page = QWidget()
+    qtbot.addWidget(page)
+    for place, kind in enumerate((QLineEdit, QTextEdit)):
+        kind(page).setGeometry(20, 20 + 100 * place, 200, 80)
+    page.resize(300, 300)
+    page.show()
+    page.activateWindow()
+    qtbot.waitUntil(page.isActiveWindow)
+    page.findChild(QLineEdit).setFocus()
+    page.findChild(QTextEdit).setTabChangesFocus(True)
+    assert hidden_stops(qtbot, page) == ["QTextEdit"]  # its caret is not enough
+    ring = FocusRing(page)
+    page.windowHandle().focusObjectChanged.connect(ring.follow)
+    page.findChild(QLineEdit).setFocus()
+    assert hidden_stops(qtbot, page) == []
+
+
+def hidden_stops(qtbot, window: QWidget) -> list[str]:
+    """Return at which stops of Tab the keyboard cannot be seen: hardly a pixel changes when it goes."""
+    hidden = []
+    for stop in stops_of_tab(qtbot):
+        stop.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        if not in_sight(stop):
+            hidden.append(f"{stop.accessibleName() or type(stop).__name__}, out of sight")
+            continue
+        with_it = looks(window, stop)
+        stop.clearFocus()
+        changed = np.abs(with_it - looks(window, stop)).max(axis=2) > CHANGE
+        if np.count_nonzero(changed) < LEAST_PX:
+            hidden.append(stop.accessibleName() or type(stop).__name__)
+    return hidden
+
+
+def in_sight(widget: QWidget) -> bool:
+    """Whether what is around it has it scrolled into view."""
+    part = widget.rect()
+    while (around := widget.parentWidget()) is not None and not widget.isWindow():
+        part, widget = part.translated(widget.pos()) & around.rect(), around
+    return not part.isEmpty()
+
+
+def looks(window: QWidget, part: QWidget) -> np.ndarray:
+    """Return what a part of the window, and a little around it, looks like: (rows, columns, 3)."""
+    QApplication.processEvents()
+    around = QRect(part.mapTo(window, QPoint()), part.size()).adjusted(-4, -4, 4, 4) & window.rect()
+    image = window.grab(around).toImage().convertToFormat(QImage.Format.Format_RGB32)
+    return np.frombuffer(image.constBits(), np.uint8).reshape(image.height(), image.width(), 4)[..., :3].astype(int)
+
+
+def stops_of_tab(qtbot) -> list[QWidget]:
+    """Return where Tab stops from here until it comes back."""
+    stops, begun = [], QApplication.focusWidget()
+    for _ in range(STOPS):
+        stops.append(QApplication.focusWidget())
+        qtbot.keyClick(stops[-1], Qt.Key.Key_Tab)
+        if QApplication.focusWidget() is begun:
+            break
+    return stops
+
+
+def out_of_order(qtbot, window: QWidget, page: QWidget) -> list[str]:
+    """Return where Tab goes up within its column, or back within a line, on its way through a page."""
+    stops = stops_of_tab(qtbot)
+    on_page = [page.isAncestorOf(stop) for stop in stops]
+    first = next((place for place in range(len(stops)) if on_page[place] and not on_page[place - 1]), 0)
+    inside = [stop for stop in (*stops[first:], *stops[:first]) if page.isAncestorOf(stop)]
+    found = []
+    for before, after in pairwise(inside):
+        was, now = (QRect(stop.mapTo(window, QPoint()), stop.size()) for stop in (before, after))
+        beside = now.top() < was.bottom() - 2 and now.bottom() > was.top() + 2
+        told = ", then ".join(stop.accessibleName() or type(stop).__name__ for stop in (before, after))
+        if beside and now.right() <= was.left():
+            found.append(f"{told} to the left of it")
+        elif now.bottom() <= was.top() and now.left() < was.right():
+            found.append(f"{told} above it")
+    return found
+
+
 def test_every_finished_edit_is_undone_at_its_place(qtbot, window, page):
     """One Ctrl+Z brings fields, choices and check boxes back, with all that followed from them."""
     faults = []
@@ -133,9 +242,7 @@ def test_every_finished_edit_is_undone_at_its_place(qtbot, window, page):
         before = stands(page)
         if not edit(qtbot, field) or stands(page) == before:
             continue
-        if not page.isAncestorOf(QApplication.focusWidget()):
-            page.setFocus()  # the last field of a page: Tab went on to the list of pages
-        qtbot.keyClick(QApplication.focusWidget() or page, Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Z, Qt.KeyboardModifier.ControlModifier)
         if stands(page) != before or not field.hasFocus():
             faults.append(f"{type(field).__name__} {field.accessibleName() or field.objectName()}")
     assert not faults
@@ -169,7 +276,11 @@ def edit(qtbot, field: QWidget) -> bool:
 
 
 def test_no_two_things_share_an_alt_key(window, page):
-    """With a shared letter Alt only moves the keyboard between them, and does nothing."""
+    assert shared_alt_keys(window) == {}
+
+
+def shared_alt_keys(window: QWidget) -> dict[str, list[str]]:
+    """Return what shares a letter: with it Alt only moves the keyboard between them, and does nothing."""
     texts = {}
     for widget in [*seen(window, QLabel), *seen(window, QAbstractButton)]:
         if isinstance(widget, QLabel) and widget.buddy() is None:
@@ -177,4 +288,4 @@ def test_no_two_things_share_an_alt_key(window, page):
         keys = QKeySequence.mnemonic(widget.text()).toString()
         if keys:
             texts.setdefault(keys, []).append(widget.text())
-    assert {keys: found for keys, found in texts.items() if len(found) > 1} == {}
+    return {keys: found for keys, found in texts.items() if len(found) > 1}

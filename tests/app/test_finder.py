@@ -33,6 +33,20 @@ def test_a_page_is_found_by_a_part_of_its_name(qtbot, finder):
     qtbot.waitUntil(lambda: finder.text() == "")
 
 
+@pytest.mark.parametrize(("typed", "key"), [("first st", "walkthrough"), ("words", "glossary"), ("keys", "keys")])
+def test_a_text_of_the_help_is_found(qtbot, finder, context, typed, key):
+    with qtbot.waitSignal(context.help_topic_asked) as asked:
+        find(qtbot, finder, typed)
+    assert asked.args == [key]
+
+
+def test_first_offers_the_first_steps_beside_the_first_layer(qtbot, finder):
+    qtbot.keyClicks(finder, "first")
+    offered = finder.completer().completionModel()
+    texts = [offered.index(row, 0).data() for row in range(offered.rowCount())]
+    assert texts == ["Machine geometry › First layer", "Help › First steps"]
+
+
 @pytest.mark.parametrize("kind", ["machine", "lot", "instrument"])
 def test_what_stands_in_the_shop_is_picked(qtbot, finder, context, kind):
     row = {"machine": Machine("Kestrel"), "lot": Lot("Slate 7", "PETG"), "instrument": Instrument("Caliper 2")}[kind]

@@ -8,6 +8,7 @@ from PySide6.QtGui import QTextDocument
 from PySide6.QtTest import QTest
 
 from app.helppane import HelpPane, help_path, sketch_in_language, version
+from app.helptopics import FIRST_STEPS
 from app.mainwindow import MainWindow
 from app.pages import PAGES
 
@@ -74,7 +75,7 @@ def first_picture(pane):
 
 def test_the_first_steps_stay_from_page_to_page_and_come_back_at_the_same_place(qtbot, window):
     window.resize(1000, 700)
-    window.context.first_steps_asked.emit()
+    window.context.help_topic_asked.emit(FIRST_STEPS.key)
     pane = window.findChild(HelpPane)
     assert pane.isVisible() and pane.choice.tabText(pane.choice.currentIndex()) == "First steps"
     bar = pane.text.verticalScrollBar()
@@ -86,13 +87,13 @@ def test_the_first_steps_stay_from_page_to_page_and_come_back_at_the_same_place(
     for key in (Qt.Key.Key_F1, Qt.Key.Key_F1):
         QTest.keyClick(window, key)
     assert pane.isVisible() and (pane.heading.text(), bar.value()) == ("Help: First steps", place)
-    window.context.first_steps_asked.emit()  # while it is open: it stays so
+    window.context.help_topic_asked.emit(FIRST_STEPS.key)  # while it is open: it stays so
     assert pane.isVisible()
 
 
 def test_a_picture_is_as_wide_as_there_is_room_also_over_the_whole_page(qtbot, window):
     window.resize(1000, 700)
-    window.context.first_steps_asked.emit()
+    window.context.help_topic_asked.emit(FIRST_STEPS.key)
     pane = window.findChild(HelpPane)
     beside, room = first_picture(pane)
     assert beside.width() == round(room * pane.devicePixelRatioF()) and 300 < room < 500
@@ -106,12 +107,29 @@ def test_a_picture_is_as_wide_as_there_is_room_also_over_the_whole_page(qtbot, w
     assert first_picture(pane)[0].width() < whole.width()
 
 
+@pytest.mark.parametrize("language", ["C", "de_DE"])
+def test_no_help_is_wider_than_its_pane_in_the_smallest_window(qtbot, window, language):
+    QLocale.setDefault(QLocale(language))
+    try:
+        window.resize(1000, 700)
+        QTest.keyClick(window, Qt.Key.Key_F1)
+        pane = window.findChild(HelpPane)
+        for entry in PAGES:
+            pane.show_help(entry)
+            assert pane.text.horizontalScrollBar().maximum() == 0, entry.key
+        for topic in range(1, pane.choice.count()):
+            pane.choice.setCurrentIndex(topic)
+            assert pane.text.horizontalScrollBar().maximum() == 0, pane.choice.tabText(topic)
+    finally:
+        QLocale.setDefault(QLocale("C"))
+
+
 def test_where_it_is_not_installed_the_version_says_so(monkeypatch):
     def missing(_name):
         raise PackageNotFoundError
 
     monkeypatch.setattr("importlib.metadata.version", missing)
-    assert version() == "not installed"
+    assert version() == "from source"
 
 
 def test_the_help_is_in_the_language_of_the_window_its_sketch_too(qtbot, window):
@@ -134,3 +152,15 @@ def test_a_language_without_help_of_its_own_gets_the_english(window):
         assert "Purpose" in window.findChild(HelpPane).text.toPlainText()
     finally:
         QLocale.setDefault(QLocale("C"))
+
+
+def test_the_find_box_opens_the_first_steps_over_a_page_and_the_keyboard_reads_on_there(qtbot, window):
+    QTest.keyClick(window, Qt.Key.Key_F1)
+    QTest.keyClick(window, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+    box = window.rail.finder
+    qtbot.waitUntil(box.hasFocus)
+    qtbot.keyClicks(box, "first st")
+    qtbot.keyClick(box, Qt.Key.Key_Return)
+    pane = window.findChild(HelpPane)
+    qtbot.waitUntil(lambda: pane.heading.text() == "Help: First steps")
+    assert pane.isVisible() and pane.text.hasFocus()

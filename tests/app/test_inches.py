@@ -11,10 +11,13 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QLabel, QTableView, QTextEdit
 
 from app import reportfiles
+from app.inches import show_inches
 from app.pages import PAGES
+from app.pages.part_size.promise_reports import card_pages
+from app.pages.shop.boardreader import read_board
 from app.pages.trialcard import place_row
-from app.pdf import _in_inch
-from app.units import HELD, show_inches
+from app.pdf import _in_inch, write_label
+from app.units import HELD
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import GaugeField, LengthField, NumberField
 from app.widgets.plaintable import PlainTable
@@ -23,9 +26,11 @@ from app.widgets.plotinch import plot_in_inch
 from app.widgets.readings import Column, Expected, ReadingsModel
 from app.widgets.resulttext import CardData
 from core.errors import InputError
-from core.guidance.reportblocks import Heading, Says, Table
-from core.records.rows import Instrument, Lot, Machine
+from core.guidance.reportblocks import Heading, Label, Says, Table
+from core.quantity import Estimate
+from core.records.rows import Instrument, Lot, Machine, Trial
 from core.words import tr
+from tests.app.shop.test_walk import go_to
 from tests.shots import filled_machine
 
 MM_PER_INCH = 25.4  # exact: international yard and pound agreement, 1959
@@ -332,3 +337,58 @@ def test_what_is_entered_elsewhere_in_mm_is_said_in_mm_and_names_stay(qtbot, sho
     assert reportfiles.write_trial(shop, kept, None, tmp_path / "trial.csv", None)
     assert " mm" in (tmp_path / "trial.csv").read_text(encoding="utf-8")
     assert HELD not in (tmp_path / "trial.csv").read_text(encoding="utf-8")
+
+
+# What looks over several pages: each result in the unit of the page that keeps it
+
+
+@pytest.mark.usefixtures("inches")
+@pytest.mark.parametrize(
+    ("name", "subject", "unit"), [("wall_outset", "sizeerror", "in"), ("diameter", "diameter", "mm")]
+)
+def test_a_chart_is_in_the_unit_of_the_page_that_keeps_its_results(qtbot, shop, store, name, subject, unit):
+    for value_mm in (0.25, 0.27, 0.26):
+        estimates = (Estimate(name, value_mm, 0.005, 9.0, "mm"),)
+        store.keep(Trial(subject, machine_id=1, lot_id=1, estimates=estimates))
+    page = opened(qtbot, shop, "charts")
+    page.choices.owner.setCurrentIndex(page.choices.owner.findData("lot" if name == "diameter" else "machine"))
+    page.choices.quantity.setCurrentIndex(page.choices.quantity.findData(name))
+    plot = page.plots.above.data
+    factor = MM_PER_INCH if unit == "in" else 1.0
+    assert plot.y_label.endswith(f", {unit}")
+    assert plot.points[0].y == pytest.approx(np.array([0.25, 0.27, 0.26]) / factor)
+    assert {"in": "+0.01024 ± 0.00043 in", "mm": "0.260 ± 0.011 mm"}[unit] in page.card.text()
+
+
+@pytest.mark.usefixtures("inches")
+def test_the_board_says_a_promise_in_inch(shop, store):
+    store.keep(Trial("promise", 1, 1, estimates=(Estimate("promise_x", 0.2, 0.01, 20.0, "mm"),)))
+    board = read_board(shop)
+    assert board.promise(shop, board.line(board.machines[0])) == "0.00787 ± 0.00083 in"  # 0.2 ± 0.021 mm
+
+
+@pytest.mark.usefixtures("inches")
+def test_a_step_of_the_walk_is_in_the_unit_of_its_pages(qtbot, shop):
+    page = opened(qtbot, shop, "walk")
+    go_to(page, "reversal")
+    assert "Up to 0.0008 in is good" in page.card.text.text() and " mm" not in page.card.text.text()
+    go_to(page, "feed")
+    assert "Twice running 100 mm come within ± 0.5 mm" in page.card.text.text()
+
+
+@pytest.mark.usefixtures("inches")
+def test_the_card_of_a_machine_and_its_label_follow_too(shop, store, tmp_path, monkeypatch):
+    for subject, name in (("sizeerror", "wall_outset"), ("diameter", "diameter")):
+        estimates = (Estimate(name, 0.26, 0.005, 9.0, "mm"),)
+        store.keep(Trial(subject, machine_id=1, estimates=estimates))
+    tables = [block for block in card_pages(shop, None).blocks if isinstance(block, Table)]
+    (measured,) = [table for table in tables if table.name == "measured"]
+    assert {str(row[0]): row[1] for row in measured.rows} == {
+        "wall outset per side": "+0.01024 ± 0.00043 in", "equivalent diameter": "0.260 ± 0.011 mm"}
+    plain = card_pages(shop, None, for_paper=False)
+    assert not any(" in" in row[1] for block in plain.blocks if isinstance(block, Table) for row in block.rows)
+    drawn: list[str] = []
+    monkeypatch.setattr("app.pdf.shown", lambda text: drawn.append(str(text)) or str(text))
+    lines = (tr("nozzle {mm:g}\u00a0mm", mm=0.4), tr("{group} ±{mm:.2f} mm", group="Bolt 8 mm", mm=0.05))
+    assert write_label(Label(("Bay 8 mm", *lines), "code"), tmp_path / "label.pdf", inch=True)
+    assert {"Bay 8 mm", "nozzle 0.4\u00a0mm", "Bolt 8\u00a0mm ±0.0020 in"} <= set(drawn)

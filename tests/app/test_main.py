@@ -62,18 +62,26 @@ CHILD = """
 import os, sys
 import app.__main__
 from app import mainwindow
+from PySide6 import QtCore
 from PySide6.QtCore import QTimer
+
+SLOW = "numpy", "scipy", "pyqtgraph", "sqlalchemy", "sqlite3", "core.quantity", "app.units", "app.words"
 
 class Watched(mainwindow.MainWindow):
     def __init__(self, settings):
         super().__init__(settings)
-        self.painted.connect(lambda: print("painted"))
+        self.painted.connect(self.tell_painted)
         self.ready.connect(lambda: QTimer.singleShot(0, self.tell))
 
     def refuse(self, sentence, copies=()):
         super().refuse(sentence, copies)
         print("refused:", sentence)
         QTimer.singleShot(0, self.close)
+
+    def tell_painted(self):
+        slow = [name for name in SLOW if name in sys.modules]
+        print("slow before the paint:", slow + ["QtCore.Qt"] * ("Qt" in vars(QtCore)))
+        print("painted")
 
     def tell(self):
         page = next(page for page in self.rail.pages.values() if page.isChecked())
@@ -104,7 +112,8 @@ def open_window(tmp_path):
 
 def test_a_first_start_paints_then_shows_the_first_page_with_the_keyboard(open_window):
     said = open_window().splitlines()
-    assert said == ["painted", "page: Board | title: Slipgauge | notice: ", "keyboard: True"]
+    shown = ["painted", "page: Board | title: Slipgauge | notice: ", "keyboard: True"]
+    assert said == ["slow before the paint: []", *shown]
 
 
 def test_page_and_machine_of_last_time_come_back(open_window, tmp_path):

@@ -210,6 +210,17 @@ def test_a_store_that_refuses_a_lot_is_heard_and_the_form_stays(qtbot, monkeypat
     popover.hide()
 
 
+def test_an_open_list_shows_its_last_line_whole(qtbot, window, store, context):
+    store.add_lot(Lot("Slate 7", "PETG"))
+    picker = window.pickers.lot
+    picker.showPopup()
+    view = picker.view()
+    last = view.model().index(picker.count() - 1, 0)
+    qtbot.waitUntil(lambda: view.viewport().rect().contains(view.visualRect(last).adjusted(0, 0, -view.width(), 0)))
+    assert picker.itemText(last.row()) == "New lot…" and view.verticalScrollBar().maximum() == 0
+    picker.hidePopup()
+
+
 def test_pickers_have_names_for_screen_readers(window):
     pickers = window.pickers
     names = [picker.accessibleName() for picker in (pickers.machine, pickers.lot, pickers.instrument)]

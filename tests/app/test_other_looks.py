@@ -6,25 +6,30 @@ German texts are a third longer on the whole, short ones more (common practice a
 from __future__ import annotations
 
 import os
+import re
 import subprocess
 import sys
 from contextlib import contextmanager
 
 import pytest
-from PySide6.QtCore import QSettings, Qt, QTranslator
+from PySide6.QtCore import QSettings, QSignalBlocker, Qt, QTranslator
 from PySide6.QtGui import QFont, QFontInfo, QFontMetrics
-from PySide6.QtWidgets import QApplication, QTableView, QWidget
+from PySide6.QtWidgets import QApplication, QLineEdit, QStyle, QStyleOptionFrame, QTableView, QWidget
 
 from app import language
 from app.context import Context
 from app.mainwindow import MainWindow
 from app.pages import PAGES
+from app.pages.shop.logmodel import LogModel
 from app.theme import apply_theme
+from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
 from app.widgets.plotpane import PlotPane
 from app.widgets.resultcard import ResultCard
+from app.widgets.trialpicker import TrialPicker
 from core.records.rows import Instrument, Lot, Machine
-from tests.app.test_every_page import BELT, SCREW, cut_texts
+from tests.app.test_every_page import BELT, SCREW, cut_texts, shared_alt_keys
+from tests.app.test_inches import texts
 from tests.shots.__main__ import FILLS
 
 LONGER_RATIO = 0.4
@@ -32,6 +37,9 @@ WORDS = ["aber", "noch", "etwas", "mehr", "Worte", "hier", "dazu", "und", "dann"
 ENDS = ".:…,?! "
 LARGE_POINTS = 18.0  # twice the usual
 HEADING_SIDES_PX = 8  # beside a heading
+POINTED = re.compile(r"(?<![\d.])\d+\.\d+(?![\d.]*\.\d)(?!\d)")
+LINE_SIDE_PX = 2  # beside the text of a line, within its frame and padding: Qt's own
+NAMED = ("Bramble", "Slate 7", "Caliper 2")
 ROUNDS = 10  # of the event loop, until the layout has come to rest
 
 
@@ -114,6 +122,59 @@ def cut_headings(window) -> list[str]:
     return cut
 
 
+def cut_names(window) -> list[str]:
+    """Every name in a table, every choice and every hint in an empty line stands there whole.
+
+    What a person named may be longer than its room, and so may an entry of the log, which stands whole beside it.
+    """
+    cut = []
+    for table in [table for table in window.findChildren(QTableView) if table.isVisible()]:
+        model, side = table.model(), table.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin, None, table) + 1
+        for column in range(0 if isinstance(model, LogModel) else model.columnCount()):
+            texts = {str(model.index(row, column).data() or "") for row in range(model.rowCount())}
+            widest = max(texts, key=table.fontMetrics().horizontalAdvance, default="")
+            needed = table.fontMetrics().horizontalAdvance(widest) + 2 * side
+            if not table.isColumnHidden(column) and needed > table.columnWidth(column):
+                cut.append(f"“{widest}”: {needed} px in {table.columnWidth(column)}")
+    for field in [field for field in window.findChildren(ChoiceField) if field.isVisible()]:
+        cut += [f"“{text}” of “{field.accessibleName()}”" for text in cut_choices(field)]
+    for line in [line for line in window.findChildren(QLineEdit) if line.isVisible() and line.placeholderText()]:
+        needed, room = line.fontMetrics().horizontalAdvance(line.placeholderText()), line_room(line)
+        cut += [f"“{line.placeholderText()}”: {needed} px in {room}"] if needed > room else []
+    return cut
+
+
+def pointed_numbers(window) -> list[str]:
+    """Return what shows a number with a point where the locale has a comma; what a person typed stays as typed."""
+    told = texts(window.centralWidget())
+    for table in window.findChildren(QTableView):
+        rows, columns = table.model().rowCount(), table.model().columnCount()
+        told += [str(table.model().index(row, column).data() or "") for row in range(rows) for column in range(columns)]
+    for plot in [plot for plot in window.findChildren(PlotPane) if plot.isVisible()]:
+        told += [plot.data.summary, *(str(tip) for series in plot.data.points for tip in series.tips)]
+    return sorted({text for text in told if POINTED.search(text)})
+
+
+def cut_choices(field: ChoiceField) -> list[str]:
+    """Every text of a choice, but for names that a person gave."""
+    before, cut = field.currentIndex(), []
+    with QSignalBlocker(field):
+        for place in range(0 if isinstance(field, TrialPicker) else field.count()):
+            field.setCurrentIndex(place)
+            named = any(name in field.currentText() for name in NAMED)
+            cut += [field.currentText()] if field.shown_text() != field.currentText() and not named else []
+        field.setCurrentIndex(before)
+    return cut
+
+
+def line_room(line: QLineEdit) -> int:
+    """Return how wide a text in an empty line may be."""
+    option = QStyleOptionFrame()
+    line.initStyleOption(option)
+    inside = line.style().subElementRect(QStyle.SubElement.SE_LineEditContents, option, line)
+    return inside.width() - 2 * LINE_SIDE_PX
+
+
 def untold(page) -> list[str]:
     """Return the pictures and verdicts that somebody who cannot see them is told nothing of."""
     drawn = [plot for plot in page.findChildren(PlotPane) if plot.isVisible() and plot.data.point_count]
@@ -140,12 +201,15 @@ def cuts(qtbot, store, settings, *, headings: bool) -> dict[str, list[str]]:
     for entry in PAGES:
         window.enter_page(entry.key)
         rest()
-        found[entry.key] = cut_texts(window) + (cut_headings(window) if headings else [])
+        found[entry.key] = cut_texts(window) + (cut_headings(window) + cut_names(window) if headings else [])
         if entry.key in FILLS:
             FILLS[entry.key](window._body.currentWidget())
             rest()
-            found[f"{entry.key}, filled"] = cut_texts(window) + (cut_headings(window) if headings else [])
+            more = cut_headings(window) + cut_names(window) if headings else []
+            found[f"{entry.key}, filled"] = cut_texts(window) + more
             found[f"{entry.key}, told"] = untold(window._body.currentWidget())
+        found[f"{entry.key}, points"] = pointed_numbers(window) if headings else []
+        found[f"{entry.key}, keys"] = [f"{keys}: {texts}" for keys, texts in shared_alt_keys(window).items()]
         if window.width() > 1000 or window.height() > 700:
             found[f"{entry.key}, window"] = [f"{window.width()} x {window.height()}"]
     return {page: texts for page, texts in found.items() if texts}
@@ -170,6 +234,23 @@ def test_a_cut_heading_would_be_found(qtbot):
     holder.show()
     rest()
     assert [text.partition(":")[0] for text in cut_headings(holder)] == ["“Part of the shop”"]
+
+
+def test_a_cut_name_choice_or_hint_would_be_found(qtbot):
+    holder = QWidget()
+    qtbot.addWidget(holder)
+    table = PlainTable("parts", ("Part",), parent=holder)
+    table.set_rows([("Window right x",)])
+    table.resize(60, 100)
+    choice, line = ChoiceField([("a", "yes"), ("b", "micrometer or caliper")], parent=holder), QLineEdit(holder)
+    choice.resize(80, 30)
+    line.setPlaceholderText("machine or filament lot")
+    line.resize(80, 30)
+    holder.show()
+    rest()
+    assert [text.partition("”")[0] for text in cut_names(holder)] == [
+        "“Window right x", "“micrometer or caliper", "“machine or filament lot"]
+    assert choice.value() == "a"
 
 
 def test_nothing_is_cut_at_200_percent():

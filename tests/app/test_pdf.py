@@ -1,13 +1,16 @@
 """Reports and labels as PDF: pages, texts that can be searched, pictures, the code read back."""
 
+import re
 import subprocess
 
 import numpy as np
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter
 
-from app.pdf import _draw_code, write_label, write_report
+from app import language
+from app.pdf import _draw_code, _html, write_label, write_report
 from core.guidance.reportblocks import Heading, Label, Picture, Report, Says, Signature, Table
+from core.words import tr
 
 
 def text_of(path):
@@ -66,3 +69,16 @@ def test_the_square_code_is_the_one_the_library_makes(qapp):
     drawn = [[image.pixelColor(10 * x + 5, 10 * y + 5).lightness() < 128 for x in range(len(rows))]
              for y in range(len(rows))]  # fmt: skip
     assert np.array_equal(np.array(drawn), np.array(rows) > 0)
+
+
+def test_numbers_have_a_comma_in_german_and_what_was_typed_stays(qapp):
+    headings = (tr("Lot"), tr("Value ± U (95 %)"), tr("As typed"))
+    rows = (("PLA 1.75 mm", "+0.040 ± 0.006 mm", "127.6"), ("2.4 rig", "6.2", "127,6"))
+    before = language.current_view()
+    language.apply_view(qapp, language.View("de"))
+    try:
+        told = _html(Table("t", headings, rows), {}, title=False)
+    finally:
+        language.apply_view(qapp, before)
+    assert re.findall(r"<td[^>]*>([^<]*)</td>", told) == [
+        "PLA 1.75 mm", "+0,040 ± 0,006 mm", "127.6", "2.4 rig", "6,2", "127,6"]

@@ -7,10 +7,13 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit, QPlainTextEdit, QPushButton, QWidget
 
 from app.theme import DARK, LIGHT, Tokens, apply_theme, tokens
+from app.widgets.plotmarks import blended
+from app.widgets.readingcell import TINT_ALPHA
 
+ICONS = Path(__file__).resolve().parents[2] / "resources" / "icons"
 THEMES = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
 
 
@@ -43,10 +46,59 @@ def test_text_on_the_accent_is_readable(theme: Tokens):
 
 
 @THEMES
-def test_an_unchecked_box_is_visible(theme: Tokens):
-    """WCAG 2.2, 1.4.11 asks for 3:1 for the edge of a control."""
-    assert contrast(theme.box, theme.card) >= 3.0
-    assert contrast(theme.box, theme.ground) >= 2.9
+@pytest.mark.parametrize("ink", ["ink", "quiet", "warning"])
+def test_text_in_the_current_row_is_readable(theme: Tokens, ink: str):
+    tint = blended(theme.accent, theme.card, TINT_ALPHA / 255).name()
+    assert contrast(getattr(theme, ink), tint) >= 4.5
+
+
+@THEMES
+@pytest.mark.parametrize("ground", ["ground", "card", "soft"])
+def test_what_is_no_text_is_seen(theme: Tokens, ground: str):
+    """WCAG 2.2, 1.4.11 asks for 3:1: the edge of a control, the frame of the one with the keyboard."""
+    assert contrast(theme.box, getattr(theme, ground)) >= 3.0
+    assert contrast(theme.accent, getattr(theme, ground)) >= 3.0
+
+
+@THEMES
+def test_data_are_seen(theme: Tokens):
+    """WCAG 2.2, 1.4.11: 3:1 on the card they are drawn on."""
+    assert {colour: contrast(colour, theme.card) for colour in theme.series if contrast(colour, theme.card) < 3.0} == {}
+    assert len(set(theme.series)) == len(theme.series)
+
+
+@THEMES
+def test_signs_drawn_in_icons_are_seen(theme: Tokens):
+    arrow, tick = (re.search(r'stroke="(#\w{6})"', (ICONS / name).read_text())[1]
+                   for name in ("arrow.svg", f"check_{theme.name}.svg"))  # fmt: skip
+    assert contrast(arrow, theme.card) >= 3.0 and contrast(tick, theme.accent) >= 3.0
+
+
+@THEMES
+@pytest.mark.parametrize("kind", [QLineEdit, QPlainTextEdit, QComboBox, QPushButton])
+def test_what_has_the_keyboard_is_framed_twice_as_wide(qtbot, qapp, theme: Tokens, kind: type):
+    apply_theme(qapp, dark=theme is DARK)
+    holder = QWidget()
+    qtbot.addWidget(holder)
+    first, second = kind(holder), kind(holder)
+    second.move(0, 80)
+    holder.resize(200, 160)
+    holder.show()
+    holder.activateWindow()
+    qtbot.waitUntil(holder.isActiveWindow)
+    edges = []
+    for focused in (second, first):
+        focused.setFocus()
+        edges.append(edge_of(first))
+    unfocused = theme.hairline if kind is QPushButton else theme.box  # a button is told by its words
+    apply_theme(qapp, dark=False)
+    assert edges == [[unfocused, theme.card], [theme.accent, theme.accent]]
+
+
+def edge_of(widget: QWidget) -> list[str]:
+    """Return the colours of the two outermost pixels at the left, half-way down."""
+    image = widget.grab().toImage()
+    return [image.pixelColor(x, image.height() // 2).name() for x in (0, 1)]
 
 
 @THEMES

@@ -10,6 +10,7 @@ import pytest
 from hypothesis import example, given
 from hypothesis import strategies as st
 
+from app.inches import show_inches
 from app.units import (
     HELD,
     hold,
@@ -19,7 +20,6 @@ from app.units import (
     inch_sentence,
     inches_for,
     is_length,
-    show_inches,
     with_unit,
 )
 from core.quantity import Estimate, length_from_text, value_text

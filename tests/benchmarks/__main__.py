@@ -59,6 +59,17 @@ def main(arguments: Sequence[str] | None = None) -> int:
     return code
 
 
+def drop_screen_words() -> None:
+    """Drop what the platform without a screen says of window sizes among the lines of the table; pass on the rest."""
+    from PySide6.QtCore import qInstallMessageHandler
+
+    def hear(_kind: object, _context: object, says: str) -> None:
+        if not says.startswith("This plugin does not support "):
+            print(says, file=sys.stderr)
+
+    qInstallMessageHandler(hear)
+
+
 def parser() -> argparse.ArgumentParser:
     asked = argparse.ArgumentParser(description="Time the program side by side with its peers.")
     asked.add_argument("--list", action="store_true", help="name the subjects and end")
@@ -85,4 +96,5 @@ def run(subject: str, rounds: int, quick: bool, quiet: bool) -> list[dict[str, A
 
 
 if __name__ == "__main__":
+    drop_screen_words()
     sys.exit(main())

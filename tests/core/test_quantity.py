@@ -87,6 +87,7 @@ def test_rounding_moves_nothing_by_more_than_half_a_digit(value, U):
         (Estimate("scale_x", -0.0012, 0.0001, 9, "1"), "−0.120 ± 0.023 %"),
         (Estimate("angle", 0.5, 0.1, math.inf, "deg"), "+0.50 ± 0.20 deg"),
         (Estimate("scale_x", 0.001, math.nan, 9, "1"), "0.1 ± ? %"),
+        (Estimate("flow_ratio_wall", 0.975, 0.006, math.inf, "1"), "+0.975 ± 0.012"),
     ],
 )
 def test_value_text(estimate, text):

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 import numpy as np
 
+from core.flow_trials.top import LADDER_RATIO
 from core.measuring.instrumentkinds import Part, Plan, plan_check
 from core.part_size.features import FeatureKind
 from core.pieces.piece import PrintSet
@@ -125,10 +126,10 @@ def strands(lot: LotTruth, rng: np.random.Generator, knee_mm3_s: float) -> Rows:
 
 
 def ripples(hertz: float, rng: np.random.Generator) -> Rows:
-    """Count crests after a corner at three speeds and read their length."""
+    """Count crests after a corner at three speeds, the one begun at as 0, and read their length."""
     rows = []
     for speed, crests in ((60, 8), (90, 7), (130, 6)):
-        length = speed / hertz * (crests - 1) + 0.05 * rng.standard_normal()
+        length = speed / hertz * crests + 0.05 * rng.standard_normal()
         rows.append({"speed_mm_s": f"{speed}", "crests": f"{crests}", "measured_mm": f"{length:.1f}"})
     return tuple(rows)
 
@@ -138,9 +139,9 @@ def temperatures(steps: Iterable[float], best_c: float, rng: np.random.Generator
     rows = []
     for step in steps:
         for judge in "12":
-            strings = (step - best_c - 5.0) / 2.0 + 0.2 * rng.standard_normal()
+            cleanness = 4.0 - (step - best_c - 5.0) / 2.0 + 0.2 * rng.standard_normal()
             bond = 4.0 + (step - best_c + 5.0) / 2.0 + 0.2 * rng.standard_normal()
-            for criterion, score in (("strings", strings), ("bond", bond)):
+            for criterion, score in (("clean", cleanness), ("bond", bond)):
                 typed = f"{min(max(round(score), 0), 4)}"
                 rows.append({"step": f"{step:.4g}", "judge": judge, "criterion": criterion, "measured_mm": typed})
     return tuple(rows)
@@ -158,3 +159,36 @@ def check(kind: str, gauge: GaugeTruth, rng: np.random.Generator, bias: float | 
         sd = gauge.sd if reading.part in (Part.HAND, Part.SECOND) else gauge.sd / 3
         readings.append(true + bend - blades + sd * rng.standard_normal())
     return measured(readings, places)
+
+
+def pads(gap_mm: float, rng: np.random.Generator, layer_mm: float = 0.2) -> Rows:
+    """Read pads of one layer in the middle and the corners of the bed: the plastic just fills the gap."""
+    return measured(layer_mm + gap_mm + 0.004 * rng.standard_normal(5), 3)
+
+
+def tops(lot: LotTruth, rng: np.random.Generator, in_force: float = 1.0) -> Rows:
+    """Score the tops of the pads, two judges: gaps where too little is laid, ridges where too much is."""
+    closes = lot.flow / in_force - 1
+    return tuple(
+        {"measured_mm": f"{min(max(round(70 * (change - closes) + 0.3 * rng.standard_normal()), -5), 5)}"}
+        for _judge in "12"
+        for change in LADDER_RATIO
+    )
+
+
+def levels(steps: Iterable[float], good_to: float, rng: np.random.Generator, sets: int = 4) -> Rows:
+    """Score pieces of every level, two judges: clean up to a level, then corners blur with the square of it."""
+    steps, rows = tuple(steps), []
+    for _ in range(sets):
+        for step in steps:
+            blur = 4.0 * max((step / good_to) ** 2 - 1.0, 0.0)
+            for judge in "12":
+                score = min(max(round(4.0 - blur + 0.25 * rng.standard_normal()), 0), 4)
+                rows.append({"step": f"{step:.3g}", "judge": judge, "measured_mm": f"{score}"})
+    return tuple(rows)
+
+
+def spool(left_g: float, empty_g: float, wet_ratio: float) -> Rows:
+    """Weigh a spool before and after drying; the last number is what the balance is good for."""
+    gross = left_g + empty_g
+    return measured((gross + left_g * wet_ratio, gross, 0.1), 1)

@@ -14,6 +14,7 @@ import numpy as np
 from core.guidance.pieceplan import bounds_of
 from core.measuring.ladder import plan_steps
 from core.motion_trials.ladders import ladders
+from core.motion_trials.speed import LEVELS
 from core.pieces.catalogue import plan_set
 from tests.demo import printer
 from tests.demo.causes import ELM_WEAR_MM, GAUGES, LOTS, MACHINES
@@ -150,6 +151,49 @@ def _temperature(shop: Shop, day: float, machine: str, lot: str) -> None:
     shop.add(day, "ladder", machine, lot, person="Noor", settings=settings, rows=rows)
 
 
+def _first_layer(shop: Shop, day: float, machine: str, lot: str, *, again: bool = False) -> None:
+    """Print and read pads of one layer, `again` with the height offset that followed."""
+    gap_mm = 0.0 if again else MACHINES[machine][1].gap_mm
+    settings = {"gauge": "micrometer"} if again else {"gauge": "micrometer", "offset_mm": 0.0}
+    shop.add(day, "firstlayer", machine, lot, person="Tove", settings=settings, rows=printer.pads(gap_mm, _apart(day)))
+
+
+def _tops(shop: Shop, day: float, machine: str, lot: str, in_force: float = 1.0) -> None:
+    """Score the tops of pads."""
+    truth = LOTS[lot][1]
+    settings = {"temperature_c": truth.temperature_c, "hot_end_limit_c": 280.0, "rate_mm3_s": 5.0,
+                "in_force_ratio": in_force}  # fmt: skip
+    rows = printer.tops(truth, _apart(day), in_force)
+    shop.add(day, "top", machine, lot, person="Noor", settings=settings, rows=rows)
+
+
+def _speed(shop: Shop, day: float, machine: str, lot: str) -> None:
+    """Score five levels of speed on the usual straights."""
+    low, high = 40.0, 160.0
+    steps = [float(f"{step:.3g}") for step in plan_steps(low, high, LEVELS, geometric=True)]
+    rows = printer.levels(steps, MACHINES[machine][1].good_to_mm_s, _apart(day))
+    shop.add(day, "speed", machine, lot, person="Tove", settings={"method": "speed", "limit": 200.0}, rows=rows)
+
+
+def _ringing(shop: Shop, day: float, machine: str, lot: str) -> None:
+    """Count the ripples after a corner, along X and Y."""
+    for number, axis in enumerate("xy"):
+        at = day - number / 10
+        rows = printer.ripples(MACHINES[machine][1].ringing_hz[number], _apart(at))
+        shop.add(at, "ringing", machine, lot, settings={"axis": axis}, rows=rows, person="Tove")
+
+
+def _weighed(shop: Shop, day: float, lot: str, left_g: float, wet_ratio: float) -> None:
+    """Weigh a spool before and after drying."""
+    rows = printer.spool(left_g, LOTS[lot][0].spool_mass_g or 0.0, wet_ratio)
+    shop.add(day, "lots", lot=lot, instrument=BALANCE, person="Noor", rows=rows)
+
+
+def _apart(day: float) -> np.random.Generator:
+    """Return a chance of the day's own: what is read on it changes no other reading."""
+    return np.random.default_rng((SEED, round(100 * day)))
+
+
 def _geometry(shop: Shop, day: float, machine: str, person: str) -> None:
     """The steps of the walk before the filament."""
     truth = MACHINES[machine][1]
@@ -168,16 +212,16 @@ def _geometry(shop: Shop, day: float, machine: str, person: str) -> None:
 def _amsel(shop: Shop) -> None:
     """The machine that is set up from the first step to the last, and watched since."""
     name, lot = "Amsel", "Chalk 12"
-    truth = MACHINES[name][1]
     _geometry(shop, 148.5, name, "Kim")
     _temperature(shop, 145, name, lot)
     _ceiling(shop, 144, name, lot, 11.0)
     _flow(shop, 143, name, lot)
     shop.by_hand(142, "lag", name, lot, person="Tove")
-    for number, axis in enumerate("xy"):
-        rows = printer.ripples(truth.ringing_hz[number], shop.rng)
-        shop.add(141 - number / 10, "ringing", name, lot, settings={"axis": axis}, rows=rows, person="Tove")
-    shop.by_hand(140, "speed", name, lot, person="Tove")
+    _ringing(shop, 141, name, lot)
+    _first_layer(shop, 142.6, name, lot)
+    _first_layer(shop, 142.5, name, lot, again=True)
+    _tops(shop, 142.3, name, lot)
+    _speed(shop, 140, name, lot)
     shop.size(139, name, lot)
     drawn = 1.0022
     for number, axis in enumerate("xy"):
@@ -235,7 +279,16 @@ def _cobble(shop: Shop) -> None:
     _geometry(shop, 100, name, "Tove")
     _temperature(shop, 97, name, "Rust 3")
     _ceiling(shop, 96, name, "Rust 3", 13.0)
+    shop.add(98.4, "diameter", name, "Rust 3", person="Noor", settings={"gauge": "micrometer"},
+             rows=printer.diameters(LOTS["Rust 3"][1], _apart(98.4)))  # fmt: skip
+    _weighed(shop, 98, "Rust 3", 741.0, LOTS["Rust 3"][1].wet_ratio)
     _flow(shop, 95, name, "Rust 3")
+    _tops(shop, 94.8, name, "Rust 3")
+    _first_layer(shop, 94.6, name, "Rust 3")
+    shop.by_hand(94.4, "lag", name, "Rust 3", person="Tove")
+    _speed(shop, 94, name, "Rust 3")
+    _ringing(shop, 93, name, "Rust 3")
+    _tops(shop, 47, name, "Slate 7", 0.97)
     for day, lot in ((60, "Chalk 12"), (48, "Slate 7"), (35, "Rust 3"), (21, "Rust 3"), (20, "Chalk 12"),
                      (0.3, "Rust 3")):  # fmt: skip
         shop.size(day, name, lot, person="Tove")
@@ -258,6 +311,7 @@ def _elm(shop: Shop) -> None:
     _geometry(shop, 135, name, "Tove")
     for week, play_mm in enumerate(ELM_WEAR_MM):
         shop.reversal(130 - 7 * week, name, "x", play_mm, person="Tove")
+    _weighed(shop, 45, "Slate 7", 803.0, LOTS["Slate 7"][1].wet_ratio)
     _temperature(shop, 44, name, "Slate 7")
     _ceiling(shop, 43, name, "Slate 7", 12.0)
     _flow(shop, 42, name, "Slate 7")

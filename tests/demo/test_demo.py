@@ -13,18 +13,21 @@ import pytest
 
 from app.context import Context
 from app.pages import PAGES
+from app.pages.filament.lots import LotsPage
 from app.pages.part_size.shop_split import ShopSplitPage
 from app.pages.shop.boardreader import read_board
+from app.pages.trialpage import TrialPage
+from app.widgets.plotpane import PlotPane
 from core.guidance.verdict import Setting, setting_words
 from core.records.rows import TrialState
 from tests.demo.__main__ import SHOP
-from tests.demo.causes import CAUSES, GAUGES, LOTS, MACHINES, PERSONS
+from tests.demo.causes import CAUSES, GAUGES, LOTS, MACHINES, PERSONS, SUBJECT_OF
 from tests.demo.opened import named, open_demo
 from tests.demo.script import Entry, shop
 from tests.demo.typist import Typist, shop_clock
 
 NOW = datetime(2027, 5, 5, 9, tzinfo=UTC)
-FOUND_ELSEWHERE = ("shop_split", "charts")
+FOUND_ELSEWHERE = ("shop_split", "charts", "lots")
 
 
 @pytest.fixture(scope="module")
@@ -47,12 +50,12 @@ def test_every_reading_in_the_file_is_what_the_simulated_printer_says_today():
     """What pages make of the readings belongs to them; what is typed does not depend on any page."""
     typed = [entry for entry in shop() if entry.rows]
     kept = sorted((row for row in rows_of("trial") if row["readings"].get("raw")), key=lambda row: row["serial"])
-    assert [entry.does.replace("instruments", "instrument") for entry in typed] == [row["subject"] for row in kept]
+    assert [SUBJECT_OF.get(entry.does, entry.does) for entry in typed] == [row["subject"] for row in kept]
     machines, lots = ({row["id"]: row["name"] for row in rows_of(table)} for table in ("machine", "lot"))
     for entry, row in zip(typed, kept, strict=True):
         raw = [text for text in row["readings"]["raw"] if text]
         assert Counter(raw) == Counter(cells["measured_mm"] for cells in entry.rows), entry
-        assert entry.does == "instruments" or machines[row["machine_id"]] == entry.machine
+        assert entry.does in SUBJECT_OF or machines[row["machine_id"]] == entry.machine
         assert entry.does == "instruments" or lots.get(row["lot_id"], "") == entry.lot
         assert row["author"] == entry.person
 
@@ -143,6 +146,23 @@ def test_the_lot_that_shrinks_is_told_from_the_machines(qtbot, demo_context, dem
     assert abs(allowance - 1 / (1 - LOTS[cause.lot][1].shrink)) < 0.0012
 
 
+def test_the_lot_that_was_wet_is_told_on_its_page(qtbot, demo_context, demo):
+    cause = next(one for one in CAUSES if one.subject == "lots")
+    lot_id = named(demo.lots(), cause.lot)
+    kept = demo.trial(demo.trials(cause.page_subject, lot_id=lot_id)[0].id)
+    demo_context.select_machine(None)
+    demo_context.select_lot(lot_id)
+    page = LotsPage(demo_context)
+    qtbot.addWidget(page)
+    page.show()
+    assert "It was wet." in page.card.body.toPlainText()
+    page.pane.set_texts(dict(zip(kept.readings["field"], kept.readings["raw"], strict=True)))
+    page.recompute()
+    assert [advice.setting for advice in page.result.advice] == [cause.setting]
+    loss = next(estimate for estimate in page.result.estimates() if estimate.name == "drying_loss")
+    assert abs(loss.value - cause.truth["drying_loss"]) < 3 * loss.u
+
+
 def test_the_board_shows_the_drift_the_doubt_and_the_verified_machine(demo_context, demo):
     board = read_board(demo_context)
     machines = {machine.name: machine for machine in board.machines}
@@ -155,11 +175,31 @@ def test_the_board_shows_the_drift_the_doubt_and_the_verified_machine(demo_conte
     assert board.promise(demo_context, lines["Amsel"]).startswith("0.1")
 
 
+TRIAL_PAGES = [
+    entry for entry in PAGES if issubclass(getattr(import_module(entry.module), entry.class_name), TrialPage)
+]
+
+
+@pytest.mark.parametrize("entry", TRIAL_PAGES, ids=lambda entry: entry.key)
+def test_whoever_opens_the_demo_shop_sees_readings_and_a_verdict_on_every_page(qtbot, demo_context, entry):
+    demo_context.resume()
+    page = entry.build(demo_context)
+    qtbot.addWidget(page)
+    page.show()
+    kept = page.kept_trial
+    assert kept is not None and kept.verdict
+    assert kept.lot_id in (None, demo_context.lot_id)
+    for advice in kept.verdict:
+        assert str(setting_words(Setting(advice["setting"]))) in page.card.body.toPlainText()
+    if isinstance(page.picture, PlotPane):
+        assert page.picture.data.point_count > 0
+
+
 def test_no_page_is_left_without_something_to_see(demo):
     kept = Counter(trial.subject for trial in demo.trials(limit=1000))
     assert set(kept) >= {
         "reversal", "squareness", "bedplane", "diameter", "feed", "wall", "mass", "ceiling", "sizeerror", "ringing",
-        "ladder", "prediction", "verification", "promise", "instrument",
+        "ladder", "prediction", "verification", "promise", "instrument", "top", "speed", "firstlayer", "drying",
     }  # fmt: skip
     assert {event.kind for event in demo.events()} >= {"checked", "nozzle_same", "crash", "moved", "new_spool"}
     assert [trial for trial in demo.trials(limit=1000) if trial.state is TrialState.WITHDRAWN]

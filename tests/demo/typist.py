@@ -78,6 +78,8 @@ class Typist:
             self._predict(entry)
         elif entry.does == "promise":
             self._kept(entry, self._page("promise").keep)
+        elif entry.does == "lots":
+            self._weigh(entry)
         else:
             self._type(entry)
 
@@ -155,6 +157,12 @@ class Typist:
             page.recompute()
         self._kept(entry, page.keep)
 
+    def _weigh(self, entry: Entry) -> None:
+        page = self._page("lots")
+        masses = (row["measured_mm"] for row in entry.rows)
+        page.weighing.form.set_texts(dict(zip(("before_g", "now_g", "u_balance_g"), masses, strict=True)))
+        self._kept(entry, page.keep_weighing)
+
     def _type(self, entry: Entry) -> None:
         page = self._page(entry.does)
         form = page.form
@@ -176,6 +184,10 @@ class Typist:
         model, taken = page.form.model, set()
         for number, row in enumerate(entry.rows):
             place = number if "step" not in row else _specimen(model.rows(), row, taken)
+            if place is None:  # one set of pieces is scored, and they are printed once more
+                page.form.more_button.click()
+                place = _specimen(model.rows(), row, taken)
+                assert place is not None
             while place >= model.rowCount():
                 (getattr(page, "add_button", None) or page.form.add_button).click()
             taken.add(place)
@@ -187,12 +199,18 @@ class Typist:
         page.form.table.go_to(model.rowCount() - 1)
 
 
-def _specimen(rows: list[Mapping[str, Any]], wanted: Mapping[str, str], taken: set[int]) -> int:
-    """Return the row of a specimen: the letters on the plate hide which step it is, and their order is by chance."""
+def _specimen(rows: list[Mapping[str, Any]], wanted: Mapping[str, str], taken: set[int]) -> int | None:
+    """Return the row of a specimen, None where none is left.
+
+    The letters on the plate hide which step it is, and their order is by chance.
+    """
+    free = ((place, row) for place, row in enumerate(rows) if place not in taken and "step" in row)
     return next(
-        place
-        for place, row in enumerate(rows)
-        if place not in taken
-        and (row["judge"], row["criterion"]) == (wanted["judge"], wanted["criterion"])
-        and abs(row["step"] - float(wanted["step"])) < _SAME_STEP
+        (
+            place
+            for place, row in free
+            if (row["judge"], row.get("criterion", "")) == (wanted["judge"], wanted.get("criterion", ""))
+            and abs(row["step"] - float(wanted["step"])) < _SAME_STEP
+        ),
+        None,
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import faulthandler
 import os
 import sys
 import tempfile
@@ -18,6 +19,7 @@ def main(events: int, seed: int) -> int:
 
     from app.theme import apply_theme
 
+    faulthandler.enable()  # a crash ends the run without a word else
     app = QApplication(["slipgauge"])
     app.setStyle("Fusion")
     apply_theme(app, dark=False)

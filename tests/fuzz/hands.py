@@ -1,16 +1,28 @@
-"""Random hands on the window: keys, clicks, pastes, dropped files, other pages, other sizes."""
+"""Random hands on the window: keys, clicks, pastes, dropped files, other pages, sizes, languages, another start."""
 
 from __future__ import annotations
 
 import itertools
-import os
 import random
 from pathlib import Path
 
 from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
-from PySide6.QtGui import QDragEnterEvent, QDropEvent, QGuiApplication, QKeyEvent
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QGuiApplication,
+    QInputMethodEvent,
+    QKeyEvent,
+    QWheelEvent,
+)
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QFileDialog, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QComboBox, QFileDialog, QMenu, QWidget
+
+from app.mainwindow import MainWindow
+from app.viewmenu import view_choices
+from tests.fuzz.files import hostile_files
+from tests.fuzz.seat import Seat
 
 TEXTS = (
     "12.34", "12,34", "-0.5", "1e400", "nan", "inf", "∞", "1.234.567", "5 1/8", "1/0", "0x1F", "５.０１", "=1+1",
@@ -33,20 +45,43 @@ _PLAIN = Qt.KeyboardModifier.NoModifier
 class Hands:
     """One pair of hands with a seed of its own; `work` does one thing and says what."""
 
-    def __init__(self, window: QWidget, folder: Path, seed: int) -> None:
-        self.window, self.folder, self.random = window, folder, random.Random(seed)
-        self.files = _hostile_files(folder)
-        self.actions = (
-            *[self._key] * 12, *[self._shortcut] * 3, *[self._type_text] * 4, *[self._paste] * 2, *[self._click] * 5,
-            *[self._choose] * 2, self._drop, self._turn_page, self._resize,
-        )  # fmt: skip
+    def __init__(self, seat: Seat, seed: int) -> None:
+        self.seat, self.random = seat, random.Random(seed)
+        self.files = hostile_files(seat.folder)
+        often = {
+            self._key: 120, self._shortcut: 30, self._type_text: 40, self._paste: 20, self._click: 50,
+            self._choose: 20, self._mouse: 15, self._drop: 10, self._turn_page: 10, self._resize: 5, self._look: 3,
+            self._hold_up: 2, self._move_away: 1, self._begin_anew: 2, self._compose: 5,
+        }  # fmt: skip
+        self.actions, self.shares = list(often), list(often.values())
+
+    @property
+    def window(self) -> MainWindow:
+        """The window that is in sight now."""
+        return self.seat.window
 
     def work(self) -> str:
         """Do one random thing to whatever has the keyboard or can be clicked."""
-        did = self.random.choice(self.actions)()
-        QApplication.processEvents()
-        self._close_popups()
+        dialog = QApplication.activeModalWidget()  # first of all: without it nothing else can be reached
+        did = self._answer(dialog) if dialog else self.random.choices(self.actions, self.shares)[0]()
+        self.seat.settle()
+        self._use_menus()
         return did
+
+    def _answer(self, dialog: QWidget) -> str:
+        """Type into a dialog, press one of its buttons, or close it."""
+        kind = self.random.choice(("key", "button", "close"))
+        buttons = [button for button in dialog.findChildren(QAbstractButton) if _can_be_clicked(button)]
+        name = type(dialog).__name__
+        if kind == "key":
+            return f"{self._key()} in {name}"
+        if kind == "button" and buttons:
+            button = self.random.choice(buttons)
+            name = _name(button)
+            button.click()
+            return f"answer {name}"
+        dialog.close()
+        return f"close {name}"
 
     def _target(self) -> QWidget:
         return QApplication.focusWidget() or self.window
@@ -121,18 +156,74 @@ class Hands:
         self.window.resize(self.random.randrange(400, 1800), self.random.randrange(300, 1100))
         return "resize"
 
-    def _close_popups(self) -> None:
-        while (popup := QApplication.activePopupWidget()) is not None and self.random.random() < 0.5:
-            popup.close()
-        if (dialog := QApplication.activeModalWidget()) is not None and self.random.random() < 0.3:
-            dialog.close()
+    def _mouse(self) -> str:
+        """Click twice, turn the wheel or ask for the menu of something in sight."""
+        seen = [widget for widget in self.window.findChildren(QWidget) if widget.isVisible() and widget.isEnabled()]
+        if not seen:
+            return "nothing in sight"
+        target = self.random.choice(seen)
+        name, kind = _name(target), self.random.choice(("twice", "wheel", "menu"))
+        at = QPoint(self.random.randrange(max(target.width(), 1)), self.random.randrange(max(target.height(), 1)))
+        if kind == "twice":
+            QTest.mouseDClick(target, Qt.MouseButton.LeftButton, _PLAIN, at)
+        elif kind == "menu":
+            event = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, at, target.mapToGlobal(at))
+            QApplication.sendEvent(target, event)
+        else:
+            turn = QPoint(0, self.random.choice((-120, 120, 2400)))
+            where, modifier = QPointF(at), self.random.choice((_PLAIN, _CTRL))
+            wheel = (turn, turn, Qt.MouseButton.NoButton, modifier, Qt.ScrollPhase.NoScrollPhase, False)
+            QApplication.sendEvent(target, QWheelEvent(where, QPointF(target.mapToGlobal(at)), *wheel))
+        return f"mouse {kind} on {name}"
+
+    def _compose(self) -> str:
+        """Enter letters as an input method does that composes them of several keys."""
+        target, text = self._target(), self.random.choice(TEXTS)[:20]
+        name, event = _name(target), QInputMethodEvent("´", [])
+        event.setCommitString(text)
+        QApplication.sendEvent(target, event)
+        return f"compose {text!r} on {name}"
+
+    def _look(self) -> str:
+        """Ask for another language, unit of lengths or theme."""
+        kind, choice, _text = self.random.choice(view_choices())
+        if self.random.random() < 0.5:
+            self.window.theme_asked.emit(self.random.random() < 0.5)
+            return "theme"
+        self.window.view_asked.emit(kind, choice)
+        return f"{kind} {choice}"
+
+    def _hold_up(self) -> str:
+        return self.seat.hold_up()
+
+    def _move_away(self) -> str:
+        return self.seat.move_away()
+
+    def _begin_anew(self) -> str:
+        self.seat.let_go()
+        ways = self.seat.ways()
+        way = self.random.choice(list(ways))
+        self.seat.begin(ways[way])
+        return f"begin anew: {way}"
+
+    def _use_menus(self) -> None:
+        """Choose from the menus that are open, or close them."""
+        for _ in range(5):
+            menu = QApplication.activePopupWidget()
+            if menu is None:
+                return
+            offered = [one for one in menu.actions() if one.isEnabled() and not one.isSeparator()]
+            if isinstance(menu, QMenu) and offered and self.random.random() < 0.5:
+                self.random.choice(offered).trigger()
+            menu.close()
+            self.seat.settle()
 
 
 def answer_file_dialogs(patch, folder: Path) -> None:
     """Let the system's file dialogs answer at once: a place in the folder, or one hostile file after the other."""
     answer = str(folder / "chosen")
     patch(QFileDialog, "getSaveFileName", staticmethod(lambda *_a, **_k: (answer, "")))
-    opened = itertools.cycle(sorted(str(file) for file in _hostile_files(folder)))
+    opened = itertools.cycle(sorted(str(file) for file in hostile_files(folder)))
     patch(QFileDialog, "getOpenFileName", staticmethod(lambda *_a, **_k: (next(opened), "")))
     patch(QFileDialog, "getExistingDirectory", staticmethod(lambda *_a, **_k: str(folder)))
 
@@ -145,27 +236,3 @@ def _name(widget: QWidget) -> str:
     said = getattr(widget, "text", None)
     text = said() if callable(said) and isinstance(widget, QAbstractButton) else widget.accessibleName()
     return f"{type(widget).__name__} “{text}”"
-
-
-def _hostile_files(folder: Path) -> list[Path]:
-    contents = {
-        "binary.csv": bytes(range(256)) * 64,
-        "empty.csv": b"",
-        "long_line.csv": b"1," * 100_000,
-        "deep.json": b"[" * 10_000,
-        "formula.csv": b"axis,kind,nominal_mm,measured_mm\n=1+1,@x,+5,-cmd\n",
-        "twice.json": b'{"program":"slipgauge","program":{"$float":[]}}',
-        "long_number.json": b'{"rows":' + b"9" * 6000 + b"}",
-        "hostile.gcode": b"G1 X1e999 Y1..2 F\nG2 I J R0\n\x00\xffG91\nM83 E9e99\n" * 50,
-        "log.csv": b"time,x\n0,1\n0,nan\n1e999,2\n" * 200,
-        "picture.png": b"\x89PNG\r\n\x1a\n" + bytes(range(256)),
-        "latin.csv": "größe,maß\n1,5;2,5\n".encode("latin-1"),
-    }
-    for name, content in contents.items():
-        (folder / name).write_bytes(content)
-    loop, pipe, zero = (folder / name for name in ("loop.csv", "pipe.json", "zero.gcode"))
-    if not pipe.exists():
-        loop.symlink_to(loop)
-        os.mkfifo(pipe)
-        zero.symlink_to("/dev/zero")
-    return [*(folder / name for name in contents), loop, pipe, zero, folder, folder / "gone.csv"]

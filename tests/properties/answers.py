@@ -26,6 +26,8 @@ ALLOWED: dict[str, str] = {
     "Knee.at": "inf",  # open on this side: the readings do not end it
     "Knee.low": "inf",
     "Knee.high": "inf",
+    "CeilingAt.low_mm3_s": "inf",
+    "CeilingAt.high_mm3_s": "inf",
     "Decay.low": "inf",
     "Decay.high": "inf",
     "Success.low": "inf",
@@ -111,7 +113,8 @@ CALLS = {
     "core.measuring.gum.welch_satterthwaite": "inf",
     "core.measuring.gum.type_b_dof": "inf",
     "core.measuring.tolerance.tolerance_mm": "nan",  # beyond the table
-    "core.motion_trials.profile.corner_speeds_mm_s": "inf",  # straight on
+    "core.motion_trials.profile.corner_speed_mm_s": "inf",  # straight on
+    "core.motion_trials.profile.corner_speeds_mm_s": "inf",
 }
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import enum
+import random
 import types
 import typing
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
@@ -93,7 +94,7 @@ _CHOICES = {
     "part": ("outer", "inner", "drawn"),
     "run": ("usual", "half_speed"),
 }
-_ARRAY_LIKE = set(typing.get_args(ArrayLike))
+_ARRAY_LIKE = set(typing.get_args(getattr(ArrayLike, "__value__", ArrayLike)))  # an alias since numpy 2.5
 _NOON = datetime(2026, 5, 4, 12, tzinfo=UTC)
 
 
@@ -114,17 +115,21 @@ class Hand:
         """Return one of the values."""
         return self.draw(st.sampled_from(values))
 
+    def word(self, *values: Any) -> Any:
+        """Return one of the values; where anything goes, sometimes a word that is none of them."""
+        return self.pick(*_TEXTS) if self.chance(self.wild / 4) else self.pick(*values)
+
     def number(self, name: str = "", low: float | None = None, high: float | None = None) -> float:
         """Return a float of the kind its name tells; sometimes any other."""
         if self.chance(self.wild):
             return self.draw(_ANY)
         if low is None or high is None:
             low, high = _range_of(name)
-        return round(low + (high - low) * self.draw(st.integers(0, 500)) / 500, 4)
+        return round(low + (high - low) * self.between(0, 500) / 500, 4)
 
     def count(self, name: str = "") -> int:
         """Return a whole number, small ones mostly."""
-        return self.draw(st.integers(-3, 400)) if self.chance(self.wild) else self.draw(st.integers(1, 6))
+        return self.between(-3, 400) if self.chance(self.wild) else self.between(1, 6)
 
     def between(self, low: int, high: int) -> int:
         """Return a whole number of the range."""
@@ -140,6 +145,10 @@ class Hand:
             return self.pick(*_CHOICES[name])
         return self.pick(*_TEXTS) if self.chance(0.7) else self.draw(st.text(max_size=8))
 
+    def content(self) -> bytes:
+        """Return the content of a file."""
+        return self.draw(st.binary(max_size=200))
+
     def numbers(self, name: str = "", count: int | None = None) -> list[float]:
         """Return a list; of one length for all lists of a call, unless they are ragged."""
         count = self.many() if count is None else count
@@ -147,9 +156,18 @@ class Hand:
             return [self.number(name)] * count
         return [self.number(name) for _ in range(count)]
 
+    def alike(self, values: Iterable[float]) -> list[float]:
+        """Return the values as they are; now and then all as the first: nothing scatters."""
+        drawn = list(values)
+        return [drawn[0]] * len(drawn) if drawn and self.chance(0.1) else drawn
+
+    def short(self, values: list[Any]) -> list[Any]:
+        """Return a column; now and then the last entry of it is missing."""
+        return values[:-1] if self.ragged and self.chance(0.2) else values
+
     def many(self) -> int:
         """Return how long a list is."""
-        return self.draw(st.integers(0, 5)) if self.ragged else self.length
+        return self.between(0, 5) if self.ragged else self.length
 
     def of(self, hint: Any, name: str = "") -> Any:
         """Return a value of a type."""
@@ -185,24 +203,24 @@ class Hand:
         if kind is np.float64:
             return np.array(self.numbers(name), dtype=float)
         many = self.many()
-        return np.array([self.draw(st.integers(0, 1 if kind is np.bool_ else 3)) for _ in range(many)], dtype=kind)
+        return np.array([self.between(0, 1 if kind is np.bool_ else 3) for _ in range(many)], dtype=kind)
 
     def _plain(self, hint: Any, name: str) -> Any:
         plain = {float: self.number, int: self.count, str: self.text}
         if hint in plain:
             return plain[hint](name)
         if hint is bool:
-            return self.draw(st.booleans())
+            return self.pick(False, True)
         if hint in (type(None), None):
             return None
         if hint is Words:
-            return tr("Words {number}", number=self.draw(st.integers(0, 9)))
+            return tr("Words {number}", number=self.between(0, 9))
         if hint is datetime:
-            return _NOON + timedelta(hours=self.draw(st.integers(-5000, 5000)))
+            return _NOON + timedelta(hours=self.between(-5000, 5000))
         if hint is np.random.Generator:
-            return np.random.default_rng(self.draw(st.integers(0, 9)))
+            return np.random.default_rng(self.between(0, 9))
         if hint is bytes:
-            return self.draw(st.binary(max_size=200))
+            return self.content()
         if hint in (Any, object):
             return self.pick(None, 1, 2.5, "text", [1.0], {"a": 1})
         if isinstance(hint, type) and issubclass(hint, enum.Enum):
@@ -226,7 +244,43 @@ class Hand:
         try:
             return recipe(self)
         except InputError:
-            reject()
+            self.reject()
+
+
+class PlainHand(Hand):
+    """Draws what a workshop reads, from a seed of its own: nothing odd, and no list shorter than six."""
+
+    def __init__(self, seed: int, recipes: Mapping[Any, Any]) -> None:
+        self.random, self.recipes = random.Random(seed), recipes
+        self.wild, self.ragged, self.length = 0.0, False, 6
+
+    def chance(self, share: float) -> bool:
+        """Return True about so often."""
+        return self.random.random() < share
+
+    def pick(self, *values: Any) -> Any:
+        """Return one of the values."""
+        return self.random.choice(values)
+
+    def between(self, low: int, high: int) -> int:
+        """Return a whole number of the range."""
+        return self.random.randint(low, high)
+
+    def text(self, name: str = "") -> str:
+        """Return a word that fits the name, or a name of any kind."""
+        return self.pick(*_CHOICES.get(name, ("a", "Ärmel", "12.5")))
+
+    def content(self) -> bytes:
+        """Return the content of a file."""
+        return b"G1 X10 Y10 E1 F3000\n" * self.length
+
+    def reject(self) -> Any:
+        """Give up this try."""
+        raise Rejected
+
+
+class Rejected(Exception):
+    """What was drawn is no input."""
 
 
 def _range_of(name: str) -> tuple[float, float]:

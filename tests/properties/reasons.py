@@ -8,6 +8,7 @@ REASONS = {
     "core.records.": "asks the database or the disk; what it reads from outside is in test_parsers",
     "core.words.": "its templates are in the code",
     "core.measuring.reach.": "guards calls; every call here goes through it",
+    "core.measuring.finite.": "guards calls; every call that it guards goes through it",
     "core.guidance.walkplan.": "reads the plan that comes with the program",
     "core.guidance.walk.Walk.": _KEYS,
     "core.guidance.walkwords.": _KEYS,

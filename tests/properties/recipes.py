@@ -17,7 +17,7 @@ import numpy as np
 from core.filament.slip import HotFeed
 from core.filament.ways import plan_by_gauge, plan_by_mass
 from core.flow_trials.bead import Bead
-from core.flow_trials.combine import combine_flow
+from core.flow_trials.combine import KnownFlow, combine_flow
 from core.flow_trials.conditions import PrintConditions
 from core.guidance import decisions
 from core.guidance.charted import Quantity, main_quantities
@@ -30,6 +30,7 @@ from core.guidance.predicted import Verified, locked_trial, predict_from, verify
 from core.guidance.reports import Of
 from core.guidance.splitpair import SplitPair
 from core.guidance.walkplan import Enough, Plan, shop_plan
+from core.guidance.wear import Weighed
 from core.machine_geometry.firstlayer import Printed
 from core.machine_geometry.mixup import RatioInterval, ratio_from_lengths
 from core.machine_geometry.parts import Drive, DriveKind, Reeving
@@ -67,7 +68,7 @@ from core.pieces.view import view_of
 from core.quantity import Estimate
 from core.records.rows import Event, InUse, Machine, NewestKept, SeriesPoint, SettingInForce, Trial, TrialState
 from core.words import tr
-from tests.properties import shapes
+from tests.properties import shapes, workshop
 from tests.properties.kinds import Hand
 from tests.properties.listing import functions as listed
 from tests.properties.reasons import reason_of
@@ -95,12 +96,14 @@ def call(hand: Hand, function: Callable[..., Any]) -> Any:
 
 
 def estimate(hand: Hand) -> Estimate:
-    """Return an estimate as a call gives it."""
+    """Return an estimate: as a call gives it, or as a file that was imported says."""
     name = hand.pick("scale_x", "diameter", "wall_outset", "flow_ratio", "mass_per_length", "density", "reversal_y")
     unit = {"s": "1", "d": "mm", "w": "mm", "f": "1", "m": "g/m", "r": "mm"}[name[0]]
     low, high = {"scale_x": (-0.02, 0.02), "flow_ratio": (0.8, 1.2), "wall_outset": (-0.2, 0.2)}.get(name, (0.5, 3.0))
     dof = hand.pick(np.inf, 1.0, 2.5, 30.0)
-    return Estimate(name, hand.number("", low, high), abs(hand.number("u_")), float(dof), unit)
+    if hand.chance(hand.wild / 4):
+        name, dof = hand.text(), hand.number("dof")
+    return Estimate(name, hand.number("", low, high), hand.number("u_"), float(dof), unit)
 
 
 def drive(hand: Hand) -> Drive:
@@ -216,6 +219,20 @@ def point(hand: Hand) -> SeriesPoint:
     return SeriesPoint(
         hand.count(), NOON + timedelta(days=hand.count()), e.value, e.u, e.dof, "mm", 1, hand.pick(None, 1)
     )
+
+
+def worn(hand: Hand) -> dict[str, Any]:
+    """Return results of a lot with weighings about them; where anything goes, results of any lot at any moment."""
+    ours = dataclasses.replace(point(hand), lot_id=1)
+    rows = [dataclasses.replace(ours, kept_at=NOON + timedelta(days=day), value=hand.number("")) for day in range(5)]
+    points = [point(hand) if hand.chance(hand.wild) else one for one in rows]
+    weighed = [
+        Weighed(1, NOON + timedelta(days=day, hours=-1), hand.number("", 880.0, 900.0) - 100.0 * day, hand.number("u_"))
+        for day in range(hand.between(4, 7))
+    ]
+    machines = {1: frozenset({1}) if not hand.chance(hand.wild) else frozenset({1, 2})}
+    drift = judge_drift(hand.pick(*main_quantities()), points)
+    return {"drift": drift, "weighings": weighed, "lots": {1: hand.text()}, "machines_of": machines}
 
 
 def in_use(hand: Hand) -> InUse:
@@ -553,7 +570,8 @@ def enter_makers() -> None:
     RECIPES.update({kind: made_by(entered) for kind, entered in makers.items()})
 
 
-RECIPES |= {
+RECIPES |= workshop.RECIPES | {
+    KnownFlow: lambda hand: KnownFlow(flows(hand)[0], hand.of(PrintConditions), hand.count()),  # asked for by its name
     Estimate: estimate,
     Drive: drive,
     Bead: laid_bead,
@@ -707,7 +725,7 @@ ARGUMENTS |= {
         },
         "pieces.toolpathsolids.box_strokes": lambda hand: {"speed_mm_s": hand.numbers("_mm_s", hand.between(1, 3))},
         "pieces.toolpathsolids.pad_strokes": lambda hand: {"speed_mm_s": hand.numbers("_mm_s", hand.between(1, 3))},
-        "pieces.gaugenames.gauge_name": lambda _: {"translated": str},
+        "measuring.rownames.row_name": lambda _: {"translated": str},
         "part_size.planner.choose_times": lambda _: {"wanted": ()},
         "pieces.holes.sides_of": lambda hand: {"diameter_mm": hand.number("", 0.5, 300.0)},
         "motion_trials.arcs.arcs_of": shapes.arcs,
@@ -803,9 +821,7 @@ ARGUMENTS |= {
         "part_size.prediction.Changes.effect_mm": lambda hand: {"self": changes(hand)},
         "motion_trials.sensoroffset.predict_temperature": lambda hand: {"ladders": best_temperatures(hand)},
         "guidance.ladderadvice.check_ladder": lambda hand: {"readings": shapes.ladder_readings(hand, criteria=False)},
-        "guidance.wear.judge_wear": lambda hand: {
-            "drift": judge_drift(hand.pick(*main_quantities()), [point(hand)] * 3)
-        },
+        "guidance.wear.judge_wear": worn,
         "measuring.ladder.Ladder.at": lambda hand: {"step": hand.numbers("_c")},
         "motion_trials.ringing.left_after_ramp_mm": lambda hand: {
             "frequency_hz": hand.number("_hz"),
@@ -818,3 +834,5 @@ ARGUMENTS |= {
         },
     }.items()
 }
+
+ARGUMENTS |= workshop.ARGUMENTS

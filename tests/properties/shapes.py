@@ -42,11 +42,12 @@ def column(hand: Hand, name: str, count: int) -> Any:
 def size_columns(hand: Hand) -> Given:
     """Return lengths of a part with their readings, as a person reads them, and sometimes as nobody does."""
     count = hand.length
-    axis = [hand.pick("x", "x", "y", "z") for _ in range(hand.many())]
+    axis = [hand.word("x", "x", "y", "z") for _ in range(hand.many())]
     on_xy = tuple(kind for kind in FEATURES if kind is not FeatureKind.HEIGHT)
-    kind = [str(hand.pick(*((FeatureKind.HEIGHT, FeatureKind.TRAVEL) if along == "z" else on_xy))) for along in axis]
-    nominal = [hand.number("", 5.0, 200.0) for _ in range(count)]
-    measured = [n + hand.number("", -0.4, 0.4) for n in nominal]
+    kind = [str(hand.word(*((FeatureKind.HEIGHT, FeatureKind.TRAVEL) if along == "z" else on_xy))) for along in axis]
+    nominal = hand.alike(hand.number("", 5.0, 200.0) for _ in range(count))
+    error = hand.alike(hand.number("", -0.4, 0.4) for _ in nominal)
+    measured = [n + e for n, e in zip(nominal, error, strict=True)]
     return {"nominal_mm": nominal, "measured_mm": measured, "kind": kind, "axis": axis}
 
 
@@ -137,7 +138,7 @@ def readings_of_check(hand: Hand, *, even: bool = False) -> CheckReadings:
     """Return one check of an instrument; sometimes a column is short, unless it has to be even."""
     hand.ragged = hand.ragged and not even
     kind = hand.pick(*KINDS)
-    part = [hand.pick(*parts_of(kind)) for _ in range(hand.many())]
+    part = [hand.word(*parts_of(kind)) for _ in range(hand.many())]
     reference = [hand.pick(None, hand.number("", 5.0, 150.0)) for _ in range(hand.many())]
     half = [hand.pick(None, hand.number("", 0.0001, 0.002)) for _ in range(hand.many())]
     measured = [(r or 0.0) + hand.number("", -0.02, 0.02) for r in reference]
@@ -190,13 +191,13 @@ def ordinal_fit(hand: Hand) -> Ordinal:
 
 def scores_of_steps(hand: Hand) -> Given:
     """Return steps, each scored by two judges."""
-    count = hand.between(3, 6)
-    step = [float(190 + 5 * (row // 2)) for row in range(2 * count)]
+    count = hand.between(0, 6) if hand.wild else hand.between(3, 6)
+    step = [hand.number("speed") if hand.chance(hand.wild) else float(190 + 5 * (row // 2)) for row in range(2 * count)]
     score = [float(hand.between(0, 4)) if not hand.chance(hand.wild) else hand.number("score") for _ in step]
     return {
         "step": step,
         "score": score,
-        "judge": ["A", "B"] * count,
+        "judge": [hand.word(who) for who in "AB" * count],
         "value": score,
         "speed_mm_s": step,
         "level": step,
@@ -220,8 +221,11 @@ def ladder_readings(hand: Hand, *, criteria: bool) -> LadderReadings:
     rows = [
         (step, judge, key) for step in np.linspace(kind.low, kind.high, 4).tolist() for judge in "AB" for key in keys
     ]
-    value = [float((hand.between(0, 4) + row // 2) % 5) for row in range(len(rows))]
-    judge = [who for _, who, _ in rows]
+    value = [
+        hand.number("score") if hand.chance(hand.wild) else float((hand.between(0, 4) + row // 2) % 5)
+        for row in range(len(rows))
+    ]
+    judge = [hand.word(who) for _, who, _ in rows]
     step, names = [at for at, _, _ in rows], [key for _, _, key in rows]
     return LadderReadings(
         kind,
@@ -242,14 +246,17 @@ def of_criteria(hand: Hand) -> Given:
 
 def pieces(hand: Hand) -> Given:
     """Return errors of a few pieces; sometimes one column is short."""
-    piece = [number for number in range(hand.between(1, 4)) for _ in range(3)]
-    error = [hand.number("", -0.1, 0.1) for _ in piece][: len(piece) - hand.ragged]
-    return {"piece": piece, "nominal_mm": [20.0, 50.0, 90.0] * (len(piece) // 3), "error_mm": error}
+    piece = [number for number in range(hand.between(0 if hand.wild else 1, 4)) for _ in range(3)]
+    error = hand.alike(hand.number("", -0.1, 0.1) for _ in piece)[: len(piece) - hand.ragged]
+    nominal = [
+        hand.number("_mm") if hand.chance(hand.wild) else (20.0, 50.0, 90.0)[row % 3] for row in range(len(piece))
+    ]
+    return {"piece": piece, "nominal_mm": nominal, "error_mm": error}
 
 
 def values_of_steps(hand: Hand) -> Given:
     """Return values of a ladder that is measured."""
-    count = max(hand.length, 3)
+    count = hand.length if hand.wild else max(hand.length, 3)
     return {
         "step": hand.numbers("_c", count),
         "value": hand.numbers("_mm", hand.pick(count, count, hand.many())),
@@ -274,7 +281,7 @@ def lines(hand: Hand) -> Given:
 
 def line(hand: Hand) -> Given:
     """Return the readings of one line, with and without uncertainties."""
-    count = max(hand.length, 3)
+    count = hand.length if hand.wild else max(hand.length, 3)
     u_y = hand.pick(None, [hand.number("u_") for _ in range(count)])
     return {
         "x": hand.numbers("_mm", count),
@@ -344,14 +351,14 @@ def cycle(hand: Hand) -> Given:
     rows = [(target, way) for target in targets for way in ("up", "down") for _ in range(hand.between(2, 3))]
     count = len(rows) if not hand.ragged else hand.between(0, len(rows))
     target = [t for t, _ in rows][:count]
-    reading = [t + hand.number("", 0.0, 0.05) for t, _ in rows]
+    off = hand.alike(hand.number("", 0.0, 0.05) for _ in rows)
     return {
-        "target_mm": target,
+        "target_mm": [hand.number("_mm") if hand.chance(hand.wild / 4) else t for t in target],
         "place": [f"at {t:g}" for t in target],
-        "approach": [way for _, way in rows],
-        "reading_mm": reading,
-        "axis": "x",
-        "resolution_mm": hand.pick(0.01, 0.002),
+        "approach": [hand.word(way) for _, way in rows],
+        "reading_mm": [t + more for (t, _), more in zip(rows, off, strict=True)],
+        "axis": hand.word("x"),
+        "resolution_mm": hand.number("", 0.002, 0.01),
     }
 
 
@@ -363,11 +370,11 @@ def pushes(hand: Hand) -> Given:
     count = len(rows) if not hand.ragged else hand.between(0, len(rows))
     reading = [hand.number("", 0.0, 0.02) + (0.1 if hold == "pushed" else 0.0) for _, hold in rows]
     return {
-        "side": [side for side, _ in rows][:count],
-        "hold": [hold for _, hold in rows],
-        "reading_mm": reading,
-        "axis": "x",
-        "resolution_mm": 0.01,
+        "side": [hand.word(side) for side, _ in rows][:count],
+        "hold": [hand.word(hold) for _, hold in rows],
+        "reading_mm": hand.alike(reading),
+        "axis": hand.word("x"),
+        "resolution_mm": hand.number("", 0.002, 0.01),
     }
 
 
@@ -379,12 +386,12 @@ def diagonals(hand: Hand) -> Given:
     off = {"outer": 10.0, "inner": -10.0, "drawn": 0.0}
     reading = [141.42 + off[p] + hand.number("", -0.2, 0.2) for _, p in rows]
     return {
-        "plane": Plane.XY,
+        "plane": hand.word(Plane.XY),
         "side_a_mm": hand.number("", 99.0, 101.0),
-        "side_b_mm": 100.0,
+        "side_b_mm": hand.number("", 99.0, 101.0),
         "reading_mm": reading,
-        "diagonal": [d for d, _ in rows][:count],
-        "part": [p for _, p in rows],
+        "diagonal": [hand.word(d) for d, _ in rows][:count],
+        "part": [hand.word(p) for _, p in rows],
     }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 
 import pytest
+import sqlalchemy
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -18,7 +19,7 @@ from core.motion_trials.spectrum import read_log
 from core.part_size.features import FeatureKind, kind_from_text
 from core.pieces.toolpathwords import command_from_line
 from core.quantity import harmless_cell, is_formula, length_from_text
-from core.records.cells import value_from_cell, value_from_plain
+from core.records.cells import DEEPEST, kind_of, value_from_cell, value_from_plain
 from core.records.columns import value_from_json
 from core.records.csvio import readings_from_bytes
 from core.records.engine import place_of
@@ -142,6 +143,27 @@ def test_cells_and_json_values_are_of_their_kind_or_a_value_error(column, text, 
             assert len(str(error)) > 10
 
 
+@pytest.mark.parametrize("column", COLUMNS, ids=str)
+def test_a_number_larger_than_any_is_refused_in_every_column(column):
+    """JSON and Python know whole numbers without end; what calculates does not."""
+    largest = 10**400
+    for plain in (largest, {"a": [1, {"b": largest}]}, [{"a": largest}]):
+        with pytest.raises(ValueError, match=column.name):
+            value_from_plain(column, plain)
+
+
+@pytest.mark.parametrize("column", [column for column in COLUMNS if kind_of(column) is sqlalchemy.JSON], ids=str)
+def test_groups_too_deep_to_be_written_again_are_refused(column):
+    plain = deep = {"a": 1.5}
+    for _ in range(DEEPEST):
+        deep = {"a": [deep]}
+    plain = [plain] if column.name in ("verdict", "minds") else plain
+    deep = [deep] if column.name in ("verdict", "minds") else deep
+    assert value_from_plain(column, plain) is not None
+    with pytest.raises(ValueError, match=column.name):
+        value_from_plain(column, deep)
+
+
 @examples
 @given(TEXT)
 def test_json_is_read_or_a_value_error(text):
@@ -153,7 +175,17 @@ def test_json_is_read_or_a_value_error(text):
 
 @pytest.mark.parametrize(
     "text",
-    ["[" * 200_000, '{"a":' * 100_000, '{"a":1,"a":2}', '{"$float":[]}', '{"$float":"x"}', "1" * 5000, "\ud800", ""],
+    [
+        "[" * 200_000,
+        '{"a":' * 100_000,
+        '{"a":1,"a":2}',
+        '{"$float":[]}',
+        '{"$float":"x"}',
+        '{"$float":' + "9" * 400 + "}",
+        "1" * 5000,
+        "\ud800",
+        "",
+    ],
     ids=lambda text: text[:12],
 )
 def test_hostile_json_is_a_value_error(text):
@@ -170,6 +202,9 @@ def test_hostile_json_is_a_value_error(text):
         b'{"program":"slipgauge","program":"x"}',
         b'{"a":' + b"1" * 5000 + b"}",
         b'{"$float":[]}',
+        b'{"$float":' + b"9" * 400 + b"}",
+        "{}".encode("utf-16"),
+        b"{}\0",
         b"NaN",
         b"1e999",
         b'{"program":"slipgauge","tables":"9999","rows":{}}',

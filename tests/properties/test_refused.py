@@ -9,24 +9,39 @@ import numpy as np
 import pytest
 
 from core.errors import InputError
-from core.filament.diameter import area_ratio
+from core.filament.diameter import area_ratio, measure_diameter
+from core.filament.drying import stock_left
+from core.filament.feed import fed_from_marks
 from core.filament.massperlength import measure_mass_per_length
 from core.filament.ways import plan_by_mass
 from core.flow_trials.ceiling import KnownCeiling, ceiling_near
 from core.flow_trials.combine import combine_flow
+from core.flow_trials.mass import Commanded
 from core.guidance.criteriaadvice import judge_criteria
 from core.guidance.feedadvice import ByMarks, FeedReadings, judge_feed
 from core.guidance.findings import finding
+from core.guidance.halfspeedadvice import judge_diagnosis
 from core.guidance.ladderadvice import check_ladder, judge_ladder
 from core.guidance.motionadvice import LevelReadings, judge_speed
+from core.guidance.partgroups import Group, feature_errors, guard_of
+from core.guidance.predicted import content_hash, unlocked
 from core.guidance.splitpair import SplitPair
+from core.machine_geometry.quickcycle import reversal_from_pairs
+from core.machine_geometry.resolution import speed_from_steps
+from core.machine_geometry.reversal import reversal_from_cycle
 from core.measuring.chart import ewma_half_width
 from core.measuring.checkpoints import bore_under_read
+from core.measuring.checkreadings import CheckReadings, refuse_unusable
 from core.measuring.decay import Decay
+from core.measuring.gauge import GaugeKind, gauge_of
+from core.measuring.gum import trapezoid_factor
 from core.measuring.ladder import fit_values
 from core.measuring.lines import add_up, line_covariance
+from core.measuring.straightline import fit_line
+from core.measuring.success import fit_success
 from core.measuring.tolerance import decide
 from core.motion_trials.arcs import arcs_of
+from core.motion_trials.gcodepath import read_path
 from core.motion_trials.gcodetime import Limits, straights_path, time_path
 from core.motion_trials.halfspeed import Run, judge_half_speed
 from core.motion_trials.ladders import LadderReadings, Read, ladders
@@ -37,12 +52,28 @@ from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
 from core.motion_trials.ringing import acceleration_limit_mm_s2, left_after_ramp_mm, quiet_accelerations_mm_s2
 from core.motion_trials.sensoroffset import BestTemperature, predict_temperature
 from core.motion_trials.spectrum import welch
+from core.part_size.features import FeatureKind
+from core.part_size.nextreading import next_reading
+from core.part_size.planner import Place, expected_uncertainties
+from core.part_size.prediction import Changes, predict
+from core.part_size.promise import cpk_lower
+from core.part_size.sizeerror import fit_size_error
 from core.pieces.toolpath import PathBead
+from core.pieces.toolpathlines import lag_strokes, spread, strand_strokes
 from core.pieces.toolpathsolids import layer_heights_mm
 from core.pieces.view import view_of
-from core.quantity import Estimate
+from core.quantity import Estimate, coverage_factor
+from core.records.rows import Instrument, Trial
 
 ONE = np.array([1.0])
+GAUGE = gauge_of(next(iter(GaugeKind)))
+PLACE = Place(FeatureKind.OUTSIDE, "x", 60.0)
+FAR = Instrument("a", u_scale_ratio=1e300)
+LINE = fit_line([1.0, 2.0, 3.0, 4.0, 5.0], [2.0, 4.1, 5.9, 8.0, 10.1])
+FIT = fit_size_error([10.0, 60.0, 100.0] * 2, [10.1, 60.2, 100.3] * 2, ["outside"] * 6, axis=["x"] * 6)
+SIZES = Trial("sizeerror", readings={"nominal_mm": [10.0], "measured_mm": [10.1], "kind": ["edge"], "axis": ["x"]})
+READ = {"axis": ["x"], "kind": ["edge"], "nominal_mm": [20.0], "as_is_mm": [0.1], "predicted_mm": [0.1], "U_mm": [0.2]}
+LOCKED = Trial("prediction", readings=READ, conditions={"hash": content_hash({"readings": READ, "conditions": {}})})
 STEPS = [1.0, 2.0, 3.0, 4.0, 5.0]
 RNG = np.random.default_rng(1)
 
@@ -120,6 +151,59 @@ REFUSED = {
         "length_mm",
         lambda: measure_mass_per_length([3.0], [], 1.75, u_balance_g=0.01, u_length_mm=0.5),
     ),
+    "a second reading too few": ("second_mm", lambda: measure_diameter([1.75] * 3, [1.75] * 2, 1.75, GAUGE)),
+    "filament without mass": (
+        "mass_per_length",
+        lambda: stock_left(500.0, 200.0, estimate(0.0), u_balance_g=0.1, u_spool_g=1.0),
+    ),
+    "no flow factor": ("in_force_ratio", lambda: Commanded(1000.0).target_mm3(1e-100)),
+    "no acceleration of a line": (
+        "acceleration_mm_s2",
+        lambda: lag_strokes(80.0, [0.0], BEAD, (100.0, 100.0), (20.0, 80.0), 1e-100),
+    ),
+    "a speed beyond reach": (
+        "speeds_mm_s",
+        lambda: lag_strokes(80.0, [0.0], BEAD, (100.0, 100.0), (20.0, 1e300), 1000.0),
+    ),
+    "an uncertainty too few": ("u_x", lambda: LINE.at(STEPS, u_x=[0.1] * 4)),
+    "another uncertainty too few": ("u_y", lambda: LINE.prediction(STEPS, u_y=[0.1] * 4)),
+    "a third": ("u_y", lambda: LINE.x_from_y(STEPS, u_y=[0.1] * 6)),
+    "an approach that is none": (
+        "approach",
+        lambda: reversal_from_pairs("aaaa", ["up", "down", "up", "left"], [1.0] * 4, axis="x", resolution_mm=0.01),
+    ),
+    "another approach": (
+        "approach",
+        lambda: reversal_from_cycle(STEPS, STEPS, ["up"] * 4 + ["\ud800"], axis="x", resolution_mm=0.01),
+    ),
+    "a part that is none": (
+        "part",
+        lambda: refuse_unusable(CheckReadings("caliper", ["", "zero"], [None] * 2, [None] * 2, [0.0] * 2, 0.01)),
+    ),
+    "a run that is none": ("run", lambda: judge_diagnosis(["usual", "half"], [1.0, 2.0], ["A", "B"])),
+    "a kind that is none": ("kind", lambda: FIT.band("x", "edge", [20.0])),
+    "a kind that is none before a prediction": ("kind", lambda: predict(FIT, ["x"], ["edge"], [20.0], Changes(0.0))),
+    "a kind that is none on record": ("kind", lambda: feature_errors(SIZES)),
+    "a kind that is none in a locked prediction": ("kind", lambda: unlocked(LOCKED)),
+    "a lock on no number": ("hash", lambda: content_hash({"a": [math.inf]})),
+    "an instrument beyond reach": (
+        "u_scale_ratio",
+        lambda: guard_of(Group.OUTSIDE, FAR),
+    ),
+    "a level of one": ("level", lambda: trapezoid_factor(1.0, 0.5, 1.0)),
+    "one part": ("n_ratio", lambda: cpk_lower(1.33, 1.0)),
+    "no filament": ("filament_mm", lambda: strand_strokes(50.0, [2.0], 0.0, (50.0, 50.0), 1.0)),
+    "places beyond reach": ("apart_mm", lambda: spread(3, 1e308)),
+    "a path that prints nothing": (
+        "file",
+        lambda: part_times(read_path(b"G1 X9 F600"), Limits(1e3), "speed", [50.0], rule=LayerRule(5.0, 40.0)),
+    ),
+    "no share": ("share", lambda: fit_success([1.0, 2.0], [False, True], share=1.0)),
+    "readings below zero": ("times", lambda: expected_uncertainties([PLACE], [-1])),
+    "other readings below zero": ("times", lambda: next_reading(FIT, [PLACE] * 2, [1, -1])),
+    "a column with no number": ("mark_mm", lambda: fed_from_marks([120.0, math.nan], [20.0, 20.0])),
+    "no number": ("ratio", lambda: speed_from_steps(20_000.0, math.nan)),
+    "no degrees of freedom at all": ("dof", lambda: coverage_factor(0.0)),
     "no density": ("mass_per_length", lambda: plan_by_mass(estimate(0.0), 1.75, 0.01, 0.5)),
     "a ceiling beyond reach": ("value", lambda: ceiling_near([KnownCeiling(210.0, estimate(1e200), 1)], 210.0)),
     "a flow without uncertainty": ("estimates", lambda: combine_flow([estimate(1.0, 1e-320)], 1.0)),
@@ -154,3 +238,8 @@ def test_refused_in_words(case):
 def test_values_all_alike_and_next_to_nothing_have_no_best_step():
     for values in ([0.0] * 5, [1e-60] * 5):
         assert fit_values(STEPS, values).chosen is None
+
+
+def test_whatever_a_record_holds_has_its_hash():
+    hashes = {content_hash({"a": one}) for one in ("\ud800", "?", None, 10**400, [], {})}
+    assert len(hashes) == 6

@@ -19,7 +19,7 @@ if __name__ == "__main__":  # nothing is read from the person's own folders or w
 from PySide6.QtCore import QSettings  # noqa: E402
 from PySide6.QtWidgets import QApplication  # noqa: E402
 
-from tests.shots import filled_bench, filled_filament, filled_flow, filled_machine  # noqa: E402
+from tests.shots import filled_bench, filled_filament, filled_flow, filled_machine, filled_motion  # noqa: E402
 
 ROOT = Path(__file__).parents[2]
 README_PICTURE = ROOT / "resources" / "pictures" / "size_error_light.png"
@@ -90,7 +90,8 @@ def _leave_empty(page) -> None:
 
 
 FILLS = {
-    **filled_machine.FILLS, **filled_filament.FILLS, **filled_flow.FILLS, **filled_bench.FILLS, "sizeerror": _fill_size,
+    **filled_machine.FILLS, **filled_filament.FILLS, **filled_flow.FILLS, **filled_motion.FILLS,
+    **filled_bench.FILLS, "sizeerror": _fill_size,
 }  # fmt: skip
 
 

@@ -50,8 +50,10 @@ def _update(texts: Path, sources: list[Path]) -> None:
 
 
 def release(texts: Path, binary: Path) -> None:
-    """Write what the program loads."""
-    subprocess.run([tool("pyside6-lrelease"), str(texts), "-qm", str(binary)], check=True, capture_output=True)
+    """Write what the program loads, in one move: a window that is open has the old file mapped."""
+    new = binary.with_suffix(".new")
+    subprocess.run([tool("pyside6-lrelease"), str(texts), "-qm", str(new)], check=True, capture_output=True)
+    new.replace(binary)
 
 
 def messages(texts: Path) -> list[tuple[str, str, str]]:

@@ -93,6 +93,7 @@ def _drive(hands: Hands) -> list[QRect]:
 def _first_reading(hands: Hands) -> list[QRect]:
     hands.enter_page("sizeerror")
     page = hands.page("sizeerror")
+    hands.click(page.form.new_button)
     hands.read_off(page, readings()["before"][:1])
     return _places(hands, page.form.entry.focusProxy(), page.card)
 

@@ -12,7 +12,7 @@ from app.pages.bench.chartlines import DAY_S, event_marks, limit_lines, smooth_l
 from app.widgets.plotdata import PlotData, PointSeries, Tips
 from app.words import shown
 from core.guidance.drift import Drift
-from core.guidance.driftwords import limit_text, shown_unit, spaced_unit, value_with_unit
+from core.guidance.driftwords import drift_unit, limit_text, spaced_unit, value_with_unit
 from core.measuring.chart import Standing
 from core.measuring.runrules import Rule, Run
 from core.quantity import coverage_factor
@@ -26,7 +26,7 @@ _ROLE, _RESULT_ROLE = 0, 6  # beside the smoothed mean the results are in ink
 
 def individuals_plot(drift: Drift) -> PlotData:
     """Return the single results with their limits."""
-    factor, unit = shown_unit(drift.points[-1].unit)
+    factor, unit = drift_unit(drift)
     flagged = _flags(drift, drift.individuals.runs, *(rule for rule in Rule if rule is not Rule.SPREAD))
     lines = [
         (tr("upper"), lambda phase: phase.limits[1], False),
@@ -36,7 +36,7 @@ def individuals_plot(drift: Drift) -> PlotData:
     return PlotData(
         points=(_results(drift, flagged, joined=True),),
         x_label=_order_label(drift),
-        y_label=f"{shown(drift.quantity.words)}, {unit}",
+        y_label=_with_unit(shown(drift.quantity.words), unit),
         summary=_summary(drift, flagged),
         title=shown(tr("Single results")),
         flag_label=shown(tr("signal")),
@@ -47,9 +47,13 @@ def individuals_plot(drift: Drift) -> PlotData:
     )
 
 
+def _with_unit(name: str, unit: str) -> str:
+    return f"{name}, {unit}" if unit else name
+
+
 def ranges_plot(drift: Drift) -> PlotData:
     """Return the moving ranges of two results with their limit."""
-    factor, unit = shown_unit(drift.points[-1].unit)
+    factor, unit = drift_unit(drift)
     flagged = _flags(drift, drift.individuals.runs, Rule.SPREAD)
     ranges = factor * drift.individuals.moving_range
     tips = Tips(ranges.size, lambda place: _range_tip(drift, place))
@@ -62,7 +66,7 @@ def ranges_plot(drift: Drift) -> PlotData:
         points=(PointSeries(name, _order(drift), ranges, symbol="●", role=_ROLE, tips=tips, flagged=flagged,
                             joined=True, breaks=_breaks(drift)),),
         x_label=_order_label(drift),
-        y_label=f"{name}, {unit}",
+        y_label=_with_unit(name, unit),
         summary=_summary(drift, flagged),
         title=shown(tr("Moving range")),
         flag_label=shown(tr("signal")),
@@ -74,7 +78,7 @@ def ranges_plot(drift: Drift) -> PlotData:
 
 def ewma_plot(drift: Drift) -> PlotData:
     """Return the smoothed mean with its limits, the results themselves hollow."""
-    factor, unit = shown_unit(drift.points[-1].unit)
+    factor, unit = drift_unit(drift)
     flagged = _flags(drift, drift.ewma.runs, Rule.SMOOTHED)
     tips = Tips(len(drift.points), lambda place: _smooth_tip(drift, place))
     smooth = PointSeries(
@@ -85,7 +89,7 @@ def ewma_plot(drift: Drift) -> PlotData:
     return PlotData(
         points=(smooth, _results(drift, np.zeros(len(drift.points), dtype=bool), hollow=has_limits)),
         x_label=_order_label(drift),
-        y_label=f"{shown(drift.quantity.words)}, {unit}",
+        y_label=_with_unit(shown(drift.quantity.words), unit),
         summary=_summary(drift, flagged),
         title=shown(tr("Smoothed mean")),
         flag_label=shown(tr("signal")),
@@ -98,13 +102,13 @@ def ewma_plot(drift: Drift) -> PlotData:
 
 def dates_plot(drift: Drift) -> PlotData:
     """Return the results by the day they were kept, each with its own uncertainty."""
-    factor, unit = shown_unit(drift.points[-1].unit)
+    factor, unit = drift_unit(drift)
     flagged = _flags(drift, drift.individuals.runs, *Rule)
     days = np.array([point.kept_at.timestamp() / DAY_S for point in drift.points])
     return PlotData(
         points=(_results(drift, flagged, x=days),),
         x_label=shown(tr("day it was kept")),
-        y_label=f"{shown(drift.quantity.words)}, {unit}",
+        y_label=_with_unit(shown(drift.quantity.words), unit),
         summary=_summary(drift, flagged),
         title=shown(tr("Results by date")),
         flag_label=shown(tr("signal")),
@@ -118,7 +122,7 @@ def dates_plot(drift: Drift) -> PlotData:
 def _results(
     drift: Drift, flagged: NDArray[np.bool_], *, joined: bool = False, hollow: bool = False, x: Floats | None = None
 ) -> PointSeries:
-    factor, _unit = shown_unit(drift.points[-1].unit)
+    factor, _unit = drift_unit(drift)
     count = len(drift.points)
     return PointSeries(
         shown(tr("result")),
@@ -188,13 +192,13 @@ def _tip(drift: Drift, place: int) -> str:
 def _range_tip(drift: Drift, place: int) -> str:
     text = limit_text(drift, float(drift.individuals.moving_range[place])).removeprefix("+")
     before, after = drift.points[place - 1].trial_id, drift.points[place].trial_id
-    unit = spaced_unit(shown_unit(drift.points[place].unit)[1])
+    unit = spaced_unit(drift_unit(drift)[1])
     return shown(tr("Trial {before} to {after}: {range}{unit}", before=before, after=after, range=text, unit=unit))
 
 
 def _smooth_tip(drift: Drift, place: int) -> str:
     point = drift.points[place]
-    text, unit = limit_text(drift, float(drift.ewma.smoothed[place])), spaced_unit(shown_unit(point.unit)[1])
+    text, unit = limit_text(drift, float(drift.ewma.smoothed[place])), spaced_unit(drift_unit(drift)[1])
     said = tr("Smoothed mean after trial {number}: {value}{unit}", number=point.trial_id, value=text, unit=unit)
     return shown(said) + _signals(drift.ewma.runs, place)
 
@@ -219,9 +223,10 @@ def rule_words(rule: Rule) -> Words:
 def _summary(drift: Drift, flagged: NDArray[np.bool_]) -> str:
     return shown(
         tr(
-            "{count} results of {quantity}, {signals} of them with a signal.",
+            "{quantity}: results {count}, with a signal {signals}. The newest: {newest}.",
             count=len(drift.points),
             quantity=drift.quantity.words,
             signals=int(np.count_nonzero(flagged)),
+            newest=value_with_unit(drift, drift.points[-1]),
         )
     )

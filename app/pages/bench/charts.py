@@ -9,11 +9,14 @@ from typing import TYPE_CHECKING, ClassVar, NamedTuple
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
+from app.inches import inches_shown
 from app.pages.base import Page
 from app.pages.bench.chartchoices import USED, ChartChoices, Whose
 from app.theme import STEP_PX
+from app.units import inches_for
 from app.widgets.chartpair import ChartPair
 from app.widgets.labels import heading
+from app.widgets.plotinch import plot_in_inch
 from app.widgets.plotpane import PlotData
 from app.widgets.resultcard import ResultCard
 from app.widgets.resulttext import CardData, Paragraph
@@ -88,10 +91,10 @@ class ChartsPage(Page):
             self._show_wear(result)
             return
         if kind == "individuals":
-            self.plots.set_data(individuals_plot(result), ranges_plot(result))
+            plots = [individuals_plot(result), ranges_plot(result)]
         else:
-            self.plots.set_data(ewma_plot(result) if kind == "ewma" else dates_plot(result))
-        self.card.show_card(chart_card(result, smoothed=kind == "ewma"))
+            plots = [ewma_plot(result) if kind == "ewma" else dates_plot(result)]
+        self._show(result, chart_card(result, smoothed=kind == "ewma"), *plots)
 
     def record(self) -> Trial:
         """Return an empty trial: a chart keeps nothing."""
@@ -158,8 +161,15 @@ class ChartsPage(Page):
         except InputError as error:
             self.show_problem(error.field, error.row, shown(error.message))
             return
-        self.plots.set_data(wear_plot(wear, drift))
-        self.card.show_card(wear_card(wear, drift))
+        self._show(drift, wear_card(wear, drift), wear_plot(wear, drift))
+
+    def _show(self, drift: Drift, card: CardData, *plots: PlotData) -> None:
+        """Show card and plots, lengths in the unit in which the page that keeps them shows them."""
+        newest = drift.points[-1]
+        if newest.unit == "mm" and inches_shown() and inches_for(self.context.store.trial(newest.trial_id).subject):
+            card, plots = card.in_inch(), tuple(plot_in_inch(plot) for plot in plots)
+        self.plots.set_data(*plots)
+        self.card.show_card(card)
 
     def _answer_instrument(self) -> None:
         self._offer()

@@ -14,8 +14,7 @@ from core.words import tr
 
 def instrument_card(judgement: InstrumentJudgement, why_not: str) -> CardData:
     """Return the card of a judgement; `why_not` says why it cannot be kept, nothing where it can."""
-    mind = [shown(words) for words in judgement.mind]
-    card = advice_card(judgement.advice, judgement.estimates(), why_not, mind=mind)
+    card = advice_card(judgement.advice, judgement.estimates(), why_not, mind=judgement.mind)
     return replace(card, paragraphs=(*card.paragraphs, *_untold(judgement)))
 
 

@@ -198,7 +198,7 @@ class DoubtView(QFrame):
         self.says.style().unpolish(self.says)  # a style sheet looks at names when it polishes anew
         self.says.style().polish(self.says)
         self.says.setText(
-            self.tr("{count} kept results were read with it since its last good check. Nothing is deleted: read them "
+            self.tr("Kept results read with it since its last good check: {count}. Nothing is deleted: read them "
                     "again with another instrument, or withdraw them.").format(count=len(doubtful))
             if doubtful else self.tr("No kept result is in doubt because of this instrument."))
         rows = [

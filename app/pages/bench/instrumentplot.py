@@ -61,7 +61,7 @@ def _tip(point: Point, unit: str) -> str:
     value, U = rounded_pair(-point.error, point.budget.U)
     return shown(
         tr(
-            "Correction at {reference} {unit}: {value} ± {U} {unit}, from {count} readings; limit ± {limit} {unit}",
+            "Correction at {reference} {unit}: {value} ± {U} {unit}, readings: {count}; limit ± {limit} {unit}",
             reference=number_text(point.reference),
             value=local_text(value),
             U=local_text(U),

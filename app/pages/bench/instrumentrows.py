@@ -52,7 +52,7 @@ def rows_of(kind: str, plan: Plan) -> list[dict[str, Any]]:
     """Return the empty readings of a plan."""
     return [
         {
-            "feature": shown(reading.name),
+            "feature": reading.name,
             "kind": str(reading.part),
             "nominal_mm": reading.reference,
             "nominal_raw": "" if reading.reference is None else f"{reading.reference:g}",

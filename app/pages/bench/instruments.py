@@ -173,9 +173,11 @@ class InstrumentsPage(TrialPage):
         typed = any(row["raw"] for row in self.form.model.rows())
         if self.kept_trial is not None and self.kept_trial.instrument_id != picked:
             self._load(self.draft)
+            self.show_example()
         elif self.kept_trial is None and self._of != picked and not typed:
             self.load_draft(None)
             self.undoing.forget()
+            self.show_example()
         elif self.kept_trial is None and self._of is None:
             self._of = picked  # typed before the instrument was picked
             self.answer_change()
@@ -203,7 +205,7 @@ class InstrumentsPage(TrialPage):
             self.context.say(said.format(number=trial.id, name=after.name), Level.GOOD)
         if count := self._show_doubt():
             self.picture.turn_to(DOUBT)
-            said = self.tr("Check {number} kept; {count} results read with this instrument are in doubt.")
+            said = self.tr("Check {number} kept; results in doubt that were read with this instrument: {count}.")
             self.context.say(said.format(number=trial.id, count=count), Level.WARNING)
 
     def _list_trials(self) -> None:

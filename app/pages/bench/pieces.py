@@ -13,6 +13,7 @@ from app.pages.bench.piecescard import plan_card
 from app.pages.bench.piecesdrafts import SQUARE_PAGE, hand_over
 from app.pages.bench.piecesform import PiecesForm
 from app.theme import STEP_PX
+from app.widgets.invented import file_name
 from app.widgets.labels import heading
 from app.widgets.pieceview import PieceView
 from app.widgets.resultcard import ResultCard
@@ -25,6 +26,7 @@ if TYPE_CHECKING:
     from core.guidance.pieceplan import PiecePlan, PieceWishes
     from core.pieces.solid import Solid
 
+INVENTED = "Slipgauge demo shop, invented data: planned for no real machine"  # in the file, for any reader
 _CARD_LINES = 15  # so that the numbers stay in sight in the smallest window
 
 
@@ -128,7 +130,7 @@ class PiecesPage(Page):
         if self.result is None:
             return False
         try:
-            write_pieces(self.result.plan.planned, path)
+            write_pieces(self.result.plan.planned, path, INVENTED if self.context.store.is_demo else "")
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
             return False
@@ -195,7 +197,8 @@ class PiecesPage(Page):
             bounds = Bounds()
             self.context.say(shown(error.message), Level.WARNING)
         instrument = self.context.instrument
-        self.form.show_bounds(bounds, instrument.sd_hand_mm if instrument else None)
+        hand_mm = instrument.sd_hand_mm if instrument else None
+        self.form.show_bounds(bounds, float(f"{hand_mm:.2g}") if hand_mm else None)
         self._fresh = self.form.texts()
 
     def _ask_3mf(self) -> None:
@@ -207,7 +210,7 @@ class PiecesPage(Page):
     def _ask_file(self, kind: str) -> None:
         if self.result is None:
             return
-        name = f"{self.result.plan.planned.key}.{kind}"
+        name = file_name(f"{self.result.plan.planned.key}.{kind}")
         path, _ = QFileDialog.getSaveFileName(self, self.tr("Save the piece"), name, f"{kind.upper()} (*.{kind})")
         if path:
             self.write_file(Path(path if path.lower().endswith(f".{kind}") else f"{path}.{kind}"))

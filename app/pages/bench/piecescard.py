@@ -27,7 +27,7 @@ def plan_card(plan: PiecePlan, instrument: Instrument | None) -> CardData:
         paragraphs.append(Paragraph(shown(tr("Please note")), shown(says), "warning"))
     if plan.expected:
         says = tr(
-            "With {count} readings, U twice the standard uncertainty; at best: however often it is read.",
+            "Readings: {count}; U twice the standard uncertainty; at best: however often it is read.",
             count=plan.readings,
         )
         paragraphs.append(Paragraph(shown(tr("Expected before printing")), shown(says)))

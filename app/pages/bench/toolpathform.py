@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.pages.bench.toolpathfields import LayingGrid, LimitsGrid, OwnGrid
 from app.theme import STEP_PX
 from app.widgets.commandtext import CommandText
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
+from app.widgets.focusscroll import FocusScroll
 from app.widgets.labels import heading, quiet
 from app.widgets.trialform import card
 from app.words import shown
@@ -22,7 +23,7 @@ if TYPE_CHECKING:
     from core.pieces.toolpathtrials import TrialKind
 
 
-class ToolpathForm(QScrollArea):
+class ToolpathForm(FocusScroll):
     """Fields in cards; `changed` follows every finished change.
 
     Attributes:

@@ -18,8 +18,10 @@ if TYPE_CHECKING:
     from core.pieces.toolpathcheck import Limits
 
 METHOD = "toolpath 1"
+INVENTED = tr("DEMO SHOP, invented data: limits and temperatures of no real machine. Do not run it on yours.")
 
 _PLAIN_MACHINE = Machine("")
+_IN_FORCE = {"flow_ratio": "flow_factor", "nozzle_c": "nozzle_temperature", "bed_c": "bed_temperature"}
 
 
 def limits_known(context: Context) -> Limits:
@@ -68,7 +70,7 @@ def own_text(context: Context) -> tuple[str, str]:
 
 
 def laying_known(context: Context) -> dict[str, float | str]:
-    """Return diameter and flow factor in force of the picked lot, as far as they are known."""
+    """Return the diameter of the picked lot, and flow factor and temperatures in force, as far as they are known."""
     machine, lot = context.machine, context.lot
     known: dict[str, float | str] = {}
     if lot is not None and lot.nominal_diameter_mm is not None:
@@ -76,17 +78,18 @@ def laying_known(context: Context) -> dict[str, float | str]:
     if machine is None or machine.id is None or lot is None:
         return known
     try:
-        now = context.store.in_force("flow_factor", machine.id, lot.id)
+        now = {field: context.store.in_force(name, machine.id, lot.id) for field, name in _IN_FORCE.items()}
     except StoreError as error:
         context.say(shown(error.message), Level.ERROR)
         return known
-    return known | ({"flow_ratio": now.new} if now else {})
+    return known | {field: setting.new for field, setting in now.items() if setting is not None}
 
 
 def remarks_of(context: Context) -> tuple[str, ...]:
-    """Return what is said in the head of a file: machine and lot."""
+    """Return what is said in the head of a file: that it is of the demo shop where it is, machine and lot."""
     machine, lot = context.machine, context.lot
-    says = [tr("machine: {name}", name=machine.name)] if machine else []
+    says = [INVENTED] if context.store.is_demo else []
+    says += [tr("machine: {name}", name=machine.name)] if machine else []
     return (*says, *([tr("filament lot: {name}", name=lot.name)] if lot else []))
 
 

@@ -24,6 +24,7 @@ from app.pages.bench.toolpathknown import (
     remarks_of,
 )
 from app.theme import STEP_PX
+from app.widgets.invented import file_name
 from app.widgets.labels import heading
 from app.widgets.longcheck import LongCheckBox
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
@@ -174,7 +175,7 @@ class ToolpathsPage(Page):
             return
         stem = re.sub(r"\W+", "-", shown(self.result.toolpath.title).lower()).strip("-")
         path, _kind = QFileDialog.getSaveFileName(
-            self, self.tr("Save the G-code"), f"{stem}.gcode", self.tr("G-code (*.gcode)")
+            self, self.tr("Save the G-code"), file_name(f"{stem}.gcode"), self.tr("G-code (*.gcode)")
         )
         if path:
             self._write(Path(path if Path(path).suffix else f"{path}.gcode"))

@@ -10,7 +10,7 @@ from app.widgets.plotdata import FitCurve, PlotData, PointSeries
 from app.widgets.resulttext import CardData, Paragraph
 from app.words import shown
 from core.guidance.drift import Drift
-from core.guidance.driftwords import shown_unit, value_with_unit
+from core.guidance.driftwords import drift_unit, value_with_unit
 from core.guidance.wear import Wear, judge_wear, weighing_of
 from core.quantity import Estimate, value_text
 from core.records.rows import TrialState
@@ -38,7 +38,7 @@ def find_wear(context: Context, drift: Drift) -> Wear:
 
 def wear_plot(wear: Wear, drift: Drift) -> PlotData:
     """Return the results against the filament used, with the line through them."""
-    factor, unit = shown_unit(wear.points[0].unit)
+    factor, unit = drift_unit(drift)
     ends = np.linspace(float(wear.used_kg.min()), float(wear.used_kg.max()), 41)
     half = wear.line.band(ends)
     tips = [
@@ -52,7 +52,7 @@ def wear_plot(wear: Wear, drift: Drift) -> PlotData:
         points=(PointSeries(shown(tr("result")), wear.used_kg, factor * values, factor * U, tips=tips),),
         curves=(FitCurve("", ends, factor * wear.line.at(ends)[0], confidence_half=factor * half),),
         x_label=shown(tr("filament used, kg")),
-        y_label=f"{shown(drift.quantity.words)}, {unit}",
+        y_label=f"{shown(drift.quantity.words)}, {unit}" if unit else shown(drift.quantity.words),
         summary=shown(wear.says),
         title=shown(tr("By filament used")),
         zero_line=False,
@@ -61,7 +61,7 @@ def wear_plot(wear: Wear, drift: Drift) -> PlotData:
 
 def wear_card(wear: Wear, drift: Drift) -> CardData:
     """Return whether it changes with the filament used, by how much a kilogram, and how well that mass is known."""
-    factor, unit = shown_unit(wear.points[0].unit)
+    factor, unit = drift_unit(drift)
     per_kg = wear.per_kg
     shown_per_kg = Estimate("", factor * per_kg.value, factor * per_kg.u, per_kg.dof, f"{unit}/kg")
     lines = [Paragraph(shown(tr("Signal") if per_kg.significant else tr("Steady")), shown(wear.says),

@@ -98,8 +98,7 @@ class DiameterPage(TrialPage):
         if self.kept_trial:
             self.card.show_card(kept_card(self.kept_trial, place))
             return
-        mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=result.mind, further_rows=place)
         self.card.show_card(replace(card, paragraphs=(*card.paragraphs, _ways_paragraph(result))))
 
     def record(self) -> Trial:

@@ -50,7 +50,7 @@ class DiameterForm(TrialForm):
         self.view.changed.connect(self._change_view)
         self.nominal.changed.connect(self._change_nominal)
         self.add_setting("view", self.tr("Read&ings"), self.view)
-        self.add_setting("nominal_mm", self.tr("Nomi&nal"), self.nominal, self.tr("mm"))
+        self.add_setting("nominal_mm", self.tr("N&ominal"), self.nominal, self.tr("mm"))
         self.add_setting("in_force_mm", self.tr("Set no&w"), self.in_force, self.tr("mm"))
         self.add_setting("gauge", self.tr("Read wit&h"), self.gauge)
         self.add_setting("u_balance_g", self.tr("&Balance, 1 u"), NumberField(required=True, low=1e-5, high=10.0), "g")

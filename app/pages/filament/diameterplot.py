@@ -68,7 +68,7 @@ def _ribbon(judged: DiameterJudgement, claimed_mm: float | None, place: Floats) 
         y_label=shown(tr("diameter − nominal, mm")),
         title=title_of(PAIRS),
         ring_label=shown(tr("out of round")),
-        summary=shown(tr("{count} places; equivalent diameter {d}; ovality {oval}.", count=place.size,
+        summary=shown(tr("Places: {count}; equivalent diameter {d}; ovality {oval}.", count=place.size,
                          d=value_text(d).removeprefix("+"), oval=value_text(pairs.ovality).removeprefix("+"))),
         least_y_span=0.04,
     )

@@ -12,7 +12,7 @@ from typing import Any
 from app.widgets.reading_columns import Column
 from app.words import shown
 from core.errors import InputError
-from core.words import Words, tr
+from core.words import tr
 
 Row = Mapping[str, Any]
 
@@ -54,7 +54,7 @@ def rows_of(view: str, number: int, nominal_mm: float | None) -> list[dict[str, 
     """Return the empty rows of one place, piece or sample."""
     rows: list[dict[str, Any]] = []
     for kind in _KINDS[view]:
-        row: dict[str, Any] = {"feature": shown(_name(kind, number)), "axis": str(number), "kind": kind}
+        row: dict[str, Any] = {"feature": _name(kind, number), "axis": str(number), "kind": kind}
         if view == PAIRS:
             row |= {"nominal_mm": nominal_mm, "nominal_raw": "" if nominal_mm is None else f"{nominal_mm:g}"}
         if view == MASS:
@@ -138,11 +138,11 @@ def typed_of(rows: Sequence[Row], in_view: int) -> Typed:
     return Typed(means, lengths, tuple(questioned), places)
 
 
-def _name(kind: str, number: int) -> Words:
+def _name(kind: str, number: int) -> str:
     return {
-        FIRST: tr("place {number}, largest", number=number),
-        SECOND: tr("place {number}, at 90°", number=number),
-        PIECE: tr("piece {number}", number=number),
-        IN_AIR: tr("sample {number}, in air", number=number),
-        IN_WATER: tr("sample {number}, in water", number=number),
+        FIRST: f"place {number}, largest",
+        SECOND: f"place {number}, at 90°",
+        PIECE: f"piece {number}",
+        IN_AIR: f"sample {number}, in air",
+        IN_WATER: f"sample {number}, in water",
     }[kind]

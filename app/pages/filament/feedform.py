@@ -43,8 +43,8 @@ class FeedForm(TrialForm):
     def __init__(self, picker: TrialPicker) -> None:
         self.caution = QLabel(
             self.tr(
-                "Caution: the wheel starts without warning. Unloaded: nozzle off, path open, at most 1.5 mm/s. Under "
-                "load: hot plastic; ventilate, stay with it."
+                "Caution: the wheel starts without warning. Unloaded: nozzle taken off, path open, at most 1.5 mm/s. "
+                "Under load: hot plastic; ventilate, stay with it."
             )
         )
         self.caution.setObjectName("question")
@@ -179,9 +179,9 @@ def way_of(row: Mapping[str, object]) -> str:
 def repeat(way: str, number: int) -> dict[str, Any]:
     """Return an empty repeat; without a rate it is one without load."""
     asked = _ASKED_MM[way]
-    name = tr("mass of repeat {number}", number=number) if way == MASS else tr("rest of repeat {number}", number=number)
+    read = "mass" if way == MASS else "rest"
     row: dict[str, Any] = {
-        "feature": shown(name),
+        "feature": f"{read} of repeat {number}",
         "axis": _AXIS[way],
         "kind": "travel",
         "nominal_mm": asked,

@@ -42,7 +42,7 @@ def _repeats(feed: Feed) -> PlotData:
         x_label=shown(tr("repeat")),
         y_label=shown(tr("fed − commanded, %")),
         title=shown(tr("Fed less commanded")),
-        summary=shown(tr("{count} repeats; mean {mean} %.", count=number.size, mean=said)),
+        summary=shown(tr("Repeats: {count}; mean {mean} %.", count=number.size, mean=said)),
     )
 
 
@@ -64,7 +64,7 @@ def _by_rate(slip: Slip, feed: Feed | None) -> PlotData:
         x_label=shown(tr("volumetric rate, mm³/s")),
         y_label=shown(tr("fed − commanded, %")),
         title=shown(tr("Fed less commanded")),
-        summary="; ".join(said) + "." if said else shown(tr("{count} rates so far.", count=slip.rates_mm3_s.size)),
+        summary="; ".join(said) + "." if said else shown(tr("Rates so far: {count}.", count=slip.rates_mm3_s.size)),
         limits=(_proved(slip),) if proved else (),
     )
 

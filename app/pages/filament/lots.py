@@ -79,8 +79,7 @@ class LotsPage(Page):
         from app.pages.trialcard import advice_card
 
         why_not = self._why_not_keep()
-        mind = [shown(says) for says in result.mind]
-        self.card.show_card(advice_card(result.advice, result.estimates(), why_not, mind=mind))
+        self.card.show_card(advice_card(result.advice, result.estimates(), why_not, mind=result.mind))
 
     def record(self) -> Trial:
         """Return what is typed and not saved; nothing where the page shows the lot as stored."""

@@ -81,8 +81,7 @@ class CeilingPage(TrialPage):
         self.form.model.set_error_text(self._share_texts())
         self.plot.set_data(ceiling_plot(result))
         place = [place_row(self.context, self.kept_trial)]
-        mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=result.mind, further_rows=place)
         self.card.show_card(kept_card(self.kept_trial, place) if self.kept_trial else card)
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:

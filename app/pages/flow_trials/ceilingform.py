@@ -98,7 +98,7 @@ class CeilingForm(TrialForm):
     def _strands(self, before: int) -> list[dict[str, Any]]:
         return [
             {
-                "feature": self.tr("strand {number}").format(number=number),
+                "feature": f"strand {number}",
                 "rate_mm3_s": float(rate),
                 "rate_mm3_s_raw": str(rate),
             }
@@ -110,7 +110,7 @@ class CeilingForm(TrialForm):
         row = self.model.rowCount()
         last = self.model.values(row - 1) if row else {}
         same = {key: last[key] for key in ("temperature_c", "temperature_c_raw") if last.get(key)}
-        self.model.insert_row(row, {"feature": self.tr("strand {number}").format(number=row + 1), **same})
+        self.model.insert_row(row, {"feature": f"strand {row + 1}", **same})
         self.table.edit_cell(row, "rate_mm3_s")
 
     def _add_temperature(self) -> None:

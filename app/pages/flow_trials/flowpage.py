@@ -9,10 +9,10 @@ from typing import TYPE_CHECKING, Any, ClassVar
 from PySide6.QtWidgets import QLabel, QWidget
 
 from app.context import Context, Level
-from app.gaugenames import shown_name
 from app.pages.flow_trials.flowform import DEFAULTS, FlowForm
 from app.pages.flow_trials.keptbeside import SUBJECTS, known_beside
 from app.pages.trialpage import NOTHING_YET, TrialPage
+from app.rownames import shown_name
 from app.widgets.fields import ChoiceField, local_text
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reading_rows import lists_of
@@ -123,8 +123,7 @@ class FlowPage(TrialPage):
         readings = self.view.value() == READINGS
         self.plot.set_data(self.reading_plot(result) if readings else estimates_plot(result))
         place = [place_row(self.context, self.kept_trial)]
-        mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=result.mind, further_rows=place)
         self.card.show_card(kept_card(self.kept_trial, place) if self.kept_trial else card)
 
     def recompute(self) -> None:

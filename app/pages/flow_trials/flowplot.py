@@ -100,7 +100,7 @@ def top_plot(found: TopFlow) -> PlotData:
         x_label=shown(tr("change of the factor in force, %")),
         y_label=shown(tr("score: gaps below zero, ridges above")),
         title=shown(tr("Scores")),
-        summary=shown(tr("{count} scores; {told}.", count=found.score.size, told=told)),
+        summary=shown(tr("Scores: {count}; {told}.", count=found.score.size, told=told)),
         least_y_span=1.0,
     )
 

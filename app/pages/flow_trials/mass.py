@@ -103,7 +103,7 @@ class MassPage(FlowPage):
 
     def plan_rows(self) -> list[dict[str, object]]:
         """Return three pieces of one path."""
-        return [{"feature": self.tr("piece {number}").format(number=number)} for number in (1, 2, 3)]
+        return [{"feature": f"piece {number}"} for number in (1, 2, 3)]
 
     def measured_settings(self) -> dict[str, Any]:
         """Return density and mass per length of this lot, and the path of the box laid last, as kept elsewhere."""

@@ -95,7 +95,7 @@ class TopPage(FlowPage):
 
         return [
             {
-                "feature": self.tr("Pad {letter}, judge {judge}").format(letter=letter, judge=judge),
+                "feature": f"Pad {letter}, judge {judge}",
                 "judge": judge,
                 "kind": "travel",  # a score may be below zero
                 "change_percent": _PERCENT * change,

@@ -143,11 +143,10 @@ class BedForm(TrialForm):
     def _add_row(self) -> None:
         row = self.model.rowCount()
         if self.reading.value() == SOAK:
-            self.model.insert_row(row, {"feature": shown(tr("Centre")), "axis": SOAK, "kind": "travel"})
+            self.model.insert_row(row, {"feature": "Centre", "axis": SOAK, "kind": "travel"})
             self.table.edit_cell(row, "minutes")
             return
-        name = shown(tr("P{number}", number=row + 1))
-        self.model.insert_row(row, {"feature": name, "axis": PLACE, "kind": "travel"})
+        self.model.insert_row(row, {"feature": f"P{row + 1}", "axis": PLACE, "kind": "travel"})
         self.table.edit_cell(row, "x_mm")
 
 
@@ -167,7 +166,7 @@ def _columns() -> tuple[Column, ...]:
 
 def _place_row(number: int, x_mm: float, y_mm: float) -> dict[str, Any]:
     return {
-        "feature": shown(tr("P{number}", number=number)),
+        "feature": f"P{number}",
         "axis": PLACE,
         "kind": "travel",
         "x_mm": x_mm,
@@ -179,7 +178,7 @@ def _place_row(number: int, x_mm: float, y_mm: float) -> dict[str, Any]:
 
 def _soak_row(minutes: int) -> dict[str, Any]:
     return {
-        "feature": shown(tr("Centre at {minutes} min", minutes=minutes)),
+        "feature": f"Centre at {minutes} min",
         "axis": SOAK,
         "kind": "travel",
         "minutes": float(minutes),

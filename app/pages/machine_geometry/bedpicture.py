@@ -97,7 +97,7 @@ def _map_data(
         size_mm=travel_mm,
         summary=shown(
             tr(
-                "{count} places; the bed falls by {fall}, flatness {flat}.",
+                "Places: {count}; the bed falls by {fall}, flatness {flat}.",
                 count=plane.z_mm.size,
                 fall=fall,
                 flat=value_text(plane.flatness).removeprefix("+"),
@@ -135,7 +135,7 @@ def _drift_data(soak: Soak, minutes: Sequence[float], heights_mm: Sequence[float
         x_label=shown(tr("time since heating began, min")),
         y_label=shown(tr("height, mm")),
         title=shown(tr("Drift while soaking")),
-        summary=shown(tr("{count} readings; {name}.", count=len(minutes), name=name)),
+        summary=shown(tr("Readings: {count}; {name}.", count=len(minutes), name=name)),
         zero_line=False,
         least_y_span=0.02,
     )

@@ -11,6 +11,7 @@ from app.pages.machine_geometry.bedform import BedForm
 from app.pages.machine_geometry.bedpicture import BedPicture
 from app.pages.machine_geometry.bedrows import BedRows, bed_rows
 from app.pages.trialpage import NOTHING_YET, TrialPage
+from app.rownames import shown_name
 from app.widgets.fields import local_text
 from app.widgets.resultcard import ResultCard
 from app.words import shown
@@ -110,7 +111,7 @@ class BedPlanePage(TrialPage):
                 judgement.advice,
                 judgement.estimates(),
                 self.why_not_keep(),
-                mind=[shown(says) for says in judgement.plane.minds] if judgement.plane else (),
+                mind=judgement.plane.minds if judgement.plane else (),
             )
         )
         self._mark(judgement, rows)
@@ -155,7 +156,7 @@ class BedPlanePage(TrialPage):
         table = self.form.model.rows()
         first: dict[int, str] = {}
         for place, row in zip(judgement.plane.row_place.tolist(), rows.place_rows, strict=True):
-            first.setdefault(place, str(table[row]["feature"]) or self.tr("Row {row}").format(row=row + 1))
+            first.setdefault(place, shown_name(table[row]["feature"]) or self.tr("Row {row}").format(row=row + 1))
         return [first[place] for place in range(len(first))]
 
     def _mark(self, judgement: BedJudgement, rows: BedRows) -> None:

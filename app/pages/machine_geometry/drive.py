@@ -52,13 +52,15 @@ class DrivePage(Page):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Drive")
-        self.entry = MachineCard(self.title)
+        self.entry = MachineCard(self.title, self)
         self.form = self.entry.form
-        self.card = DriveCard()
-        self.checks = DriveChecks()
+        both = QWidget()
+        scroll = FormScroll(both, self)
+        self.card = DriveCard(both)
+        self.checks = DriveChecks(both)
         self._machine: Machine | None = None  # as it was when the form was filled from it
         self._stored: dict[str, str] = {}  # the texts of the form then
-        self._make_layout()
+        self._make_layout(both, scroll)
         self.setFocusProxy(self.form.head.field("name"))
         self._wire()
         self.load_draft(None)
@@ -141,7 +143,8 @@ class DrivePage(Page):
         self.context.select_machine(saved.id)
         self._set_texts(checks)
         self._finish()
-        self.context.say(self.tr("{name} saved.").format(name=saved.name), Level.GOOD)
+        new = self.tr("{name} saved. Its walk leads on, step by step: F9.")
+        self.context.say((new if machine.id is None else self.tr("{name} saved.")).format(name=saved.name), Level.GOOD)
 
     def reveal(self, widget: QWidget) -> None:
         """Turn to the axis whose entry was undone."""
@@ -208,8 +211,7 @@ class DrivePage(Page):
         self.entry.save_button.setEnabled(unsaved or self._machine is None)
         self.entry.new_button.setEnabled(self._machine is not None)
 
-    def _make_layout(self) -> None:
-        both = QWidget()
+    def _make_layout(self, both: QWidget, scroll: QWidget) -> None:
         right = QVBoxLayout(both)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(STEP_PX)
@@ -219,7 +221,7 @@ class DrivePage(Page):
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(2 * STEP_PX)
         across.addWidget(self.entry, 4)
-        across.addWidget(FormScroll(both), 5)
+        across.addWidget(scroll, 5)
 
     def _wire(self) -> None:
         self.form.typed.connect(self._preview)

@@ -31,8 +31,8 @@ class DriveChecks(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.mixup, self.limits = MixupCard(), LimitsCard()
-        self.tabs, self._stack = Tabs(self.tr("Check of the drive")), QStackedWidget()
+        self.tabs, self._stack = Tabs(self.tr("Check of the drive"), self), QStackedWidget(self)
+        self.mixup, self.limits = MixupCard(self._stack), LimitsCard(self._stack)
         for title, card in ((self.tr("Mix-up finder"), self.mixup), (self.tr("What the drive allows"), self.limits)):
             self.tabs.addTab(title)
             self._stack.addWidget(card)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from app.context import Context, Level
 from app.pages.machine_geometry.firstlayerform import WARM, FirstLayerForm
 from app.pages.trialpage import NOTHING_YET, TrialPage
+from app.rownames import shown_name
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
 from app.words import shown
@@ -50,7 +51,7 @@ class FirstLayerPage(TrialPage):
         super().__init__(context, parent)
         self.title = self.tr("First layer")
         plot = PlotPane(self.tr("No pad yet. Print pads of one layer, let them cool, and read their thickness."))
-        plot.set_data(PlotData((), title=self.tr("Pads by place")))
+        plot.set_data(PlotData((), title=self.tr("Pads")))
         self.lay_out(FirstLayerForm(self.picker), plot, ResultCard())
 
     # The four methods of a page
@@ -100,10 +101,11 @@ class FirstLayerPage(TrialPage):
         pads = judgement.pads
         kept = self.kept_trial.estimates if self.kept_trial else ()
         error = next((e for e in kept if e.name == pads.error.name), pads.error)
-        self.plot.set_data(firstlayer_plot(pads, error, [str(table[place]["feature"]) for place in result.places]))
+        names = [shown_name(table[place]["feature"]) for place in result.places]
+        self.plot.set_data(firstlayer_plot(pads, error, names))
         place = [place_row(self.context, self.kept_trial)]
-        mind = [shown(says) for says in judgement.mind]
-        card = advice_card(judgement.advice, pads.estimates(), self.why_not_keep(), mind=mind, further_rows=place)
+        why_not = self.why_not_keep()
+        card = advice_card(judgement.advice, pads.estimates(), why_not, mind=judgement.mind, further_rows=place)
         self.card.show_card(kept_card(self.kept_trial, place) if self.kept_trial else card)
         says = self.tr("Stands out from the other places: read it again.")
         odd = zip(result.places, pads.flagged.tolist(), strict=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtWidgets import QLabel, QPushButton
+from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.widgets.fields import ChoiceField, LengthField
 from app.widgets.reading_columns import Column
@@ -33,15 +33,7 @@ class FirstLayerForm(TrialForm):
 
     def __init__(self, picker: TrialPicker) -> None:
         self.travel_mm = (220.0, 220.0)
-        sign = QLabel(
-            self.tr(
-                "A larger height offset holds the nozzle farther from the bed. Caution: hot bed and nozzle; stay with "
-                "the first layer."
-            )
-        )
-        sign.setObjectName("question")
-        sign.setWordWrap(True)
-        super().__init__(_columns(), picker, above_entry=sign, across=3, foretells=False)
+        super().__init__(_columns(), picker, above_entry=self._above_entry(), across=3, foretells=False)
         self.typed = {
             "layer_mm": LengthField(required=True),
             "offset_mm": LengthField(required=True),
@@ -63,17 +55,32 @@ class FirstLayerForm(TrialForm):
         self.foot.addWidget(self.add_button)
         self.add_button.clicked.connect(self._add_place)
 
+    def _above_entry(self) -> QWidget:
+        says = QWidget()
+        column = QVBoxLayout(says)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        for name, text in (
+            ("question", self.tr("Caution: hot bed and nozzle; stay with the first layer.")),
+            ("quiet", self.tr("A larger height offset holds the nozzle farther from the bed.")),
+        ):
+            label = QLabel(text)
+            label.setObjectName(name)
+            label.setWordWrap(True)
+            column.addWidget(label)
+        return says
+
     def plan(self, offset_mm: float | None) -> None:
         """Begin with five empty pads, printed with the offset in force."""
         self.show_conditions({"offset_mm": offset_mm})
         x, y = self.travel_mm
         right, back = max(x - _MARGIN_MM, x / 2.0), max(y - _MARGIN_MM, y / 2.0)
         places = (
-            (self.tr("Middle"), x / 2.0, y / 2.0),
-            (self.tr("Front left"), x - right, y - back),
-            (self.tr("Front right"), right, y - back),
-            (self.tr("Back right"), right, back),
-            (self.tr("Back left"), x - right, back),
+            ("Middle", x / 2.0, y / 2.0),
+            ("Front left", x - right, y - back),
+            ("Front right", right, y - back),
+            ("Back right", right, back),
+            ("Back left", x - right, back),
         )
         self.show_rows([_row(*place) for place in places])
 
@@ -101,7 +108,7 @@ class FirstLayerForm(TrialForm):
 
     def _add_place(self) -> None:
         row = self.model.rowCount()
-        self.model.insert_row(row, _row(self.tr("Place {number}").format(number=row + 1)))
+        self.model.insert_row(row, _row(f"Place {row + 1}"))
         self.table.go_to(row)
         self.entry.setFocus()
 

@@ -33,6 +33,6 @@ def firstlayer_plot(pads: FirstLayer, error: Estimate, names: Sequence[str]) -> 
         x_label=shown(tr("pad, in the order of the table")),
         y_label=shown(tr("pad less height commanded, mm")),
         title=shown(tr("Pads")),
-        summary=shown(tr("{count} pads; {mean}.", count=off.size, mean=mean)),
+        summary=shown(tr("Pads: {count}; {mean}.", count=off.size, mean=mean)),
         least_y_span=0.06,
     )

@@ -16,6 +16,7 @@ from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.resultcard import ResultCard
 from app.words import shown
 from core.errors import InputError
+from core.measuring.rownames import row_words
 from core.quantity import Estimate, rounded_pair, value_text
 from core.records.rows import Machine, Trial
 from core.words import tr
@@ -104,9 +105,8 @@ class ReversalPage(TrialPage):
         judgement = result.judgement
         self.plot.set_data(reversal_plot(judgement))
         estimates = [e for e in judgement.estimates() if "_up_" not in e.name and "_down_" not in e.name]
-        minds = [shown(says) for says in judgement.minds]
         further = _further_rows(judgement)
-        card = advice_card(judgement.advice, estimates, self.why_not_keep(), mind=minds, further_rows=further)
+        card = advice_card(judgement.advice, estimates, self.why_not_keep(), mind=judgement.minds, further_rows=further)
         self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
         advice = self.tr("Stands out from the other pairs of its place: read it again.")
         flagged = {result.places[row]: advice for row in _flagged_rows(judgement)}
@@ -154,7 +154,7 @@ def _further_rows(judgement: ReversalJudgement) -> list[tuple[str, str, str]]:
     fit = judgement.fit
     if isinstance(fit, QuickReversal):
         return [
-            (shown(tr("at {place}", place=place.name)), _plain(place.reversal), "")
+            (shown(tr("at {place}", place=row_words(place.name))), _plain(place.reversal), "")
             for place in fit.places
             if place is not fit.worst
         ]

@@ -25,21 +25,18 @@ def planned_rows(method: str, axis: str, travel_mm: float) -> list[dict[str, Any
     if method == QUICK:
         return [planned_row(place, way) for place in _places(axis) for _ in range(_PAIRS) for way in (UP, DOWN)]
     if method == PUSH:
-        names = {ALONG: shown(tr("Along")), SIDEWAYS: shown(tr("Sideways"))}
+        names = {ALONG: "Along", SIDEWAYS: "Sideways"}
         holds = [hold for _ in range(_PAIRS) for hold in (REST, PUSHED)]
         return [planned_row(name, hold) | {"kind": side} for side, name in names.items() for hold in holds]
     if method == FULL:
         targets = [round(share * travel_mm, 1) for share in _TARGETS]
         return [
-            planned_row(shown(tr("Run {number}", number=cycle)), way, target)
+            planned_row(f"Run {cycle}", way, target)
             for cycle in range(1, _CYCLES + 1)
             for way, run in ((UP, targets), (DOWN, targets[::-1]))
             for target in run
         ]
-    return [
-        planned_row(shown(tr("Step {number}", number=step)), "", round(step * STEP_MM, 4))
-        for step in range(_STEPS + 1)
-    ]
+    return [planned_row(f"Step {step}", "", round(step * STEP_MM, 4)) for step in range(_STEPS + 1)]
 
 
 def reversal_columns() -> tuple[Column, ...]:
@@ -61,9 +58,8 @@ def planned_row(feature: str, way: str, target_mm: float | None = None) -> dict[
 
 
 def _places(axis: str) -> tuple[str, ...]:
-    middle = shown(tr("Middle"))
-    ends = {"x": (tr("Left"), tr("Right")), "y": (tr("Front"), tr("Back")), "z": (tr("Low"), tr("High"))}[axis]
-    return shown(ends[0]), middle, shown(ends[1])
+    low, high = {"x": ("Left", "Right"), "y": ("Front", "Back"), "z": ("Low", "High")}[axis]
+    return low, "Middle", high
 
 
 def differences(method: str, rows: list[dict[str, object]], places: list[int]) -> dict[int, str]:

@@ -16,6 +16,7 @@ from core.machine_geometry.lostmotion import LostMotion
 from core.machine_geometry.quickcycle import QuickReversal
 from core.machine_geometry.reversal import Approach, Approached, Reversal
 from core.machine_geometry.stiffness import Stiffness, side_words
+from core.measuring.rownames import row_words
 from core.quantity import value_text
 from core.words import tr
 
@@ -55,7 +56,7 @@ def _pairs_plot(fit: QuickReversal, summary: str) -> PlotData:
         ends = np.array([start - 0.3, start + n - 0.7])
         names = ("", "") if events else (shown(tr("from −")), shown(tr("from +")))  # said once, at the first place
         curves += [_level(names[0], ends, ups[-1], _UP), _level(names[1], ends, downs[-1], _DOWN)]
-        events.append(EventMark(start - 0.5, place.name))
+        events.append(EventMark(start - 0.5, shown(row_words(place.name))))
         start += n
     where, marks = np.concatenate(x), np.concatenate(flagged)
     up, down = np.concatenate(ups), np.concatenate(downs)

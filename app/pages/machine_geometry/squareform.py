@@ -119,14 +119,14 @@ class SquareForm(TrialForm):
 
 def _planned(method: str) -> Sequence[dict[str, Any]]:
     if method == SQUARE:
-        placings = (("normal", shown(tr("Square as it stands"))), ("flipped", shown(tr("Square turned over"))))
+        placings = (("normal", "Square as it stands"), ("flipped", "Square turned over"))
         return [
             {"feature": name, "axis": placing, "kind": "travel"} for _ in range(_REPEATS) for placing, name in placings
         ]
-    faces = {"outer": tr("outside"), "inner": tr("inside"), "drawn": tr("line")}
+    faces = {"outer": "outside", "inner": "inside", "drawn": "line"}
     return [
         {
-            "feature": shown(tr("Diagonal {number}, {face}", number=number, face=faces[kind])),
+            "feature": f"Diagonal {number}, {faces[kind]}",
             "axis": number,
             "kind": kind,
         }

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QWidget
 from app.context import Context, Level
 from app.pages.machine_geometry.squareform import PILLARS, SquareForm
 from app.pages.trialpage import NOTHING_YET, TrialPage
+from app.rownames import shown_name
 from app.widgets.fields import local_text
 from app.widgets.resultcard import ResultCard
 from app.widgets.skewview import SkewData, SkewPane
@@ -108,7 +109,7 @@ class SquarenessPage(TrialPage):
                 judgement.advice,
                 judgement.estimates(),
                 self.why_not_keep(),
-                mind=[shown(says) for says in judgement.fit.minds],
+                mind=judgement.fit.minds,
                 further_rows=_further_rows(judgement),
             )
         )
@@ -201,9 +202,10 @@ class SquarenessPage(TrialPage):
         per_100 = local_text(value_text(per_hundred(fit.angle)))
         lines = [degrees, self.tr("{per_100} in 100 mm").format(per_100=per_100)]
         d1, d2 = fit.diagonals_mm
-        named = (f"1: {local_text(f'{d1:.2f}')}", f"2: {local_text(f'{d2:.2f}')}") if d1 else ("1", "2")
+        named = (f"1: {local_text(f'{d1:.2f}')} mm", f"2: {local_text(f'{d2:.2f}')} mm") if d1 else ("1", "2")
         if mend:
-            shift = local_text(f"{abs(fit.shift(judgement.readings.span_mm).value):.2f}")
+            way = fit.shift(judgement.readings.span_mm)
+            shift = local_text(" ± ".join(rounded_pair(abs(way.value), way.U)).removeprefix("+"))
             lines.append(self.tr("Arrow: bring this side there by {shift} mm.").format(shift=shift))
         summary = self.tr("{plane}: {degrees}, {per_100} in 100 mm.").format(
             plane=str(fit.plane).upper(), degrees=degrees, per_100=per_100
@@ -220,7 +222,7 @@ class SquarenessPage(TrialPage):
         self.picture.light(
             str(self.form.plane.value()),
             str(values.get("axis", "")),
-            str(values.get("feature", "")),
+            shown_name(values.get("feature")),
             pillars=self.form.method.value() == PILLARS,
         )
 

@@ -47,7 +47,7 @@ class LadderPage(ScorePage):
         self.title = self.tr("Ladder")
         empty_text = self.tr(
             "No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 "
-            "to 4; the line over the entry says which end is good."
+            "to 4; more is always better."
         )
         self.lay_out_scores(LadderForm(self.picker), self.tr("Scores of the steps"), empty_text)
         self._foretold: tuple[Any, Foretold | None] = (None, None)
@@ -111,8 +111,7 @@ class LadderPage(ScorePage):
             rows = [(shown(a), shown(b), shown(c)) for a, b, c in criterion_rows(result)]
         else:
             self.plot.set_data(ladder_plot(result))
-        mind = [shown(says) for says in result.mind]
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=rows)
+        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=result.mind, further_rows=rows)
         self.card.show_card(kept_card(self.kept_trial, rows) if self.kept_trial else card)
         self._add_foretold()
 
@@ -156,7 +155,8 @@ class LadderPage(ScorePage):
         self._show_in_force()
 
     def shown(self) -> None:
-        """Judge again: ladders may have been kept or withdrawn elsewhere."""
+        """Judge again: ladders may have been kept or withdrawn elsewhere, the machine's record changed."""
+        self._take_limits()
         self._forget_foretold()
         super().shown()
 

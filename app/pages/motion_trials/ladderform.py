@@ -13,14 +13,12 @@ from app.widgets.fields import ChoiceField, CountField, NumberField
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.errors import InputError
-from core.words import tr
 
 if TYPE_CHECKING:
     from core.measuring.criteria import Aim, Criterion
     from core.motion_trials.ladders import LadderKind, Read
 
-_CHOICE_LETTERS = 10  # in sight in a small window
-_WIDTHS = (tr("after faster"), tr("steady"), tr("after slower"))
+_WIDTHS = ("after faster", "steady", "after slower")
 
 
 class LadderForm(ScoreForm):
@@ -56,8 +54,6 @@ class LadderForm(ScoreForm):
         self.add_setting("in_force", self.tr("No&w set"), NumberField())
         self.purpose = ChoiceField([("looks", self.tr("Looks")), ("strength", self.tr("Strength"))])
         self.add_setting("aim", self.tr("&Goal"), self.purpose)
-        for field in (self.ladder, self.read_by, self.purpose):
-            field.setMinimumContentsLength(_CHOICE_LETTERS)
         self.ladder.changed.connect(self.choose_ladder)
         for key in ("read", "low", "high", "steps", "limit"):
             self.settings.field(key).changed.connect(self.replan)
@@ -95,13 +91,17 @@ class LadderForm(ScoreForm):
         """Return which way the scale of a row's criterion goes."""
         from core.guidance.criteriaadvice import scale_words
 
-        found = self.criteria.get(str(row.get("criterion") or ""))
+        found = self._criterion_of(row)
         return "" if found is None else shown(scale_words(found))
 
     def may_be_left_out(self, row: Row) -> bool:
         """Whether no step must meet a bound of the row's criterion."""
-        found = self.criteria.get(str(row.get("criterion") or ""))
+        found = self._criterion_of(row)
         return found is not None and not found.counts
+
+    def _criterion_of(self, row: Row) -> Criterion | None:
+        """Return by which criterion a row is scored, as it was when it was planned; None where one score is given."""
+        return self.kind.criterion(str(row.get("criterion") or "")) if self.criteria else None
 
     def value_title(self) -> str:
         """Return the title of the column that is read."""
@@ -180,7 +180,7 @@ class LadderForm(ScoreForm):
             return self._scored(steps, blind_order(len(steps), self.rng), first)
         if self.read is Read.WIDTHS:
             return [
-                specimen_row(f"{letter_of(first + place)}, {shown(where)}", step, self.group)
+                specimen_row(f"{letter_of(first + place)}, {where}", step, self.group)
                 for place, step in enumerate(steps)
                 for where in _WIDTHS
             ]
@@ -190,7 +190,7 @@ class LadderForm(ScoreForm):
         """Return the rows of scores, then those of what is measured beside them."""
         from core.guidance.criteriaadvice import criterion_words
 
-        named = {c: (key, shown(criterion_words(c))) for key, c in self.criteria.items()}
+        named = {c: (key, str(criterion_words(c))) for key, c in self.criteria.items()}
         rows = scored_rows(steps, order, first, self.group, [name for c, name in named.items() if not c.unit])
         for criterion, (key, name) in named.items():
             if criterion.unit:

@@ -63,7 +63,7 @@ def _criterion_points(
     mean, name = np.array([one.place.score for one in met]), shown(criterion_words(criterion))
     tips = [
         shown(
-            tr("{name} at {step:g}: {score:.1f}, {low:.1f} to {high:.1f} ({count} scores)", name=name, step=one.step,
+            tr("{name} at {step:g}: {score:.1f}, {low:.1f} to {high:.1f} (scores: {count})", name=name, step=one.step,
                score=one.place.score, low=one.place.low, high=one.place.high, count=one.count)
         )
         for one in met

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from core.motion_trials.parttime import PartTimes
 
 _LARGEST_MB = 500  # some ten million lines
+_READ_RATIO = 0.2  # of the work: a file is read once and timed for each level
 _STRAIGHTS = 400  # of the usual straight: enough that start and end do not count
 
 
@@ -162,7 +163,9 @@ def _read_and_time(
     from core.motion_trials.gcodepath import read_path
     from core.motion_trials.parttime import part_times
 
-    path = path or read_path(text)
+    read = 0.0 if path else _READ_RATIO
+    path = path or read_path(text, lambda part: step(read * part))
     limits, of, levels, speed, ceiling, rule = asked
-    times = part_times(path, limits, of, levels, speed_mm_s=speed, ceiling_mm3_s=ceiling, rule=rule, step=step)
+    times = part_times(path, limits, of, levels, speed_mm_s=speed, ceiling_mm3_s=ceiling, rule=rule,
+                       step=lambda part: step(read + (1.0 - read) * part))  # fmt: skip
     return path, times, asked

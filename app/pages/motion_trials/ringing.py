@@ -108,9 +108,9 @@ class RingingPage(TrialPage):
         elif result.found is not None:
             ripples = self.form.ripples(self.form.places())
             self.plot.set_data(ringingplot.wavelength_plot(result.found, ripples, summary))
-        mind = [shown(says) for says in result.mind]
         further = [(self.tr("log"), self.log.name, "")] if result.spectrum is not None else []
-        card = advice_card(result.advice, result.estimates(), self.why_not_keep(), mind=mind, further_rows=further)
+        why_not = self.why_not_keep()
+        card = advice_card(result.advice, result.estimates(), why_not, mind=result.mind, further_rows=further)
         self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
 
     def record(self) -> Trial:

@@ -29,6 +29,7 @@ _DEFAULTS: dict[str, Any] = {
     "u_distance_mm": 0.1,
     "bearing_mm": None,
 }
+_COLUMNS_PX = {"payload_g": 114, "u_distance_mm": 114, "most_mm_s2": 134}  # so no label needs a second line
 _SPEEDS = ("60", "90", "130")
 _NEEDED = ("speed_mm_s", "crests", "measured_mm")
 
@@ -48,6 +49,8 @@ class RingingForm(TrialForm):
         super().__init__(columns, picker, above_entry=self._above_entry(), across=3, foretells=False)
         for key, label_text, field, unit in self._settings():
             self.add_setting(key, label_text, field, unit)
+        for key, least_px in _COLUMNS_PX.items():
+            self.settings.field(key).setMinimumWidth(least_px)
         self.add_button = QPushButton(self.tr("Add a &ripple"))
         self.log_button = QPushButton(self.tr("Read a lo&g…"))
         self.foot.addWidget(self.add_button)
@@ -89,14 +92,14 @@ class RingingForm(TrialForm):
             )
             if by_log
             else self.tr(
-                "A wall after a sharp corner, for each speed: count crests and measure over them. Heights of first "
-                "and last tell the damping."
+                "A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, and measure "
+                "from it to the last. Their heights tell the damping."
             )
         )
         self.entry.setVisible(not by_log)
         cast("QWidget", self.table.parentWidget()).setVisible(not by_log)  # its card
         self.add_button.setVisible(not by_log and not is_kept)
-        self.setFocusProxy(self.log_button if by_log else self.entry)
+        self.setFocusProxy(self.new_button if is_kept else self.log_button if by_log else self.entry)
 
     def _above_entry(self) -> QWidget:
         self.caution, self.how = QLabel(), QLabel()
@@ -125,9 +128,9 @@ class RingingForm(TrialForm):
             ("read", self.tr("Read &by"), ways, ""),
             ("payload_g", self.tr("&Part on the bed"), NumberField(required=True, low=0.0), self.tr("g")),
             ("speed_mm_s", self.tr("Print a&t"), NumberField(required=True, low=0.1), self.tr("mm/s")),
-            ("most_mm_s2", self.tr("Machine up t&o"), NumberField(required=True, low=1.0), self.tr("mm/s²")),
+            ("most_mm_s2", self.tr("Ma&chine up to"), NumberField(required=True, low=1.0), self.tr("mm/s²")),
             ("visible_mm", self.tr("&Seen from"), LengthField(required=True), self.tr("mm")),
-            ("u_distance_mm", self.tr("One e&nd, 1 u"), LengthField(required=True), self.tr("mm")),
+            ("u_distance_mm", self.tr("&One end, 1 u"), LengthField(required=True), self.tr("mm")),
             ("bearing_mm", self.tr("Roller &diameter"), LengthField(), self.tr("mm")),
         )
 

@@ -9,6 +9,7 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.pages.motion_trials.scorerows import JUDGES, Row, piece_of
+from app.rownames import shown_name
 from app.theme import STEP_PX
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
@@ -48,6 +49,7 @@ class ScoreForm(TrialForm):
         )
         super().__init__(self._columns, picker, above_entry=above, across=3, foretells=False)
         self.plan_problem: InputError | None = None
+        self._covered: frozenset[str] = frozenset()
         self.key_button = QPushButton(self.tr("Show the s&teps"))
         self.key_button.setCheckable(True)
         self.more_button = QPushButton(self.tr("Anot&her set of pieces"))
@@ -57,6 +59,8 @@ class ScoreForm(TrialForm):
         self.key_button.toggled.connect(self.show_columns)
         self.more_button.clicked.connect(self.add_set)
         self.entry.row_changed.connect(self._show_scale)
+        self.entry.row_changed.connect(self._cover)
+        self.model.edited.connect(self._cover)
 
     @property
     def group(self) -> str:
@@ -93,6 +97,21 @@ class ScoreForm(TrialForm):
         text = self.scale_text(rows[place]) if 0 <= place < len(rows) else ""
         self.scale.setText(text)
         self.scale.setVisible(bool(text))
+
+    def _cover(self) -> None:
+        """Hide the scores of whoever does not score now, until all scores are in: no judge is led by another."""
+        covered = self._other_judges() if self.waiting() and not self.more_button.isHidden() else frozenset()
+        if covered != self._covered:
+            self._covered = covered
+            self.model.cover((lambda row: row.get("judge") in covered) if covered else None)
+
+    def _other_judges(self) -> frozenset[str]:
+        """Return the judges but the one whose pieces are typed in now; one who is done too, as another sits down."""
+        rows = [row for row in self.model.rows() if row["axis"] == self.group and row.get("judge")]
+        scoring = {row["judge"] for row in rows if row["raw"] == "" and not row["excluded"]}
+        place = self.entry.current_row()
+        now = self.model.values(place).get("judge") if 0 <= place < self.model.rowCount() else None
+        return frozenset(str(row["judge"]) for row in rows) - ({now} & scoring)
 
     def replan(self) -> None:
         """Plan the rows anew, unless a reading of the chosen trial is in: then its pieces are printed, and stay."""
@@ -140,7 +159,7 @@ class ScoreForm(TrialForm):
         for row in self.model.rows():
             awaited = row.get("judge") and row["measured_mm"] is None and not row["excluded"]
             if row["axis"] == self.group and awaited and not self.may_be_left_out(row):
-                piece, *scored, _judge = str(row["feature"]).split(", ")
+                piece, *scored, _judge = shown_name(row["feature"]).split(", ")
                 found.setdefault(str(row["judge"]), {}).setdefault(" ".join(scored), []).append(piece)
         return {who: [text for of, pieces in by.items() for text in _named(of, pieces)] for who, by in found.items()}
 
@@ -177,6 +196,7 @@ class ScoreForm(TrialForm):
             unused = column.key == "judge" and not judged
             self.table.setColumnHidden(place, unused or (hidden and column.key in _BLIND))
         self.key_button.setVisible(judged and self.is_secret and not is_kept)
+        self._cover()
 
     def optional(self, key: str) -> float | None:
         """Return a number that may be left empty, None too where it cannot be read."""

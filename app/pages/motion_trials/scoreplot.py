@@ -52,7 +52,7 @@ def _tips(scored: Sequence[ScoredStep]) -> list[str]:
     return [
         shown(
             tr(
-                "{step:g}: {score:.1f}, {low:.1f} to {high:.1f} ({count} scores)",
+                "{step:g}: {score:.1f}, {low:.1f} to {high:.1f} (scores: {count})",
                 step=s.step, score=s.place.score, low=s.place.low, high=s.place.high, count=s.count,
             )
         )

@@ -6,8 +6,8 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from app.widgets.fields import number_text
-from app.words import shown
 from core.errors import InputError
+from core.measuring.rownames import row_words
 from core.words import tr
 
 JUDGES = ("1", "2")
@@ -28,7 +28,7 @@ def at_specimen(error: InputError, fields: Mapping[str, str], places: Sequence[i
     if error.row is None:
         return InputError(field, error.message)
     place = places[error.row]
-    says = tr("{specimen}: {says}", specimen=str(rows[place]["feature"]), says=error.message)
+    says = tr("{specimen}: {says}", specimen=row_words(str(rows[place]["feature"])), says=error.message)
     return InputError(field, says, place)
 
 
@@ -42,23 +42,19 @@ def scored_rows(
         order: place of the step that each letter stands for.
         first: how many letters are taken already.
         group: which trial the rows belong to.
-        criteria: key and name of each; none where one score is given.
+        criteria: key and English name of each; none where one score is given.
     """
     if criteria:
         return [
             specimen_row(
-                shown(tr("{letter}, {criterion}, judge {judge}",
-                         letter=letter_of(first + place), criterion=name, judge=judge)),
-                steps[at], group, judge,
+                f"{letter_of(first + place)}, {name}, judge {judge}", steps[at], group, judge
             ) | {"criterion": key}
             for judge in JUDGES
             for key, name in criteria
             for place, at in enumerate(order)
-        ]  # fmt: skip
+        ]
     return [
-        specimen_row(
-            shown(tr("{letter}, judge {judge}", letter=letter_of(first + place), judge=judge)), steps[at], group, judge
-        )
+        specimen_row(f"{letter_of(first + place)}, judge {judge}", steps[at], group, judge)
         for judge in JUDGES
         for place, at in enumerate(order)
     ]
@@ -77,8 +73,7 @@ def measured_rows(
     key, name = criterion
     rows = []
     for place, at in enumerate(order):
-        says = tr("{letter}, {criterion}", letter=letter_of(first + place), criterion=name)
-        rows.append(specimen_row(shown(says), steps[at], group) | {"criterion": key})
+        rows.append(specimen_row(f"{letter_of(first + place)}, {name}", steps[at], group) | {"criterion": key})
     return rows
 
 

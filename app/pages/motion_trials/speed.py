@@ -18,7 +18,7 @@ from app.waitrow import WaitRow
 from app.widgets.fields import ChoiceField
 from app.words import shown
 from core.errors import InputError, StoreError
-from core.records.rows import SettingInForce, Trial
+from core.records.rows import Motion, SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
@@ -129,7 +129,8 @@ class SpeedPage(ScorePage):
         if self.holds_back():
             self._show_times()
             return
-        judged, mind, further = result.judgement, [shown(says) for says in result.judgement.mind], []
+        judged, further = result.judgement, []
+        mind: list[str] = list(judged.mind)
         if isinstance(judged, SpeedJudgement):
             rows = level_rows(judged.trial.levels, judged.readings.of, judged.readings.layers)
             further = [(shown(a), shown(b), shown(c)) for a, b, c in rows]
@@ -172,6 +173,7 @@ class SpeedPage(ScorePage):
         """Begin with five levels of speed within the machine's limits, timed by the usual straight."""
         self.part.forget()
         self._take_limits()
+        self.form.learn(self.picker.kept)
         self.form.plan(self.form.limits)
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
@@ -234,11 +236,13 @@ class SpeedPage(ScorePage):
 
     def _show_trial(self, trial: Trial) -> None:
         self.part.recall(trial.conditions)
+        self._take_limits()
         super()._show_trial(trial)
 
     def _take_limits(self, _machine: object = None) -> None:
         machine = self.context.machine
         self.form.limits = machine.limits if machine else {}
+        self.form.crossed_belts = machine is not None and machine.motion is Motion.CROSSED_BELT
 
     def _say_failed(self, error: Exception) -> None:
         self.context.say(shown(getattr(error, "message", str(error))), Level.ERROR)

@@ -12,16 +12,15 @@ from app.pages.motion_trials.scoreform import ScoreForm
 from app.pages.motion_trials.scorerows import JUDGES, letter_of, scored_rows, specimen_row
 from app.widgets.fields import ChoiceField, LengthField, NumberField
 from app.widgets.trialpicker import TrialPicker
-from app.words import shown
 from core.errors import InputError
 
 if TYPE_CHECKING:
     from core.motion_trials.gcodetime import Limits
     from core.motion_trials.layertime import LayerRule
+    from core.records.rows import Trial
 
 HALF, SPEED, ACCELERATION = "half", "speed", "acceleration"
-_CHOICE_LETTERS = 10  # in sight in a small window
-_COLUMN_PX = 124
+_COLUMN_PX = 128
 _ROWS_IN_SIGHT = 2  # in the smallest window: the many settings leave no room for more
 _UNIT = {SPEED: "mm/s", ACCELERATION: "mm/s²"}
 _USUAL: dict[str, dict[str, Any]] = {
@@ -39,12 +38,16 @@ class SpeedForm(ScoreForm):
 
     Attributes:
         limits: what the machine can bear, as its record says.
+        known_limits: up to where the machine goes, as a kept trial says, by what was tried.
+        crossed_belts: whether two motors move its X and Y together.
         file_button: chooses a file whose time counts.
     """
 
     def __init__(self, picker: TrialPicker) -> None:
         super().__init__(picker, self.tr("Level"))
         self.limits: Mapping[str, Any] = {}
+        self.known_limits: Mapping[str, float] = {}
+        self.crossed_belts = False
         self.rng = np.random.default_rng()
         self.method = ChoiceField(
             [
@@ -54,17 +57,16 @@ class SpeedForm(ScoreForm):
             ]
         )
         self.add_setting("method", self.tr("Tr&y"), self.method)
-        self.method.setMinimumContentsLength(_CHOICE_LETTERS)
         self.add_setting("low", self.tr("&Slowest"), NumberField(required=True, low=0.1))
         self.add_setting("high", self.tr("&Fastest"), NumberField(required=True, low=0.1))
         self.add_setting("limit", self.tr("Machine up t&o"), NumberField(low=0.1))
         self.add_setting("asked_score", self.tr("Score as&ked"), NumberField(required=True, low=0.0, high=4.0))
-        self.add_setting("other", self.tr("Acceleratio&n"), NumberField(required=True, low=0.1))
+        self.add_setting("other", self.tr("Accele&ration"), NumberField(required=True, low=0.1))
         self.add_setting("corner_mm", self.tr("&Corner within"), LengthField(required=True), self.tr("mm"))
-        self.add_setting("straight_mm", self.tr("Usual st&raight"), LengthField(required=True), self.tr("mm"))
+        self.add_setting("straight_mm", self.tr("Usual strai&ght"), LengthField(required=True), self.tr("mm"))
         self.add_setting("least_layer_s", self.tr("Layer at least"), NumberField(), self.tr("s"))
         self.add_setting("layer_mm", self.tr("&Path of a layer"), LengthField(), self.tr("mm"))
-        for key in ("other", "asked_score"):  # no label in its column needs a second line
+        for key in ("other", "limit", "asked_score"):  # no label in its column needs a second line
             self.settings.field(key).setMinimumWidth(_COLUMN_PX)
         self.table.setMinimumHeight(_ROWS_IN_SIGHT * self.table.verticalHeader().defaultSectionSize())
         self.caution.setText(
@@ -95,6 +97,11 @@ class SpeedForm(ScoreForm):
         self.show_conditions(_DEFAULTS | self._usual(SPEED))
         self.show_rows(self.planned_or_none(0))
 
+    def learn(self, kept: Sequence[Trial]) -> None:
+        """Remember up to where the machine goes, as its kept trials say, the newest first."""
+        said = [(str(trial.conditions.get("method")), trial.conditions.get("limit")) for trial in reversed(kept)]
+        self.known_limits = {of: float(limit) for of, limit in said if limit}
+
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
         """Show stored settings with the units of their levels."""
         super().show_conditions(conditions)
@@ -109,7 +116,7 @@ class SpeedForm(ScoreForm):
             {axis: float(v) for axis, v in dict(self.limits.get(key) or {}).items() if v}
             for key in ("max_speed_mm_s", "max_acceleration_mm_s2")
         )
-        return Limits(acceleration, self.number("corner_mm"), speeds, ramps)
+        return Limits(acceleration, self.number("corner_mm"), speeds, ramps, crossed_belts=self.crossed_belts)
 
     def layer_rule(self, has_file: bool) -> LayerRule | None:
         """Return the least layer time; a file tells its layers itself, without one the shortest layer is typed.
@@ -141,11 +148,11 @@ class SpeedForm(ScoreForm):
         self.replan()
 
     def _usual(self, of: str) -> dict[str, Any]:
-        """Return the usual range of the levels, within what X and Y of the machine can do."""
+        """Return the usual range of the levels, within what X and Y of the machine can do, or could when last tried."""
         key = {SPEED: "max_speed_mm_s", ACCELERATION: "max_acceleration_mm_s2"}[of]
         own = dict(self.limits.get(key) or {})
         both = [float(own[axis]) for axis in ("x", "y") if own.get(axis)]
-        limit = min(both) if both else None
+        limit = min(both) if both else self.known_limits.get(of)
         usual = dict(_USUAL[of])
         if limit is not None and limit < usual["high"]:
             usual |= {"low": limit / 4, "high": limit}
@@ -172,7 +179,7 @@ class SpeedForm(ScoreForm):
             ("low", self.tr("&Slowest")), ("high", self.tr("&Fastest")), ("limit", self.tr("Machine up t&o")),
         ):  # fmt: skip
             self.settings.set_unit(key, label, _UNIT[of])
-        other = (self.tr("Acceleratio&n"), _UNIT[ACCELERATION]) if of == SPEED else (self.tr("Spee&d"), _UNIT[SPEED])
+        other = (self.tr("Accele&ration"), _UNIT[ACCELERATION]) if of == SPEED else (self.tr("Spee&d"), _UNIT[SPEED])
         self.settings.set_unit("other", *other)
 
     def planned(self, first: int) -> Sequence[Mapping[str, Any]]:
@@ -196,9 +203,8 @@ class SpeedForm(ScoreForm):
         from core.motion_trials.halfspeed import Run
 
         piece = letter_of(first // len(Run))
-        says, names = self.tr("{piece} {run}, judge {judge}"), {run: shown(short_run_words(run)) for run in Run}
         return [
-            specimen_row(says.format(piece=piece, run=names[run], judge=judge), float(number), HALF, judge)
+            specimen_row(f"{piece} {short_run_words(run)}, judge {judge}", float(number), HALF, judge)
             for judge in JUDGES
             for number, run in enumerate(Run)
         ]

@@ -42,15 +42,20 @@ def choices(trials: Sequence[Trial]) -> list[tuple[str, str]]:
     return [(str(trial.id), f"№ {trial.id}, {day_of(trial)}") for trial in trials]
 
 
-def flow_row(context: Context, trial_id: int) -> tuple[str, str, str]:
-    """Return the flow trial behind a size trial and what it holds for: a size trial knows no nozzle temperature.
+def flow_row(context: Context, trial_id: int, nozzle_c: float | None) -> tuple[str, str, str]:
+    """Return the flow trial behind a size trial and what it holds for.
+
+    Args:
+        context: of the window.
+        trial_id: of the flow trial.
+        nozzle_c: nozzle temperature that the size trial is kept with; None for not known.
 
     Raises:
         StoreError: the database cannot be read.
     """
     from core.guidance.flowheld import flow_held_words  # the window opens before the mathematics is needed
 
-    held = flow_held_words(context.store.trial(trial_id).conditions)
+    held = flow_held_words(context.store.trial(trial_id).conditions, nozzle_c)
     return shown(tr("flow trial")), f"№ {trial_id}", shown(held)
 
 

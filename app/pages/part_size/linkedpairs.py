@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, Signal
 
 from app.context import Context
-from app.pages.part_size.storedpage import at_once, is_large
-from app.waitrow import WaitRow
+from app.jobs import at_once
+from app.waitrow import WaitRow, is_large
 
 if TYPE_CHECKING:
     from app.jobs import Step

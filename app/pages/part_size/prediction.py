@@ -106,7 +106,7 @@ class PredictionPage(StoredPage):
             digest = str(asked.locked.conditions["hash"])
             card = locked_card(asked.locked.id or 0, digest, day_of(asked.locked), score)
         else:
-            card = open_card(int(result.prediction.nominal_mm.size), score, self.changes.as_in_force())
+            card = open_card(int(result.prediction.nominal_mm.size), score, self.changes.taken())
         self.card.show_card(card)
 
     def record(self) -> Trial:

@@ -8,7 +8,7 @@ from app.pages.trialcard import advice_card
 from app.widgets.fields import local_text, number_text
 from app.widgets.plotdata import PlotData, PointSeries
 from app.widgets.resulttext import CardData, Paragraph
-from app.words import shown
+from app.words import Said, shown
 from core.guidance.predicted import Verified
 from core.guidance.scored import score_words
 from core.part_size.features import kind_words
@@ -40,7 +40,8 @@ def prediction_plot(prediction: Prediction, verified: Verified | None = None) ->
         y_label=shown(tr("measured − nominal, mm")),
         title=shown(tr("Predicted and read") if verified else tr("Predicted")),
         flag_label=shown(tr("outside U")),
-        summary=shown(tr("{count} features predicted.", count=int(prediction.nominal_mm.size))),
+        summary=shown(tr("Features predicted: {count}. Largest error, {largest}.", count=len(tips),
+                         largest=Said(tips[int(np.argmax(np.abs(prediction.error_mm)))]))),
     )
 
 
@@ -55,6 +56,8 @@ def proof_plot(verification: Trial) -> PlotData:
         y_label=shown(tr("measured − nominal, mm")),
         title=shown(tr("Predicted and read")),
         flag_label=shown(tr("outside U")),
+        summary=shown(tr("Features predicted and read: {count}; outside U: {off}.", count=int(L.size),
+                         off=int(np.count_nonzero(np.abs(e_n) > 1.0)))),
     )  # fmt: skip
 
 
@@ -87,13 +90,12 @@ def prediction_rows(prediction: Prediction, verified: Verified | None = None) ->
     return rows
 
 
-def open_card(count: int, score: Words | None, as_in_force: bool) -> CardData:
-    """Return the card of a prediction that is not locked yet; `as_in_force`: its changes are those put in force."""
+def open_card(count: int, score: Words | None, taken: Words | None) -> CardData:
+    """Return the card of a prediction that is not locked yet; `taken` says where its changes come from."""
     says = tr("Of this piece {count} features are predicted. Lock them before it is printed and read.", count=count)
     then = tr("Print a piece with the changed settings, read its features as a size trial, and choose both above.")
     paragraphs = [Paragraph(shown(tr("Lock first")), shown(says)), Paragraph(shown(tr("Then")), shown(then))]
-    if as_in_force:
-        taken = tr("Offset and factors are what was put in force since that trial; type over them what else changes.")
+    if taken is not None:
         paragraphs.append(Paragraph(shown(tr("Changes")), shown(taken)))
     if score is not None:
         paragraphs.append(Paragraph(shown(tr("Our own score")), shown(score)))

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 from app.context import Context
 from app.widgets.fields import NumberField
 from core.records.rows import Trial
+from core.words import Words, tr
 
 if TYPE_CHECKING:
     from core.part_size.prediction import Changes
@@ -15,7 +16,10 @@ _OFFSET_PLACES, _FACTOR_PLACES = 4, 6
 
 
 class ChangeFields:
-    """They begin with what was put in force since the piece of a trial; what is typed over that stays."""
+    """They begin with what was put in force since the piece of a trial, else with what was tried on Whose error.
+
+    What is typed over that stays.
+    """
 
     def __init__(self) -> None:
         self.offset_mm = NumberField(low=-1.0, high=1.0)
@@ -23,6 +27,7 @@ class ChangeFields:
         self._key = 0  # of the trial whose changes are in sight
         self._begun: dict[int, Changes] = {}
         self._typed: dict[int, Changes] = {}
+        self._of_trying: set[int] = set()  # trials whose changes began with what was tried
         for field, value in zip(self.fields(), (0.0, 1.0, 1.0), strict=True):
             field.set_value(value)
 
@@ -50,19 +55,34 @@ class ChangeFields:
         key = source.id or 0
         wanted = self._typed.get(key)
         if wanted is None or wanted == self._begun.get(key):
-            self._show(changed_since(context.store.settings(source.machine_id), source))
+            since = changed_since(context.store.settings(source.machine_id), source)
+            self._show(since)
+            self._of_trying.discard(key)
+            if not _changes_something(self.values()) and key in context.tried:
+                self._show(context.tried[key])
+                self._of_trying.add(key)
             self._begun[key] = self.values()
         elif key != self._key:
             self._show(wanted)
         self._key = key
 
-    def as_in_force(self) -> bool:
-        """Whether the fields hold what was put in force since the trial, and that is a change."""
+    def taken(self) -> Words | None:
+        """Say where the changes in the fields come from; None where there is none, or they are typed here."""
         values = self.values()
-        changed = values.offset_mm != 0.0 or any(factor != 1.0 for factor in values.factor_ratio.values())
-        return changed and values == self._begun.get(self._key)
+        if not _changes_something(values) or values != self._begun.get(self._key):
+            return None
+        if self._key in self._of_trying:
+            return tr(
+                "Offset and factors are what you tried on the page Whose error; nothing was put in force since that "
+                "trial."
+            )
+        return tr("Offset and factors are what was put in force since that trial; type over them what else changes.")
 
     def _show(self, changes: Changes) -> None:
         self.offset_mm.set_value(round(changes.offset_mm, _OFFSET_PLACES))
         for field, axis in ((self.factor_x, "x"), (self.factor_y, "y")):
             field.set_value(round(changes.factor_ratio.get(axis, 1.0), _FACTOR_PLACES))
+
+
+def _changes_something(changes: Changes) -> bool:
+    return changes.offset_mm != 0.0 or any(factor != 1.0 for factor in changes.factor_ratio.values())

@@ -9,14 +9,17 @@ from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
+from app.jobs import at_once
+from app.pages.kepttrials import newest_check
+from app.pages.part_size.keptreport import write_newest
 from app.pages.part_size.promise_pieces import Asked, Wanted, judged, pieces
-from app.pages.part_size.storedpage import StoredPage, Work, at_once
+from app.pages.part_size.storedpage import StoredPage, Work
 from app.theme import STEP_PX
 from app.units import inches_for
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, LengthField, NumberField
 from app.widgets.labels import heading
-from app.widgets.plaintable import PlainTable
+from app.widgets.plaintable import PlainTable, framed
 from app.widgets.plotinch import plot_in_inch
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.reportbutton import ReportButton
@@ -164,26 +167,18 @@ class PromisePage(StoredPage):
 
         if kind == "label":
             return reports.write_machine_label(self.context, self.result, path)
-        if kind == "trial":
-            trial = reports.newest_trial(self.context)
-            check = self._check(trial.instrument_id) if trial else None
-            return trial is not None and reportfiles.write_trial(self.context, trial, check, path, None)
-        check = self._check(self.context.instrument_id)
+        if kind in ("trial", "kept"):
+            return write_newest(self.context, "sizeerror" if kind == "trial" else self.subject, path)
+        check = newest_check(self.context, self.context.instrument_id)
         if kind == "card":
-            return reportfiles.write_one(reports.card_pages(self.context, check), path)
+            paper = path.suffix.lower() != ".csv"
+            return reportfiles.write_one(reports.card_pages(self.context, check, for_paper=paper), path)
         if self.result is None:
             return False
         inch, proofs = inches_for(self.subject), reports.proof_plots(self.context)
         plots = {"promise": self.plot.data, **{n: plot_in_inch(plot) if inch else plot for n, plot in proofs.items()}}
         pictures = {name: drawn for name, plot in plots.items() if (drawn := reportfiles.plot_image(plot)) is not None}
         return reportfiles.write_one(reports.promise_pages(self.context, check, self.result), path, pictures, inch=inch)
-
-    def _check(self, instrument_id: int | None) -> Trial | None:
-        """Return the last check of an instrument."""
-        if instrument_id is None:
-            return None
-        found = self.context.store.newest_for_instrument("sd_hand", instrument_id)
-        return self.context.store.trial(found[0]) if found else None
 
     def _answer_context(self) -> None:
         self.reports.setEnabled(self.context.machine is not None)
@@ -219,5 +214,5 @@ class PromisePage(StoredPage):
         down.addWidget(self.grid)
         down.addLayout(across, 1)
         self.table.setMaximumHeight(_ROWS * (self.fontMetrics().height() + 8) + 34)
-        down.addWidget(self.table)
+        down.addWidget(framed(self.table))
         self.setFocusProxy(self.group)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
@@ -10,10 +12,12 @@ from app.pages.part_size.keptbeside import kept_here
 from app.pages.part_size.prediction_view import proof_plot
 from app.pdf import write_label
 from app.reportfiles import our_version
+from app.units import inches_for
 from app.widgets.plotdata import PlotData
+from app.words import in_inch
 from core.guidance.promised import PromiseJudgement
 from core.guidance.promisereport import machine_label, promise_report
-from core.guidance.reportblocks import Report
+from core.guidance.reportblocks import Report, Table
 from core.guidance.reports import Of, machine_card
 from core.quantity import Estimate
 from core.records.rows import SettingInForce, Trial, TrialState
@@ -48,14 +52,14 @@ def _newest_proof(context: Context) -> Trial | None:
     return context.store.trial(proofs[0].id or 0) if proofs else None
 
 
-def newest_trial(context: Context) -> Trial | None:
-    """Return the newest size trial of machine and lot; None where none is kept."""
-    pieces = kept_here(context, "sizeerror")
-    return context.store.trial(pieces[0].id or 0) if pieces else None
+def card_pages(context: Context, check: Trial | None, *, for_paper: bool = True) -> Report:
+    """Return the card of the picked machine: the newest estimate of each name, and what is in force.
 
-
-def card_pages(context: Context, check: Trial | None) -> Report:
-    """Return the card of the picked machine: the newest estimate of each name, and what is in force."""
+    Args:
+        context: of the window.
+        check: the last check of the instrument; None for none.
+        for_paper: whether lengths are in the unit that the person prefers; a file for other programs has mm always.
+    """
     of = whose(context, check)
     machine_id = of.machine.id if of.machine else None
     store = context.store
@@ -68,7 +72,19 @@ def card_pages(context: Context, check: Trial | None) -> Report:
     for setting in store.settings(machine_id or 0):
         held.setdefault((setting.name, setting.lot_id), setting)
     lots = {lot.id: lot for lot in store.lots() if lot.id is not None}
-    return machine_card(of, tuple(newest.values()), tuple(held.values()), lots)
+    card = machine_card(of, tuple(newest.values()), tuple(held.values()), lots)
+    return _in_preferred_unit(card, [trial.subject for trial, _ in newest.values()]) if for_paper else card
+
+
+def _in_preferred_unit(card: Report, subjects: Sequence[str]) -> Report:
+    """Return the card with each result as its page shows it; drive parts, and what is in force, stay in mm."""
+    blocks = list(card.blocks)
+    for place, block in enumerate(blocks):
+        if isinstance(block, Table) and block.name == "measured":
+            rows = zip(block.rows, subjects, strict=True)
+            told = ((row[0], in_inch(row[1]), *row[2:]) if inches_for(subject) else row for row, subject in rows)
+            blocks[place] = replace(block, rows=tuple(told))
+    return replace(card, blocks=tuple(blocks))
 
 
 def write_machine_label(context: Context, judged: PromiseJudgement | None, path: Path) -> bool:
@@ -77,4 +93,5 @@ def write_machine_label(context: Context, judged: PromiseJudgement | None, path:
     proof = proofs[0] if proofs else None
     of = whose(context, None)
     since = proof.kept_at if proof is not None and proof.kept_at is not None else of.at
-    return write_label(machine_label(of, judged, proof, since + timedelta(days=DUE_DAYS)), path)
+    label = machine_label(of, judged, proof, since + timedelta(days=DUE_DAYS))
+    return write_label(label, path, inch=inches_for("promise"))

@@ -102,7 +102,7 @@ def promise_card(judgement: PromiseJudgement, why_not: str, peg: str, *, guarded
         says = tr("No instrument is picked: its uncertainty U is not taken off the tolerance.")
         paragraphs.append(Paragraph(shown(tr("Please note")), shown(says), "warning"))
     if judgement.left_out:
-        says = tr("{count} pieces printed before the newest change of settings or machine do not count.",
+        says = tr("Pieces printed before the newest change of settings or machine do not count: {count} left out.",
                   count=len(judgement.left_out))  # fmt: skip
         paragraphs.append(Paragraph(shown(tr("Please note")), shown(says), "plain"))
     says = tr("Not promised: sizes that were not measured, form, strength, fitness for a use.")

@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from pathlib import Path
 from typing import TYPE_CHECKING, ClassVar
 
 from PySide6.QtCore import QSignalBlocker
 from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
+from app.jobs import at_once
+from app.pages.part_size.keptreport import write_newest
 from app.pages.part_size.linkedpairs import told_apart
-from app.pages.part_size.storedpage import StoredPage, Work, at_once
+from app.pages.part_size.storedpage import StoredPage, Work
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField
 from app.widgets.plaintable import PlainTable
+from app.widgets.reportbutton import ReportButton
 from app.widgets.resultcard import ResultCard
 from app.widgets.shopview import ShopPane
 from app.words import shown
@@ -41,12 +45,14 @@ class ShopSplitPage(StoredPage):
         self.picture = ShopPane(self.tr("Machines and lots"), self.tr("Nothing to tell apart yet."))
         headings = (self.tr("Name"), self.tr("What"), self.tr("Share, %"), self.tr("X less Y, %"), self.tr("Prints"))
         self.table = PlainTable(self.tr("Shares in numbers"), headings, numbers_from=2)
-        self.card = ResultCard(self.tr("What the shop's prints say"))
+        self.card = ResultCard(self.tr("What the prints say"))
+        self.report = ReportButton(self._write_report, self.tr("Re&port"), newest=True)
         self._lay_out()
         self.axis.changed.connect(self._show_again)
         self.tolerance.changed.connect(self.recompute)
         self.card.keep_clicked.connect(self.keep)
         self.picture.said.connect(context.notice)
+        self.report.said.connect(context.notice)
         for changed in (context.machine_changed, context.lot_changed, context.kept):
             changed.connect(self._answer_context)
 
@@ -120,6 +126,10 @@ class ShopSplitPage(StoredPage):
         """Empty the picture."""
         self.picture.show_nothing()
 
+    def _write_report(self, _kind: str, path: Path) -> bool:
+        """Write the split of the picked machine and lot that was kept last; the button says whether it could."""
+        return write_newest(self.context, self.subject, path)
+
     def _picked(self) -> tuple[int | None, int | None]:
         return self.context.machine_id, self.context.lot_id
 
@@ -136,6 +146,7 @@ class ShopSplitPage(StoredPage):
         for column, share in enumerate((1, 4)):
             self.grid.set_share(column, share)
         self.lay_out(self.picture, 58)
+        self.card.add_at_head(self.report)
         self.setFocusProxy(self.axis)
 
 

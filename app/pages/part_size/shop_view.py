@@ -8,11 +8,12 @@ from app.pages.trialcard import advice_card
 from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData
 from app.widgets.shopview import Share, ShopData
-from app.words import shown
+from app.words import Said, shown
 from core.guidance.shopadvice import ShopJudgement
 from core.guidance.splitshop import AxisSplit, Shop
 from core.guidance.verdict import Setting
 from core.part_size.shop_links import links_of
+from core.part_size.shop_split import NO_LOT
 from core.quantity import coverage_factor, rounded_pair
 from core.words import tr
 
@@ -24,27 +25,32 @@ def shop_picture(shop: Shop, found: AxisSplit, picked: tuple[int | None, int | N
     split = found.split
     islands = {("m", i): n for n, island in enumerate(found.islands) for i in island.machines}
     islands |= {("l", j): n for n, island in enumerate(found.islands) for j in island.lots}
+    prior_u, by_prior, lot_by_prior = split.machine_prior_u_ratio, split.machine_by_prior, split.lot_by_prior
     machines = [
-        _share(row.name, np.expm1(split.machine_ratio[i]), split.u_machine_ratio[i], 0.0,
-               split.machine_prior_u_ratio[i],
-               bool(split.machine_by_prior[i]), islands.get(("m", i)), row.id == picked[0])
+        _share(row.name, np.expm1(split.machine_ratio[i]), split.u_machine_ratio[i], 0.0, prior_u[i],
+               bool(by_prior[i]), islands.get(("m", i)), row.id == picked[0])
         for i, row in enumerate(shop.machines)
     ]  # fmt: skip
     lots = [
         _share(row.name, -np.expm1(split.lot_ratio[j]), split.u_lot_ratio[j], -np.expm1(split.prior.lot_ratio[j]),
-               split.prior.lot_u_ratio[j], bool(split.lot_by_prior[j]), islands.get(("l", j)), row.id == picked[1])
+               split.prior.lot_u_ratio[j], bool(lot_by_prior[j]), islands.get(("l", j)), row.id == picked[1])
         for j, row in enumerate(shop.lots)
     ]  # fmt: skip
-    count = len(found.trial_ids)
+    count, apart = len(found.trial_ids), len(found.islands)
+    says = tr("{count} trials of {machines} machines and {lots} lots along {axis}.", count=count,
+              machines=len(machines), lots=len(lots), axis=found.axis.upper())  # fmt: skip
+    if apart > 1:
+        says = tr("{says} They fall into {islands} islands that share no print.", says=says, islands=apart)
+    for share in (*machines, *lots):
+        if share.picked:
+            says = tr("{says} {share}.", says=says, share=Said(share.says))
     return ShopData(
         machines=machines,
         lots=lots,
         links=tuple(links_of(split.seen)),
         machine_label=shown(tr("machine's share {axis}, %", axis=found.axis.upper())),
         lot_label=shown(tr("shrinkage {axis}, %", axis=found.axis.upper())),
-        summary=shown(tr("{count} trials of {machines} machines and {lots} lots along {axis}, in {islands} islands.",
-                         count=count, machines=len(machines), lots=len(lots), axis=found.axis.upper(),
-                         islands=len(found.islands))),
+        summary=shown(says),
         note=shown(tr("Bars: 95 %. Pale: before any print. Dotted ring: mostly that. Lines: who printed what.")),
     )  # fmt: skip
 
@@ -71,16 +77,17 @@ def _percent(value: float, u: float) -> str:
 def shop_rows(shop: Shop, found: AxisSplit) -> list[tuple[str, str, str, str, str]]:
     """Return the table: name, what it is, share with U in percent, X less Y, prints."""
     split, seen = found.split, found.split.seen
+    of_machine = np.bincount(seen.machine, minlength=len(shop.machines))
+    of_lot = np.bincount(seen.lot[seen.lot != NO_LOT], minlength=len(shop.lots))
     rows = []
     for i, machine in enumerate(shop.machines):
         contrast = shop.contrasts.get(i)
         differs = _percent(contrast.value, contrast.u) if contrast else ""
-        prints = int((seen.machine == i).sum())
         text = _percent(np.expm1(split.machine_ratio[i]), split.u_machine_ratio[i])
-        rows.append((machine.name, shown(tr("machine")), text, differs, str(prints)))
+        rows.append((machine.name, shown(tr("machine")), text, differs, str(of_machine[i])))
     for j, lot in enumerate(shop.lots):
         text = _percent(-np.expm1(split.lot_ratio[j]), split.u_lot_ratio[j]).removeprefix("+")
-        rows.append((lot.name, lot.material or shown(tr("lot")), text, "", str(int((seen.lot == j).sum()))))
+        rows.append((lot.name, lot.material or shown(tr("lot")), text, "", str(of_lot[j])))
     return rows
 
 
@@ -88,14 +95,14 @@ def shop_card(judgement: ShopJudgement, why_not: str) -> CardData:
     """Return the card."""
     mind = []
     if any(pair.by_prior for pair in judgement.pairs):
-        mind.append(shown(tr("The machine's share is mostly its drive's tolerance: the prints say little of it yet.")))
+        mind.append(tr("The machine's share is mostly its drive's tolerance: the prints say little of it yet."))
     left = sorted({trial for axis in judgement.shop.axes.values() for trial in axis.left_out})
     if left:
         says = tr(
             "Not counted: trial № {numbers} (no lot, no uncertainty, beyond 3 %, or before a new belt or screw).",
             numbers=", ".join(str(trial) for trial in left[:12]),
         )
-        mind.append(shown(says))
+        mind.append(says)
     proved = [a for a in judgement.advice if a.setting is not Setting.UNDECIDED] or judgement.advice
     untouched = [shown(a.do_not_touch) for a in proved]
     return advice_card(judgement.advice, judgement.estimates(), why_not, mind=mind, untouched=untouched)

@@ -32,7 +32,7 @@ def size_card(
         judgement.advice,
         judgement.estimates(),
         why_not,
-        mind=[shown(check.says) for check in judgement.fit.diagnostics if not check.ok],
+        mind=[check.says for check in judgement.fit.diagnostics if not check.ok],
         further_rows=[*missing, *further_rows],
         untouched=untouched(judgement),
     )

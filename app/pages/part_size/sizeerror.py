@@ -13,6 +13,7 @@ from app.pages.kepttrials import newest_check
 from app.pages.part_size.linkedpairs import LinkedPairs
 from app.pages.part_size.sizeforetold import Foretold, expected_at, foretold
 from app.pages.part_size.sizeform import SizeForm
+from app.pages.part_size.sizeheat import heat_of, heat_rows
 from app.pages.part_size.sizerows import (
     counts,
     expected_readings,
@@ -64,7 +65,7 @@ class SizeErrorPage(TrialPage):
         self._foretold: Foretold = {}
         form = SizeForm(self.picker)
         self.axis = ChoiceField([("x", "X")])
-        self.axis_label = QLabel(self.tr("A&xis shown"))
+        self.axis_label = QLabel(self.tr("Ax&is shown"))
         self.axis_label.setBuddy(self.axis)
         self.axis.setAccessibleName(self.tr("Axis shown"))
         plot = PlotPane(self.tr("No readings yet. Type the first one at the left: it appears here at once."))
@@ -114,15 +115,17 @@ class SizeErrorPage(TrialPage):
         self.plot.set_data(size_plot(result.readings, result.judgement, str(self.axis.value()), left_out(rows)))
         instrument = self.context.instrument
         known = [instrument_row(instrument, result.check)] if instrument else []
-        known += self._flow_held(result.flow)
+        known += [*heat_rows(self.form.heat), *self._flow_held(result.flow)]
         following = next_asked(rows, result.judgement.fit, instrument)
         card = size_card(result.judgement, self.why_not_keep(), known, following)
-        self.card.show_card(kept_card(self.kept_trial) if self.kept_trial else card)
+        kept = self.kept_trial
+        self.card.show_card(kept_card(kept, heat_rows(kept.conditions)) if kept else card)
         advice = self.tr("Stands out from the others: read it again, and one ordinary gauge with it.")
         flagged = zip(result.places, result.judgement.fit.flagged.tolist(), strict=True)
         self.form.model.set_marks({place: advice for place, stands_out in flagged if stands_out})
         now = expected_readings(rows, result.judgement.fit)
-        self.form.model.set_expected(expected_at(rows, self._foretold) | now)
+        if self.form.model.set_expected(expected_at(rows, self._foretold) | now):
+            self.recompute()  # with the readings that are doubtful no longer
 
     def record(self) -> Trial:
         """Return the trial as it stands."""
@@ -146,17 +149,24 @@ class SizeErrorPage(TrialPage):
         self._bound()
         super().load_draft(trial)
 
+    def keep(self) -> None:
+        """Keep the trial with what was in force when it was begun: it may have moved to another machine or lot."""
+        self._bound()
+        super().keep()
+
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show why there is no verdict; what was predicted for this print is expected all the same."""
         super().show_problem(field, row, message)
-        self.form.model.set_expected(expected_at(self.form.model.rows(), self._foretold))
+        if self.form.model.set_expected(expected_at(self.form.model.rows(), self._foretold)):
+            self.recompute()
 
     def _bound(self) -> None:
-        """Look up what was predicted, and tell the form what fits the picked machine; its travel may suit no piece."""
+        """Look up what was predicted, and tell the form what is in force and what fits the picked machine, if any."""
         from core.guidance.pieceplan import bounds_of
 
         try:
             self._foretold = foretold(self.context)
+            self.form.heat = heat_of(self.context, self.draft)
         except StoreError:
             self._foretold = {}  # keeping will say what is wrong with the store
         try:
@@ -178,9 +188,10 @@ class SizeErrorPage(TrialPage):
     def _flow_held(self, number: int | None) -> list[tuple[str, str, str]]:
         """Say what the flow trial behind this print holds for."""
         from app.pages.part_size.keptbeside import flow_row
+        from core.guidance.printedat import nozzle_of
 
         try:
-            return [] if number is None else [flow_row(self.context, number)]
+            return [] if number is None else [flow_row(self.context, number, nozzle_of(self.form.heat))]
         except StoreError:
             return []  # only a row is lost; keeping will say what is wrong with the store
 

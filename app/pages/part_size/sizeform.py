@@ -36,12 +36,14 @@ class SizeForm(TrialForm):
 
     Attributes:
         bounds: of the machine, for the piece that is planned next; a trial keeps those its piece was planned with.
+        heat: temperatures in force when the readings were begun; a trial keeps them.
     """
 
     def __init__(self, picker: TrialPicker) -> None:
         self.sketch = PieceSketch(inch=inches_for("sizeerror"))
         super().__init__(columns(), picker, above_entry=self.sketch)
         self.bounds = Bounds()
+        self.heat: dict[str, float] = {}
         self._planned: PrintSet | None = None
         self._planned_for = Bounds()
         self.piece = ChoiceField(self._pieces())
@@ -69,9 +71,9 @@ class SizeForm(TrialForm):
         self.show_rows(self._rows())
 
     def conditions(self) -> dict[str, Any]:
-        """Return the settings, with the bounds that the piece was planned for."""
+        """Return the settings, with the bounds that the piece was planned for and the temperatures in force."""
         bounds = {"piece_bounds": asdict(self._planned_for)} if self._planned is not None else {}
-        return {**super().conditions(), **bounds}
+        return {**super().conditions(), **bounds, **self.heat}
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
         """Show stored settings; readings without a piece are lengths of their own."""

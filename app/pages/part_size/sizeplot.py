@@ -7,7 +7,7 @@ lost motion.
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -16,15 +16,15 @@ from numpy.typing import NDArray
 from app.pages.part_size.sizerows import LeftOut
 from app.units import hold
 from app.widgets.fields import number_text
-from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, WarningCurve
+from app.widgets.plotdata import FitCurve, Ground, PlotData, PointSeries, Tips, WarningCurve
 from app.words import shown
 from core.errors import InputError
 from core.guidance.findings import tolerances_at
 from core.guidance.sizetrial import SizeJudgement, SizeReadings
+from core.measuring.rownames import row_words
 from core.measuring.tolerance import CLASSES
 from core.part_size.features import FEATURES, FeatureKind, kind_words
 from core.part_size.forecast import small_piece_curve
-from core.pieces.gaugenames import gauge_words
 from core.quantity import coverage_factor, value_text
 from core.words import tr
 
@@ -65,34 +65,35 @@ def size_plot(
     """Return the picture of one axis of a judged trial, excluded readings hollow."""
     mine = np.array([a == axis for a in readings.axis])
     nominal = np.asarray(readings.nominal_mm, dtype=float)
-    x = _span(nominal[mine], travel=FeatureKind.TRAVEL in _kinds(readings, mine))
-    families = [f for f in _FAMILIES if any(k in f.kinds for k in _kinds(readings, mine))]
-    points = tuple(_points(f, readings, judgement, mine) for f in families)
+    present = {FeatureKind(kind) for kind, use in zip(readings.kind, mine.tolist(), strict=True) if use}
+    travel = FeatureKind.TRAVEL in present
+    x = _span(nominal[mine], travel=travel)
+    families = [f for f in _FAMILIES if present.intersection(f.kinds)]
+    points = tuple(_points(f, readings, judgement, mine, present) for f in families)
     points += tuple(_hollow(out) for out in left_out if out.axis == axis)
-    curves = tuple(c for f in families if (c := _curve(f, readings, judgement, axis, mine, x)) is not None)
+    curves = tuple(c for f in families if (c := _curve(f, judgement, axis, present, x)) is not None)
     return PlotData(
         points=points,
         curves=curves,
         warning_curve=_warning(readings, judgement, axis, mine, x),
-        ground=None if FeatureKind.TRAVEL in _kinds(readings, mine) else _ground(readings, x),
-        x_label=hold(shown(tr("commanded position, mm")))
-        if FeatureKind.TRAVEL in _kinds(readings, mine)
-        else shown(tr("nominal length, mm")),
+        ground=None if travel else _ground(readings, x),
+        x_label=hold(shown(tr("commanded position, mm"))) if travel else shown(tr("nominal length, mm")),
         y_label=shown(tr("measured − nominal, mm")),
         title=shown(tr("Error against length")),
-        ring_label=shown(tr("closed outline")) if _both_ways(readings, mine) else "",
+        ring_label=shown(tr("closed outline")) if _both_ways(present) else "",
         flag_label=shown(tr("stands out")),
         summary=_summary(judgement, axis, int(mine.sum())),
     )
 
 
-def _points(family: _Family, readings: SizeReadings, judgement: SizeJudgement, mine: NDArray[np.bool_]) -> PointSeries:
+def _points(
+    family: _Family, readings: SizeReadings, judgement: SizeJudgement, mine: NDArray[np.bool_],
+    present: Collection[FeatureKind],
+) -> PointSeries:
     fit = judgement.fit
-    use = mine & np.array([k in family.kinds for k in readings.kind])
-    rows = np.flatnonzero(use)
+    rows = np.flatnonzero(mine & np.isin(np.array(readings.kind), family.kinds))
     scatter = fit.scattered
     U = coverage_factor(scatter.dof) * math.sqrt(scatter.next_mm2) if math.isfinite(scatter.next_mm2) else 0.0
-    present = set(_kinds(readings, use))
     return PointSeries(
         name=shown(kind_words(next(kind for kind in family.line if kind in present))),
         x=np.asarray(readings.nominal_mm, dtype=float)[rows],
@@ -101,7 +102,7 @@ def _points(family: _Family, readings: SizeReadings, judgement: SizeJudgement, m
         symbol=family.symbol,
         role=family.role,
         ringed=np.isin(np.array(readings.kind)[rows], _RINGED),
-        tips=tuple(_tip(readings, judgement, int(i)) for i in rows),
+        tips=Tips(rows.size, lambda place: _tip(readings, judgement, int(rows[place]))),
         flagged=fit.flagged[rows],
     )
 
@@ -123,7 +124,7 @@ def _tip(readings: SizeReadings, judgement: SizeJudgement, row: int) -> str:
     return shown(
         tr(
             "{name}: nominal {nominal} mm, read {reading} mm, error {error} mm, off the line by {rest} mm",
-            name=gauge_words(readings.feature[row]) or kind_words(FeatureKind(readings.kind[row])),
+            name=row_words(readings.feature[row]) or kind_words(FeatureKind(readings.kind[row])),
             nominal=number_text(readings.nominal_mm[row]),
             reading=number_text(readings.measured_mm[row]),
             error=number_text(float(judgement.fit.reading_error_mm[row]), 3),
@@ -133,9 +134,8 @@ def _tip(readings: SizeReadings, judgement: SizeJudgement, row: int) -> str:
 
 
 def _curve(
-    family: _Family, readings: SizeReadings, judgement: SizeJudgement, axis: str, mine: NDArray[np.bool_], x: Floats
+    family: _Family, judgement: SizeJudgement, axis: str, present: Collection[FeatureKind], x: Floats
 ) -> FitCurve | None:
-    present = set(_kinds(readings, mine))
     for kind in (k for k in family.line if k in present):
         band = judgement.fit.band(axis, kind, x)
         if band is not None:
@@ -168,10 +168,11 @@ def _warning(
     readings: SizeReadings, judgement: SizeJudgement, axis: str, mine: NDArray[np.bool_], x: Floats
 ) -> WarningCurve | None:
     """Draw what correcting the steps from the shortest length would do to all the others."""
+    told = {kind for kind in set(readings.kind) if FEATURES[FeatureKind(kind)].k > 0}
     own = [
         (L, k)
-        for L, k, use in zip(readings.nominal_mm, readings.kind, mine, strict=True)
-        if use and L > 0 and FEATURES[FeatureKind(k)].k > 0
+        for L, k, use in zip(readings.nominal_mm, readings.kind, mine.tolist(), strict=True)
+        if use and L > 0 and k in told
     ]
     if not own:
         return None
@@ -203,16 +204,12 @@ def _span(lengths: Floats, travel: bool) -> Floats:
     return np.linspace(min(1.0, low), high * 1.1, _STEPS)
 
 
-def _kinds(readings: SizeReadings, mine: NDArray[np.bool_]) -> list[FeatureKind]:
-    return [FeatureKind(k) for k, use in zip(readings.kind, mine, strict=True) if use]
-
-
-def _both_ways(readings: SizeReadings, mine: NDArray[np.bool_]) -> bool:
-    kinds = _kinds(readings, mine)
+def _both_ways(kinds: Collection[FeatureKind]) -> bool:
     return any(k in _RINGED for k in kinds) and any(FEATURES[k].r == 0 and not FEATURES[k].constant for k in kinds)
 
 
 def _summary(judgement: SizeJudgement, axis: str, count: int) -> str:
     scale = judgement.fit.estimate(f"scale_{axis}")
     slope = value_text(scale) if scale else shown(tr("not told yet"))
-    return shown(tr("{count} readings along {axis}; scale error {slope}.", count=count, axis=axis.upper(), slope=slope))
+    says = tr("Readings along {axis}: {count}; scale error {slope}.", count=count, axis=axis.upper(), slope=slope)
+    return shown(says)

@@ -12,27 +12,17 @@ from app.jobs import Step
 from app.pages.base import Page
 from app.theme import STEP_PX
 from app.units import choose_unit
-from app.waitrow import WaitRow
+from app.waitrow import WaitRow, is_large
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.labels import heading
 from app.widgets.picturepane import PicturePane
-from app.widgets.plaintable import PlainTable
+from app.widgets.plaintable import PlainTable, framed
 from app.widgets.plotpane import PlotPane
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
 
-MANY_TRIALS = 2000  # in a shop; below that a page has its answer at once
 Work = Callable[[Step], Any]
-
-
-def at_once(_part: float) -> None:
-    """Take the step of a work that nobody waits for."""
-
-
-def is_large(context: Context) -> bool:
-    """Tell whether all that is kept takes longer to read than a person likes to wait."""
-    return context.store.last_trial_id() > MANY_TRIALS
 
 
 class StoredPage(Page):
@@ -118,7 +108,7 @@ class StoredPage(Page):
         """
         column, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
         column.addWidget(picture, 3)
-        column.addWidget(self.table, 2)
+        column.addWidget(framed(self.table), 2)
         across.addLayout(column, left)
         across.addWidget(self.card, 100 - left)
         down.addWidget(heading(self.title))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 from typing import TYPE_CHECKING, ClassVar, NamedTuple
 
 from PySide6.QtCore import QSignalBlocker
@@ -63,6 +64,7 @@ class WhosePage(StoredPage):
         self.card = ResultCard(self.tr("Before a change"))
         self.linked = LinkedPairs(self.card, context)
         self._advised_for: int | None = None
+        self._advised: Changes | None = None
         self._listed: ShopValue | None = None
         self._lay_out()
         self.trial.changed.connect(self.recompute)
@@ -77,7 +79,7 @@ class WhosePage(StoredPage):
     # The four methods of a page
 
     def read(self) -> Asked:
-        """Return the chosen trial, the parts and the change; a trial chosen anew brings the advised change.
+        """Return the chosen trial, the parts and the change; a trial brings what was tried on it, else what it advises.
 
         Raises:
             InputError: field `value` where there is no kept trial; a field's own for its number.
@@ -94,12 +96,19 @@ class WhosePage(StoredPage):
         with QSignalBlocker(self.trial):
             self.trial.set_choices(choices(trials))
         if not trials:
-            raise InputError("value", self.tr("Choose a machine and a lot above that a size trial is kept of."))
+            says = self.tr(
+                "Choose a machine and a lot above; of the two a size trial must be kept, on the page Size error."
+            )
+            raise InputError("value", says)
         trial = store.trial(int(self.trial.value() or 0))
         if trial.id != self._advised_for:
             self._advise(trial)
         factors = {"x": float(self.factor_x.value() or 1.0), "y": float(self.factor_y.value() or 1.0)}
         changes = Changes(float(self.offset_mm.value() or 0.0), factors)
+        if changes != self._advised:
+            self.context.tried[trial.id or 0] = changes
+        else:
+            self.context.tried.pop(trial.id or 0, None)
         tolerance = trial.conditions.get("tolerance", "m")
         return Asked(trial, self.context.instrument, parts, changes, tolerance, self.linked.now())
 
@@ -139,7 +148,10 @@ class WhosePage(StoredPage):
 
     def keep(self) -> None:
         """Say that there is nothing to keep here."""
-        text = self.tr("Nothing is kept here; lock a prediction on the page Prediction, then make the change.")
+        text = self.tr(
+            "Nothing is kept here; lock a prediction on the page Prediction, which begins with what you tried here, "
+            "then make the change."
+        )
         self.context.say(text, Level.INFO)
 
     def show_no_picture(self) -> None:
@@ -147,15 +159,18 @@ class WhosePage(StoredPage):
         self.picture.show_nothing()
 
     def _advise(self, trial: Trial) -> None:
-        """Type in the change that this trial advises."""
+        """Type in the change that was tried on this trial, else the one that it advises."""
         from core.guidance.keptfit import fit_of
         from core.guidance.whosejudge import advised_changes
 
         self._advised_for = trial.id
         advised = advised_changes(fit_of(trial, self.context.instrument))
-        self.offset_mm.set_value(round(advised.offset_mm, 3))
+        factors = {axis: round(advised.factor_ratio.get(axis, 1.0), 5) for axis in "xy"}
+        self._advised = replace(advised, offset_mm=round(advised.offset_mm, 3), factor_ratio=factors)
+        shown_first = self.context.tried.get(trial.id or 0, self._advised)
+        self.offset_mm.set_value(shown_first.offset_mm)
         for field, axis in ((self.factor_x, "x"), (self.factor_y, "y")):
-            field.set_value(round(advised.factor_ratio.get(axis, 1.0), 5))
+            field.set_value(shown_first.factor_ratio[axis])
 
     def _show_parts(self, parts: tuple[Part, ...]) -> None:
         from core.guidance.ownparts import parts_text

@@ -26,7 +26,7 @@ def whose_bars(judged: WhoseJudgement) -> BarsData:
         parts = shares.value_mm[row].tolist()
         name = shown(
             tr("{kind} {axis} {length}", kind=kind_words(shares.kinds[row]), axis=shares.axes[row].upper(),
-               length=_bare(float(shares.nominal_mm[row])))
+               length=_length(float(shares.nominal_mm[row])))
         )  # fmt: skip
         told = ", ".join(
             local_text(f"{cause} {rounded_pair(part, k * float(shares.u_mm[row, place]))[0]} ± "
@@ -38,14 +38,15 @@ def whose_bars(judged: WhoseJudgement) -> BarsData:
     return BarsData(
         causes,
         bars,
-        shown(tr("{count} features shared out among {causes} causes.", count=len(bars), causes=len(causes))),
+        shown(tr("Features: {count}, causes: {causes}. Largest error, {largest}.", count=len(bars),
+                 causes=len(causes), largest=Said(bars[0].says))),
         shown(tr("Upright mark: the whole error, with U of what is explained. Empty: unexplained.")),
     )
 
 
-def _bare(length_mm: float) -> str:
-    """Return a length without its unit, in the unit that is shown."""
-    return local_text(inch_digits(length_mm)) if inches_for("whose") else number_text(length_mm)
+def _length(length_mm: float) -> str:
+    """Return a length in the unit that is shown."""
+    return f"{local_text(inch_digits(length_mm))} in" if inches_for("whose") else f"{number_text(length_mm)} mm"
 
 
 def whose_rows(judged: WhoseJudgement) -> list[tuple[str, ...]]:
@@ -107,16 +108,18 @@ def _moves(judged: WhoseJudgement) -> list[Paragraph]:
               part=part, before=before, after=after, U=U)  # fmt: skip
     paragraphs = [Paragraph(shown(tr("Advised")), shown(says))]
     for name, move in judged.wrong:
+        other, U_other = rounded_pair(*move.unshrunk_mm)
         says = tr(
             "With {name} (steps × {factor:.5f}) {part} would go from {before} ± {U} mm to {after} ± {U} mm; of a "
-            "filament that does not shrink it would then be {other} mm off.",
+            "filament that does not shrink it would then be {other} ± {U_other} mm off.",
             name=name,
             factor=move.factor,
             part=part,
             before=before,
             after=rounded_pair(move.after_mm, float(judged.advised.U_mm[0]))[0],
             U=U,
-            other=f"{(move.factor - 1.0) * move.at_length_mm:+.2f}".replace("-", "−"),
+            other=other,
+            U_other=U_other,
         )
         paragraphs.append(Paragraph(shown(tr("A wrong move")), shown(says), "warning"))
     return paragraphs

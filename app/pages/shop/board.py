@@ -1,26 +1,27 @@
 """The page *Board*: all machines at a glance; Enter on one picks it and opens its walk.
 
-The records are read at once, from indexes alone; the walks are worked out some at a time between two looks at the
-keyboard, those in sight first, so that a thousand machines do not hold the window up.
+The records are read from indexes alone; then the walks are worked out, those in sight first.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from time import monotonic
 from typing import TYPE_CHECKING, Any, ClassVar
 
-from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QTimer
+from PySide6.QtCore import QModelIndex, QPersistentModelIndex
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.firststart import FirstStart
+from app.helptopics import FIRST_STEPS
 from app.options import OPEN
 from app.pages.base import Page
 from app.pages.shop.boardmodel import BoardFilter, BoardModel, BoardRow
 from app.pages.shop.boardreader import Board, read_board
 from app.pages.shop.boardtable import BoardTable
+from app.pages.shop.boardwork import BoardWork
 from app.theme import STEP_PX
+from app.waitrow import is_large
 from app.widgets.fields import ChoiceField
 from app.widgets.labels import heading
 from app.words import shown
@@ -29,8 +30,6 @@ from core.records.rows import Trial
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QHideEvent
-
-_SLICE_S = 0.03  # at a time, then the window may breathe
 
 
 class BoardPage(Page):
@@ -47,12 +46,13 @@ class BoardPage(Page):
         self.sight = BoardFilter(self.model, self)
         self.table = BoardTable(self.sight)
         self.start = FirstStart()
-        self._board: Board | None = None
-        self._work: Iterator[int] = iter(())
-        self._timer = QTimer(self)
-        self._timer.setInterval(0)
+        self.work = BoardWork(context, self)
         self._lay_out()
-        self._timer.timeout.connect(self._work_on)
+        self.work.was_read.connect(self.show_result)
+        self.work.worked_out.connect(self.model.tell_changed)
+        self.work.ended.connect(self._choose)
+        self.work.stopped.connect(self._say_stopped)
+        self.work.failed.connect(self._say_failed)
         self.finder.textChanged.connect(self._choose)
         self.finder.returnPressed.connect(self.table.setFocus)
         self.wanted.changed.connect(self._choose)
@@ -60,7 +60,7 @@ class BoardPage(Page):
         self.open_button.clicked.connect(self._open_chosen)
         self.start.add.clicked.connect(self._add_machine)
         self.start.demo.clicked.connect(self._try_demo)
-        self.start.steps.clicked.connect(context.first_steps_asked)
+        self.start.steps.clicked.connect(self._show_first_steps)
         self.start.help.clicked.connect(context.help_asked)
         for changed in (context.kept, context.logged, context.machines_changed):
             changed.connect(self._answer_context)
@@ -76,12 +76,10 @@ class BoardPage(Page):
 
     def show_result(self, result: Board) -> None:
         """Show the machines; what they want follows."""
-        self._board = result
         self._show_start(not result.machines)
         self.model.show_rows([BoardRow(machine, result.lot_name(machine.id)) for machine in result.machines])
         self.count.setText(self._counted())
-        self._work = self._work_out(result)
-        self._timer.start()
+        self.work.work_out(self._work_out(result), 2 * len(result.machines))
 
     def record(self) -> Trial:
         """Return an empty trial: a board keeps nothing."""
@@ -104,32 +102,33 @@ class BoardPage(Page):
         """Look at all machines anew."""
         self.recompute()
 
+    def recompute(self) -> None:
+        """Look at all machines; those of a large shop are read beside the window, and those of before stay in sight."""
+        try:
+            if is_large(self.context):
+                self.work.read()
+            else:
+                super().recompute()
+        except StoreError as error:
+            self._say_failed(error)
+
     def hideEvent(self, event: QHideEvent) -> None:
         """Rest while nobody looks."""
         super().hideEvent(event)
-        self._timer.stop()
+        self.work.rest()
 
     def is_complete(self) -> bool:
         """Return whether every machine is worked out."""
-        return not self._timer.isActive()
+        return not self.work.is_busy()
 
     # What follows from them
 
-    def _work_on(self) -> None:
-        """Work rows out until the slice of time is over."""
-        until, done = monotonic() + _SLICE_S, []
-        try:
-            while monotonic() < until and (row := next(self._work, None)) is not None:
-                done.append(row)
-        except StoreError as error:
-            self._timer.stop()
-            self.context.say(shown(error.message), Level.ERROR)
-            return
-        if done:
-            self.model.tell_changed(min(done), max(done))
-        else:
-            self._timer.stop()
-            self._choose()
+    def _say_failed(self, error: StoreError) -> None:
+        self.context.say(shown(error.message), Level.ERROR)
+
+    def _say_stopped(self) -> None:
+        self._choose()
+        self.context.say(self.tr("Stopped. Go to another page and come back, and it is read anew."), Level.WARNING)
 
     def _work_out(self, board: Board) -> Iterator[int]:
         """Work out the walks, those in sight first, then promises and drifts."""
@@ -175,6 +174,9 @@ class BoardPage(Page):
             self.context.select_lot(row.line.lot_id)
         self.context.page_asked.emit("walk")
 
+    def _show_first_steps(self) -> None:
+        self.context.help_topic_asked.emit(FIRST_STEPS.key)
+
     def _add_machine(self) -> None:
         self.context.select_machine(None)
         self.context.page_asked.emit("drive")
@@ -216,6 +218,8 @@ class BoardPage(Page):
         inside = QVBoxLayout(card)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.table)
+        inside.addWidget(self.work.bar)
+        self.work.bar.setContentsMargins(STEP_PX, 0, STEP_PX, STEP_PX // 2)
         above = QHBoxLayout()
         above.setSpacing(2 * STEP_PX)
         above.addWidget(heading(self.title))

@@ -5,8 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 from app.context import Context
+from app.jobs import Step, at_once
+from app.units import inches_for
 from app.walkreader import read_checks
-from app.words import local_numbers, shown
+from app.words import in_inch, local_numbers, shown
 from core.guidance.board import BoardLine, board_line, loaded_lots, serials_by_machine
 from core.guidance.logentries import estimate_text
 from core.guidance.walk import walk_state
@@ -54,7 +56,10 @@ class Board:
             return ""
         kept = context.store.trial(line.promise_id).estimates
         promised = [estimate for estimate in kept if estimate.name.startswith("promise_")]
-        return local_numbers(estimate_text(promised[0])) if promised else ""
+        if not promised:
+            return ""
+        text = local_numbers(estimate_text(promised[0]))
+        return in_inch(text) if inches_for("promise") else text
 
     def drift(self, context: Context, machine: Machine) -> tuple[str, bool]:
         """Return what the charts of a machine say, and whether it is a signal; nothing where they have no limits."""
@@ -74,20 +79,22 @@ class Board:
         return (shown(tr("quiet")), False) if judged else ("", False)
 
 
-def read_board(context: Context) -> Board:
-    """Read what the board rests on.
+def read_board(context: Context, step: Step = at_once) -> Board:
+    """Read what the board rests on; `step` is told the part done and may end the reading.
 
     Raises:
         StoreError: the database cannot be read.
     """
     store = context.store
     newest = store.newest_kept()
+    step(0.3)
     loaded = loaded_lots(newest)
     plan = shop_plan()
     of_lots = {subject for kind in plan.results.values() if kind.scope is Scope.LOT for subject in kind.subjects}
     wanted = serials_by_machine(newest, loaded, of_lots)
     by_serial = {trial.serial: trial for trial in store.in_use({serial for some in wanted.values() for serial in some})}
     by_id = {trial.id: trial for trial in by_serial.values()}
+    step(0.6)
     board = Board(
         store.machines(),
         {lot.id or 0: lot.name for lot in store.lots()},
@@ -95,6 +102,7 @@ def read_board(context: Context) -> Board:
         {number: _with_used(serials, by_serial, by_id) for number, serials in wanted.items()},
         checks=read_checks(store),
     )
+    step(0.8)
     for event in store.events():
         if event.machine_id is None:
             board.of_all.append(event)

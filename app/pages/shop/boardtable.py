@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFont, QFontMetrics
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from app.pages.shop.boardmodel import DOUBT, DRIFT, LOT, NAME, NEXT, PROMISE, STALE, VERIFIED, BoardFilter
+from app.units import inches_for
 
 _WIDTHS = {NAME: 100, LOT: 76, NEXT: 156, VERIFIED: 92, PROMISE: 90, DRIFT: 90}
+_PROMISED, _PROMISED_INCH = "±0.000 ± 0.000 mm", "±0.00000 ± 0.00000 in"  # a number is never cut, as words may be
 _ROW_PX = 27
 _BESIDE_HEAD_PX = 14
+_BESIDE_WORDS_PX = 4
 _LEAST_PX = 776  # all columns in the smallest window
 
 
@@ -32,13 +35,39 @@ class BoardTable(QTableView):
         self.verticalHeader().setDefaultSectionSize(_ROW_PX)
         heads = self.horizontalHeader()
         heads.setHighlightSections(False)
+        heads.setResizeContentsPrecision(0)  # of a large shop only the lines in sight are measured
         heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in (STALE, DOUBT):
             heads.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
         widths = {column: max(width, self._head_px(column)) for column, width in _WIDTHS.items()}
+        promised = _PROMISED_INCH if inches_for("promise") else _PROMISED
+        widths[PROMISE] = max(widths[PROMISE], self.fontMetrics().horizontalAdvance(promised))
         stretched = 2 * max(self._head_px(column) for column in (STALE, DOUBT))
         over = sum(widths.values()) + stretched - _LEAST_PX  # what is too wide for the smallest window
         widths[NEXT] = max(widths[NEXT] - max(over, 0), self._head_px(NEXT))
+        self._widths = widths
+        for told in (sight.dataChanged, sight.modelReset, sight.layoutChanged):
+            told.connect(self._fit_next)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give what is to be done the room that nothing else needs."""
+        super().resizeEvent(event)
+        self._fit_next()
+
+    def _fit_next(self) -> None:
+        """Make what is to be done readable whole, where names, lots and days leave room for it."""
+        heads = self.horizontalHeader()
+        stretched = 2 * max(self._head_px(column) for column in (STALE, DOUBT))
+        widths, wanted = dict(self._widths), self.sizeHintForColumn(NEXT) + _BESIDE_WORDS_PX
+        lacking = wanted + sum(widths.values()) - widths[NEXT] + stretched - self.viewport().width()
+        for column in (VERIFIED, LOT, NAME):
+            sorts = heads.sortIndicatorSection() == column
+            head = heads.sectionSizeHint(column) if sorts else self._head_px(column)
+            needed = max(self.sizeHintForColumn(column) + _BESIDE_WORDS_PX, head)
+            given = min(max(lacking, 0), max(widths[column] - needed, 0))
+            widths[column] -= given
+            lacking -= given
+        widths[NEXT] = max(widths[NEXT], wanted - max(lacking, 0))
         for column, width in widths.items():
             heads.resizeSection(column, width)
 

@@ -19,8 +19,16 @@ class CopiesCard(Card):
     chosen = Signal(object)
     restored = Signal(object)
 
-    def __init__(self, is_demo: bool = False, parent: QWidget | None = None) -> None:
+    def __init__(self, is_demo: bool = False, parent: QWidget | None = None, *, on_server: bool = False) -> None:
         super().__init__(parent)
+        self._of_server = (
+            self.tr(
+                "Each day when the program starts, what the server holds is copied into a file on this computer. That "
+                "is no substitute for a backup of the server itself: ask whoever looks after it."
+            )
+            if on_server
+            else ""
+        )
         self._none_yet = (
             self.tr("No copy yet. Of the demo shop one is made only when you ask for it.")
             if is_demo
@@ -70,7 +78,8 @@ class CopiesCard(Card):
                 for each in backups
             ]
         )
-        self.folder.setText(self.tr("In {folder}").format(folder=folder) if backups else self._none_yet)
+        lie = self.tr("In {folder}").format(folder=folder) if backups else "" if self._of_server else self._none_yet
+        self.folder.setText("\n".join(says for says in (lie, self._of_server) if says))
         self.show_preview("")
         self._leave()
 

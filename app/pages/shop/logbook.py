@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from pathlib import Path
 from typing import Any, ClassVar
 
 from PySide6.QtWidgets import QFileDialog, QVBoxLayout, QWidget
@@ -10,7 +11,7 @@ from app.authors import sign_as
 from app.context import Context, Level
 from app.pages.base import Page
 from app.pages.shop.decisionpane import DecisionDesk, DecisionPane
-from app.pages.shop.logdoing import add_note, attach_picture, let_go, may_go
+from app.pages.shop.logdoing import add_note, attach_picture, let_go, may_go, write_report
 from app.pages.shop.logpane import LogPane
 from app.pages.shop.logreader import Log, read_entry, read_log
 from app.pages.shop.logtext import entry_card
@@ -38,7 +39,7 @@ class LogbookPage(Page):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Logbook")
-        self.log, self.settings_pane = LogPane(self.title), SettingsPane()
+        self.log, self.settings_pane = LogPane(self.title, self._write_report), SettingsPane()
         self.tabs, self.parts = Tabs(self.tr("Log or settings")), Parts()
         self.desk = SettingsDesk(context, self.settings_pane)
         self.decision_pane = DecisionPane()
@@ -191,6 +192,10 @@ class LogbookPage(Page):
             return
         self._after(entry, self.tr("Picture attached."))
 
+    def _write_report(self, _kind: str, path: Path) -> bool:
+        """Write the report of the trial in sight; the button says whether it could."""
+        return self._entry is not None and write_report(self.context, self._entry, path)
+
     def _sign(self) -> None:
         sign_as(self.context, self.log.author.text())
 
@@ -203,6 +208,7 @@ class LogbookPage(Page):
         self.context.trial_asked.connect(self._show_trial)
         self.log.entry_chosen.connect(self._show_chosen)
         self.log.author.editingFinished.connect(self._sign)
+        self.log.card.report.said.connect(self.context.notice)
         self.log.card.gone_asked.connect(self._let_go)
         self.log.card.note_asked.connect(self._add_note)
         self.log.card.picture_asked.connect(self._ask_for_picture)

@@ -12,6 +12,7 @@ from app.pages.shop.photos import picture_of
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import TextField
+from app.widgets.reportbutton import ReportButton, Write
 from app.widgets.resultcard import CardData, ResultCard
 from core.guidance.logentries import Entry, EntryKind
 from core.records.rows import Attachment, Event, Trial
@@ -20,13 +21,13 @@ _SMALL, _LARGE = QSize(96, 72), QSize(900, 640)
 
 
 class EntryCard(QFrame):
-    """Shows an entry; the buttons say what is wanted, the page does it."""
+    """Shows an entry; the buttons say what is wanted, the page does it, and `write` the report of a kept trial."""
 
     gone_asked = Signal()
     note_asked = Signal()
     picture_asked = Signal()
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, write: Write, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
         nothing = self.tr(
@@ -35,6 +36,8 @@ class EntryCard(QFrame):
         self.text = ResultCard(self.tr("Entry"), nothing)
         self.text.setObjectName("")  # stands inside a card already
         self.text.keep_button.hide()
+        self.report = ReportButton(write, self.tr("&Report"), one_trial=True)
+        self.text.add_at_head(self.report)
         self.pictures, self._shown = QListView(), QStandardItemModel(self)
         self.form = FieldGrid(1)
         self.form.add("note", self.tr("Wor&ds: the reason, or a note to add"), TextField())
@@ -74,6 +77,7 @@ class EntryCard(QFrame):
         self.pictures.setVisible(bool(attached))
         for part in (self.form, self.gone, self.note_button, self.picture_button):
             part.setVisible(entry is not None)
+        self.report.setVisible(entry is not None and entry.kind is EntryKind.TRIAL)
         if entry is not None:
             names = {
                 EntryKind.TRIAL: self.tr("&Withdraw it"),
@@ -93,7 +97,9 @@ class EntryCard(QFrame):
 
     def _show_large(self) -> None:
         """Show a picture as large as the window allows; a click or a key closes it."""
-        content = self._contents.get(self.pictures.currentIndex().data(Qt.ItemDataRole.UserRole), b"")
+        picked = self.pictures.currentIndex()
+        content = self._contents.get(picked.data(Qt.ItemDataRole.UserRole), b"")
+        self._large.setAccessibleName(str(picked.data()))
         room = self.window().size() - QSize(8 * STEP_PX, 8 * STEP_PX)
         self._large.setPixmap(picture_of(content, room.boundedTo(_LARGE)))
         self._large.setWindowFlags(Qt.WindowType.Popup)

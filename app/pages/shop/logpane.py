@@ -20,6 +20,7 @@ from app.pages.shop.logmodel import WHAT, WHEN, WHERE, WHO, LogModel
 from app.pages.shop.logreader import MOST_TRIALS, Log
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField
+from app.widgets.reportbutton import Write
 from core.guidance.logentries import Entry, EntryKind
 from core.records.rows import Lot, Machine
 
@@ -28,16 +29,16 @@ _WIDTHS = {WHEN: 116, WHERE: 90, WHO: 50}
 
 
 class LogPane(QWidget):
-    """`choice_changed` asks for other entries, `entry_chosen` follows a choice among those in sight."""
+    """`choice_changed` asks for other entries, `entry_chosen` follows a choice; `write` writes a trial's report."""
 
     choice_changed = Signal()
     entry_chosen = Signal()
 
-    def __init__(self, title: str, parent: QWidget | None = None) -> None:
+    def __init__(self, title: str, write: Write, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.whose, self.kind = ChoiceField(), ChoiceField()
         self.finder, self.author, self.count = QLineEdit(), QLineEdit(), QLabel()
-        self.model, self.table, self.card = LogModel(self), QTableView(), EntryCard()
+        self.model, self.table, self.card = LogModel(self), QTableView(), EntryCard(write)
         self._heading = QLabel(title)
         self._lay_out()
         self.whose.changed.connect(self.choice_changed)
@@ -147,7 +148,7 @@ class LogPane(QWidget):
             field.setMaximumWidth(180)
         self.finder.setPlaceholderText(self.tr("find in the log"))
         self.finder.setAccessibleName(self.tr("Find in the log"))
-        self.author.setPlaceholderText(self.tr("your name, asked once"))
+        self.author.setPlaceholderText(self.tr("your name"))
         self.author.setAccessibleName(self.tr("Who is at work here"))
         self.author.setMaximumWidth(170)
 

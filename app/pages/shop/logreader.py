@@ -5,14 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from app.context import Context
-from app.pages import PAGES
 from app.pages.shop.logdoing import pictures_of
-from core.guidance.changes import Change, judge_changes, wrong_base
+from app.pages.subjecttitles import subject_titles
+from core.guidance.attribution import Change, judge_changes
+from core.guidance.changes import wrong_base
 from core.guidance.logentries import Entry, Moved, compare_trials, log_entries
 from core.records.rows import Attachment, Lot, Machine, SettingInForce, Trial, TrialState
 
 MOST_TRIALS = 1000  # in sight; older ones are found by machine or lot
-_SUBJECT_PAGES = {"verification": "prediction", "drying": "lots", "instrument": "instruments"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,11 +38,12 @@ def read_log(context: Context, machine: Machine | None, lot: Lot | None) -> Log:
     if machine_id is None and lot_id is not None:
         settings = tuple(setting for setting in settings if setting.lot_id == lot_id)
     events = store.events(machine_id=machine_id, lot_id=lot_id)
-    serials = {trial.id: trial.serial for trial in trials if trial.id is not None and trial.serial is not None}
+    # What tells changes of the machine as such apart need not be of the lot.
+    telling = trials if None in (machine_id, lot_id) else store.trials(machine_id=machine_id, limit=MOST_TRIALS)
     by_machine: dict[int, list[Change]] = {}
     for number in {setting.machine_id for setting in settings}:
         own = [setting for setting in settings if setting.machine_id == number]
-        by_machine[number] = list(judge_changes(own, serials))
+        by_machine[number] = list(judge_changes(own, telling))
     return Log(
         log_entries(trials, settings, events, subject_titles()),
         {change.setting.id or 0: change for changes in by_machine.values() for change in changes},
@@ -74,12 +75,6 @@ def read_entry(context: Context, entry: Entry, changes: dict[int, Change]) -> Kn
     attached = pictures_of(context, entry)
     contents = {found.id or 0: context.store.attachment_content(found.id or 0) for found in attached}
     return KnownOfEntry(before, moved, based_on(context, entry, changes), attached, contents)
-
-
-def subject_titles() -> dict[str, str]:
-    """Return the title of each subject's page."""
-    titles = {entry.key: entry.shown_title() for entry in PAGES}
-    return titles | {subject: titles[key] for subject, key in _SUBJECT_PAGES.items() if key in titles}
 
 
 def trial_before(context: Context, trial: Trial) -> Trial | None:

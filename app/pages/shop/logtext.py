@@ -7,14 +7,17 @@ from collections.abc import Mapping
 from typing import Any
 
 from app.pages.shop.logmodel import when_text
+from app.pages.subjecttitles import subject_titles
 from app.pages.trialcard import kept_to_do
 from app.units import hold, inches_for
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import local_numbers, shown
-from core.guidance.changes import Attribution, Change, in_force_when
+from core.guidance.attribution import Attribution, Change
+from core.guidance.changes import in_force_when
 from core.guidance.logentries import (
     Entry,
     Moved,
+    change_words,
     estimate_text,
     name_words,
     plain_value,
@@ -23,7 +26,7 @@ from core.guidance.logentries import (
 )
 from core.quantity import rounded_pair, value_text
 from core.records.rows import Event, SettingInForce, Trial, TrialState
-from core.words import Words, kept_words, tr
+from core.words import Words, kept_words, side_by_side, tr
 
 _ATTRIBUTED: dict[Attribution, tuple[Words, Tone]] = {
     Attribution.CHECKED: (tr("checked by a later trial"), "good"),
@@ -91,7 +94,7 @@ def made_under(trial: Trial, changes: Mapping[int, Change]) -> str:
 
 
 def _trial_card(head: Paragraph, trial: Trial, before: Trial | None, moved: tuple[Moved, ...], under: str) -> CardData:
-    found = [head, Paragraph(shown(tr("Trial {number}", number=trial.id)), trial.method)]
+    found = [head, Paragraph(shown(tr("Trial {number}", number=trial.id)), subject_titles().get(trial.subject, ""))]
     if trial.state is TrialState.WITHDRAWN:
         found.append(Paragraph(shown(tr("Withdrawn")), trial.withdrawn_because, "warning"))
     found += [
@@ -147,11 +150,24 @@ def _setting_paragraphs(
     change = changes.get(setting.id or 0)
     if change is not None:
         words, tone = _ATTRIBUTED[change.attribution]
-        with_others = shown(tr("together with another change before the first was checked")) if change.with_ids else ""
-        found.append(Paragraph(shown(words), with_others, tone))
+        found.append(Paragraph(shown(words), _confused(change, changes), tone))
         force = tr("in force now") if change.in_force else tr("another value took its place")
         found.append(Paragraph(shown(force), ""))
     return found
+
+
+def _confused(change: Change, changes: Mapping[int, Change]) -> str:
+    """Say with which other changes one is confused and what would tell them apart; nothing where it is not."""
+    if change.would_tell is None:
+        return ""
+    others = side_by_side((change_words(changes[number].setting) for number in change.with_ids), ", ")
+    return shown(
+        tr(
+            "together with {others}: nothing that tells was read between them. {would_tell}",
+            others=others,
+            would_tell=change.would_tell,
+        )
+    )
 
 
 def _event_paragraphs(entry: Entry) -> list[Paragraph]:
@@ -176,4 +192,5 @@ def _detail_rows(event: Event) -> tuple[tuple[str, str, str], ...]:
 
 def _predicted(prediction: Mapping[str, Any]) -> str:
     value, U = rounded_pair(float(prediction.get("value", math.nan)), float(prediction.get("U", math.nan)))
-    return f"{shown(name_words(str(prediction.get('name', ''))))} {value} ± {U} {prediction.get('unit', '')}".strip()
+    name, unit = shown(name_words(str(prediction.get("name", "")))), prediction.get("unit", "")
+    return f"{name} {local_numbers(f'{value} ± {U}')} {unit}".strip()

@@ -11,7 +11,8 @@ from app.pages.shop.logtext import attribution_words
 from app.pages.shop.settingspane import SettingsPane
 from app.words import shown
 from core.errors import InputError, StoreError
-from core.guidance.changes import Change, now_in_force
+from core.guidance.attribution import Change
+from core.guidance.changes import now_in_force
 from core.guidance.settinglines import (
     TemplateLine,
     Value,

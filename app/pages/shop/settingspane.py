@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from app.theme import STEP_PX
+from app.widgets.invented import marked_text
 from app.widgets.labels import heading, quiet
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import local_numbers, shown
@@ -104,7 +105,7 @@ class SettingsPane(QWidget):
         self.agree.hide()
 
     def _copy(self) -> None:
-        QGuiApplication.clipboard().setText(self.lines.toPlainText())
+        QGuiApplication.clipboard().setText(marked_text(self.lines.toPlainText(), "; "))
 
     def _lay_out(self) -> None:
         self.lines.setReadOnly(True)

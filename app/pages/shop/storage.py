@@ -15,6 +15,7 @@ from app.pages.shop.copiescard import CopiesCard
 from app.pages.shop.storagecards import DatabaseCard, DemoCard, ExchangeCard, ReportCard
 from app.pages.shop.storagetext import contents_text, import_text
 from app.theme import STEP_PX
+from app.widgets.invented import file_name
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.records.rows import Backup, Contents, ImportReport, Trial
@@ -30,7 +31,8 @@ class StoragePage(Page):
         self.title = self.tr("Storage")
         self.database, self.exchange = DatabaseCard(), ExchangeCard()
         is_demo = context.store.is_demo
-        self.copies, self.demo, self.report = CopiesCard(is_demo), DemoCard(is_demo), ReportCard()
+        self.copies = CopiesCard(is_demo, on_server=context.store.storage.on_server)
+        self.demo, self.report = DemoCard(is_demo), ReportCard()
         self.job = Job(self)
         self._then: Callable[[Any], None] = self._say_checked
         self._follow_up: Callable[[], None] = self._open_anew
@@ -113,11 +115,13 @@ class StoragePage(Page):
     # Export and import
 
     def _export_csv(self) -> None:
-        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new folder for the tables"), "slipgauge-tables")
+        name = file_name("slipgauge-tables")
+        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new folder for the tables"), name)
         self._export(path, self.context.store.storage.export_csv)
 
     def _export_json(self) -> None:
-        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new file"), "slipgauge.json", "JSON (*.json)")
+        name = file_name("slipgauge.json")
+        path, _kind = QFileDialog.getSaveFileName(self, self.tr("Name a new file"), name, "JSON (*.json)")
         self._export(path, self.context.store.storage.export_json)
 
     def _export(self, path: str, write: Callable[[str, Step], Contents]) -> None:

@@ -99,6 +99,7 @@ class ExchangeCard(Card):
         self.target = TextField(required=True)
         self.target.setPlaceholderText("postgresql+psycopg://user@host/name")
         self.form.add("where", self.tr("Move to a &new file or an empty database on a server"), self.target)
+        self.form.set_share(1, 0)
         self.move_there = QPushButton(self.tr("Mo&ve there"))
         note = line_label("quiet")
         note.setText(self.tr("A move copies everything; this database stays as it is."))

@@ -11,11 +11,12 @@ from app.pages import PAGES
 from app.pages.shop.walkchecks import HandChecks
 from app.pages.shop.walksteps import state_words
 from app.theme import STEP_PX
+from app.units import hold, inches_for
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.widgets.resulttext import Tone
 from app.words import shown
 from core.guidance.walk import Standing, State, StepState
-from core.guidance.walkcase import READINGS
+from core.guidance.walkcase import READINGS, ResultState
 from core.guidance.walkplan import Scope, shop_plan
 from core.guidance.walkstop import Stop, stop_sentences
 from core.guidance.walkwords import STEPS, kind_words, result_words, step_title
@@ -83,7 +84,9 @@ class StepCard(QFrame):
         if not lot_picked and any(result.kind.scope in (Scope.LOT, Scope.BOTH) for result in state.results):
             text = self.tr("This step is for one filament lot: choose or add it above.")
             says = (Paragraph(self.tr("First"), text, "unknown"), *says)
-        self.text.show_card(CardData(says, _rests_on(state), can_keep=False))
+        card = CardData(says, _rests_on(state), can_keep=False)
+        kept_as = {subject for result in state.results for subject in result.kind.subjects}
+        self.text.show_card(card.in_inch() if any(map(inches_for, kept_as)) else card)
         hand = self.by_hand()
         if before is None or before.step.key != state.step.key:
             with QSignalBlocker(self.checks):
@@ -92,8 +95,9 @@ class StepCard(QFrame):
         self._show_buttons(state, hand)
 
     def by_hand(self) -> bool:
-        """Whether a check by hand proves the step in sight."""
-        return self.state is not None and any(result.kind.hand for result in self.state.results)
+        """Whether a check by hand proves the step in sight; it cannot where parts are not on record."""
+        results = self.state.results if self.state is not None else ()
+        return any(result.kind.hand for result in results if not _lacks_parts(result))
 
     def doubtful(self) -> tuple[str, ...]:
         """Return the results that a quick check, a count or a comparison would mend."""
@@ -185,6 +189,10 @@ class _StepText(ResultCard):
         return False
 
 
+def _lacks_parts(result: ResultState) -> bool:
+    return result.kind.key == "record" and result.standing is Standing.MISSING
+
+
 def _reasons(state: StepState) -> list[str]:
     """Return why a step does not stand, each reason once, with the results it is about where there are several."""
     about: dict[str, list[str]] = {}
@@ -210,5 +218,5 @@ def _rests_on(state: StepState) -> tuple[tuple[str, str, str], ...]:
         elif result.check is not None:
             by = result.check.author or shown(tr("nobody named"))
             at = f"{result.check.at:%Y-%m-%d}" if result.check.at else ""
-            rows.append((name, shown(tr("checked by {name}", name=by)), f"{at}  {result.check.note}".strip()))
+            rows.append((name, shown(tr("checked by {name}", name=by)), f"{at}  {hold(result.check.note)}".strip()))
     return tuple(rows)

@@ -70,7 +70,7 @@ class StepsModel(RowsModel):
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
         self.steps: tuple[StepState, ...] = ()
-        self.titles = (self.tr("No"), self.tr("Step"), self.tr("State"))
+        self.titles = ("№", self.tr("Step"), self.tr("State"))
 
     def show_walk(self, walk: Walk | None) -> None:
         """Show these steps."""

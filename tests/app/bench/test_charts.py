@@ -121,7 +121,7 @@ def test_a_signal_is_marked_and_asks_for_readings_and_no_adjustment(opened, stor
     assert np.flatnonzero(page.plots.above.data.points[0].flagged).tolist() == [20]
     assert np.flatnonzero(page.plots.below.data.points[0].flagged).tolist() == [20]
     assert "✕ signal" in page.plots.above.canvas.name_rects()
-    assert "21 results of wall outset per side, 1 of them with a signal." in page.plots.above.accessibleDescription()
+    assert "wall outset per side: results 21, with a signal 1." in page.plots.above.accessibleDescription()
 
 
 def test_the_keys_tell_the_trial_of_each_point(opened, store):

@@ -132,7 +132,7 @@ def test_a_bad_instrument_puts_earlier_results_in_doubt_and_deletes_nothing(page
     shop.notice.connect(lambda text, level: said.append((text, level)))
     page.keep()
     bad = store.trials(subject="instrument")[0]
-    assert said[-1] == (f"Check {bad.id} kept; 1 results read with this instrument are in doubt.", "warning")
+    assert said[-1] == (f"Check {bad.id} kept; results in doubt that were read with this instrument: 1.", "warning")
     assert page.picture.view.value() == DOUBT
     assert page.picture.doubt.isVisible()
     ((number, subject, _, machine, check),) = cells(page.picture.doubt.table)

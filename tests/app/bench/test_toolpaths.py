@@ -258,7 +258,9 @@ def test_limits_text_and_flow_of_machine_and_lot_are_shown(context, store, opene
     machine = store.add_machine(Machine("Sorrel", limits=limits, templates=texts))
     lot = store.add_lot(Lot("Flint", "PLA", nominal_diameter_mm=2.85))
     now = SettingInForce(machine.id, lot.id, "flow_factor", 1.0, 0.96, "1")
+    hot = SettingInForce(machine.id, lot.id, "nozzle_temperature", None, 225.0, "°C")
     store.keep(Trial("wall", machine.id, lot.id), (now,))
+    store.keep(Trial("ladder", machine.id, lot.id), (hot,))
     context.select_machine(machine.id)
     context.select_lot(lot.id)
     page = opened()
@@ -266,6 +268,8 @@ def test_limits_text_and_flow_of_machine_and_lot_are_shown(context, store, opene
     assert page.form.limits.field("speed_limit_mm_s").value() == 200.0
     assert page.form.laying.field("filament_mm").value() == 2.85
     assert page.form.laying.field("flow_ratio").value() == 0.96
+    assert page.form.laying.field("nozzle_c").value() == 225.0
+    assert page.form.laying.field("bed_c").value() == 0.0  # nobody put one in force
     assert page.form.start.toPlainText() == "G28 ; own start"
     assert page.form.end.toPlainText() == "; own end"
 

@@ -233,7 +233,7 @@ def test_few_loaded_repeats_are_drawn_without_a_fit(qtbot, page):
     assert "Keep 277.8 steps/mm until it was fed without load" in verdict(page)
     assert "5 repeats at 4 rates" in verdict(page)
     assert page.plot.data.curves == ()
-    assert page.plot.data.summary == "2 rates so far."
+    assert page.plot.data.summary == "Rates so far: 2."
     page.keep()
     assert page.context.store.settings(page.context.machine.id) == ()
 

@@ -160,7 +160,7 @@ def test_a_height_needs_its_place_or_its_time(qtbot, page):
     page.form.model.edit(9, "x_mm", "50")
     assert "where was that probed" in page.form.model.problem(9, "y_mm")
     page.form.model.edit(9, "y_mm", "50")
-    assert "1 places probed so far" in verdict(page)
+    assert "Places probed so far: 1" in verdict(page)
     choose(page.form.reading)
     page.form.place_button.click()
     row = page.form.model.rowCount() - 1
@@ -190,7 +190,7 @@ def test_places_and_soak_live_in_one_trial(qtbot, page):
     choose(page.form.reading)
     page.form.entry.setFocus()
     type_readings(qtbot, drift(4))
-    assert "4 readings over time so far" in verdict(page) and "Levelling screws" in verdict(page)
+    assert "Readings over time so far: 4" in verdict(page) and "Levelling screws" in verdict(page)
     page.form.model.edit(1, "minutes", "-2")
     assert page.form.model.problem(1, "minutes")
     page.form.model.edit(1, "minutes", "2")

@@ -101,7 +101,7 @@ def test_the_result_is_there_while_typing(qtbot, page):
     qtbot.keyClicks(teeth, "2")
     assert "1 full" not in texts(page)
     qtbot.keyClicks(teeth, "0")  # no Enter yet
-    assert "80.0000 ± 0.078 steps/mm" in texts(page)
+    assert "To set: 80.0000 steps/mm" in texts(page) and "80.000 ± 0.078 steps/mm" in texts(page)
     assert "200 × 16 ÷ (2 mm × 20 teeth) = 80.0000 steps/mm" in texts(page)
     assert "0.2 mm, 0.0125 mm" in texts(page)
     assert "40  80  120  160  200 mm" in texts(page)
@@ -112,7 +112,7 @@ def test_a_screw_tells_its_clean_layers_and_asks_about_pitch_and_lead(qtbot, pag
     choose(page, "kind", "screw")
     enter(qtbot, page, "pitch_mm", "2")
     enter(qtbot, page, "starts", "4")
-    assert "400.0000 ± 0.39 steps/mm" in texts(page)
+    assert "To set: 400.0000 steps/mm" in texts(page) and "400.00 ± 0.39 steps/mm" in texts(page)
     assert "0.12  0.16  0.2  0.24  0.28 mm" in texts(page)
     assert "8 to 216 mm" not in texts(page)
     assert "16 to 216 mm, every 8 mm" in texts(page)
@@ -122,7 +122,7 @@ def test_a_screw_tells_its_clean_layers_and_asks_about_pitch_and_lead(qtbot, pag
 def test_decimal_comma_and_inch_are_read(qtbot, page):
     enter(qtbot, page, "pitch_mm", "0,08in")
     enter(qtbot, page, "teeth", "20")
-    assert "78.7402 ±" in texts(page)
+    assert "To set: 78.7402 steps/mm" in texts(page)
 
 
 @pytest.mark.parametrize(
@@ -165,7 +165,7 @@ def test_a_new_machine_is_saved_and_picked(qtbot, page, store, context, notices)
     assert (kept.travel_x_mm, kept.travel_z_mm, kept.motion) == (220, 350, Motion.CARTESIAN)
     assert kept.drives == {"x": BELT, "y": BELT, "z": SCREW}
     assert context.machine == kept
-    assert notices[-1] == ("good", "Kestrel saved.")
+    assert notices[-1] == ("good", "Kestrel saved. Its walk leads on, step by step: F9.")
     assert store.trials() == ()  # what was typed is no longer unsaved
     assert not button(page, "Save machine").isEnabled()
 
@@ -231,9 +231,9 @@ def test_a_stored_machine_is_shown_and_changed(qtbot, page, store, context):
     context.machines_changed.emit()
     context.select_machine(kept.id)
     assert field(page, "name").text() == "Kestrel"
-    assert "80.0000 ± 0.078 steps/mm" in texts(page)
+    assert "80.000 ± 0.078 steps/mm" in texts(page)
     enter(qtbot, page, "teeth", "16")
-    assert "100.0000 ±" in texts(page)
+    assert "To set: 100.0000 steps/mm" in texts(page)
     page.keep()
     assert store.machines()[0].drives["y"]["teeth"] == 16
     assert store.machines()[0].version == 2
@@ -365,7 +365,7 @@ def test_the_rods_of_a_delta_are_held_against_those_set(qtbot, page):
     enter(qtbot, page, "radius_mm", "315")
     assert "The radius 315 mm is not below the rod length 215 mm" in texts(page)
     assert field(page, "radius_mm").accessibleDescription()
-    assert "80.0000 ±" in texts(page)  # the drive is not at fault
+    assert "To set: 80.0000 steps/mm" in texts(page)  # the drive is not at fault
 
 
 def test_a_rotary_axis_has_steps_per_degree_and_no_lengths(qtbot, page, store):
@@ -377,7 +377,7 @@ def test_a_rotary_axis_has_steps_per_degree_and_no_lengths(qtbot, page, store):
     assert shown_fields == {"gears"}
     assert "the motor's shaft turns with the axis; is that so?" in texts(page)
     enter(qtbot, page, "gears", "90/10")
-    assert "80.0000 steps/°" in texts(page) and "200 × 16 × 90/10 ÷ 360° = 80.0000 steps/°" in texts(page)
+    assert "To set: 80.0000 steps/°" in texts(page) and "200 × 16 × 90/10 ÷ 360° = 80.0000 steps/°" in texts(page)
     assert "0.2°, 0.0125°" in texts(page) and "whole turns are exact" in texts(page)
     assert "Clean" not in texts(page) and "steps/mm" not in page.card.why.text()
     enter(qtbot, page, "commanded_mm", "100")
@@ -429,7 +429,7 @@ def test_a_faulty_entry_of_the_finder_leaves_the_drive_alone(qtbot, page):
     belt(qtbot, page)
     enter(qtbot, page, "commanded_mm", "0")
     enter(qtbot, page, "measured_mm", "80")
-    assert "80.0000 ± 0.078 steps/mm" in texts(page)
+    assert "80.000 ± 0.078 steps/mm" in texts(page)
     assert "0 mm gives no ratio; enter a length above 0." in field(page, "commanded_mm").accessibleDescription()
 
 
@@ -439,7 +439,9 @@ def test_every_field_has_a_name_for_assistive_tools(qtbot, page):
         assert interface.text(QAccessible.Text.Name)
     assert page.card.sketch.accessibleName()
     belt(qtbot, page)
-    assert page.card.sketch.accessibleDescription() == "200 × 16, 20 teeth, belt 2 mm"
+    assert page.card.sketch.accessibleDescription() == (
+        "motor of 200 steps × 16 microsteps, 20 teeth, belt 2 mm"
+    )
 
 
 @pytest.mark.parametrize("kind", ["toothed belt", "screw", "rack and pinion", "smooth wheel", "rotary axis"])

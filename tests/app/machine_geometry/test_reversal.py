@@ -228,7 +228,7 @@ def test_a_draft_is_found_again_with_its_way(qtbot, page, shop, store):
     qtbot.addWidget(again)
     again.show()
     assert again.form.method.value() == "curve" and shown_columns(again) == shown_columns(page)
-    assert "3 readings of the curve so far" in verdict(again)
+    assert "Readings of the curve so far: 3" in verdict(again)
 
 
 def test_pushes_tell_how_stiff_an_axis_is(qtbot, page, store):

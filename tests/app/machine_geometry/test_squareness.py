@@ -168,7 +168,7 @@ def test_outer_readings_alone_are_warned_of_with_the_size_of_the_kept_reversal(q
     outer = [LEANING[0], "", LEANING[2], ""]
     for place, text in enumerate(outer):
         page.form.model.edit(place, "measured_mm", text)
-    assert "unequal reversal fakes a skew" in verdict(page) and "both faces" in verdict(page)
+    assert "unequal reversal fakes an angle" in verdict(page) and "both faces" in verdict(page)
     used = [keep(store, shop, "reversal_x", 0.08, 0.004, "mm"), keep(store, shop, "reversal_y", 0.02, 0.004, "mm")]
     page.recompute()
     assert "can fake 0.075 mm in 100 mm" in verdict(page)

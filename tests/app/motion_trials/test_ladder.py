@@ -1,9 +1,12 @@
 """The page *Ladder*, by keyboard: blind scores in, the step to use, kept to the lot, out."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QGuiApplication
 
 from app.pages.motion_trials.ladder import LadderPage
 from core.quantity import Estimate
@@ -22,9 +25,9 @@ from tests.app.motion_trials.motionpages import (
 
 PLATEAU = {0: 0, 25: 1, 50: 4, 75: 1, 100: 0}  # of the cooling ladder: one score for all
 BOND = {200: 0, 205: 1, 210: 3, 215: 4, 220: 4, 225: 4, 230: 4}
-STRINGS = {200: 0, 205: 0, 210: 0, 215: 0, 220: 0, 225: 3, 230: 4}
+CLEAN = {200: 4, 205: 4, 210: 4, 215: 4, 220: 4, 225: 1, 230: 0}
 OVERHANG = {200: 4, 205: 4, 210: 4, 215: 3, 220: 2, 225: 1, 230: 0}
-PLANTED = {"bond": BOND, "strings": STRINGS, "overhang": OVERHANG}
+PLANTED = {"bond": BOND, "clean": CLEAN, "overhang": OVERHANG}
 
 
 @pytest.fixture
@@ -111,6 +114,58 @@ def test_nothing_tells_how_the_steps_stand_while_somebody_still_scores(qtbot, pa
     assert page.plot.data.point_count > 0 and "Still to be scored" not in verdict(page)
     press(page.form.more_button)
     assert page.plot.data.point_count == 0 and "judge 1: F, G, H, J, K; judge 2: F" in verdict(page)
+
+
+def shown_scores(page):
+    return [page.form.model.text(place, "measured_mm") for place, _ in rows_of(page)]
+
+
+def test_no_judge_sees_the_scores_of_another_until_all_are_in(qtbot, page, store):
+    texts = [str(PLATEAU[row["step"]]) for _, row in rows_of(page)]
+    type_readings(qtbot, page, texts[:3])
+    assert shown_scores(page) == [*texts[:3], "", "", "", "", "", "", ""]  # a judge sees what he typed
+    type_readings(qtbot, page, texts[3:5])
+    assert "Kept D, judge 1" not in in_sight(page) and "Kept E, judge 1" in in_sight(page)
+    assert shown_scores(page) == ["kept"] * 5 + [""] * 5
+    type_readings(qtbot, page, texts[5:8])
+    assert shown_scores(page) == ["kept"] * 5 + texts[5:8] + ["", ""]
+    assert [row["measured_mm"] for _, row in rows_of(page)][:8] == [float(text) for text in texts[:8]]
+    table, model = page.form.table, page.form.model
+    table.go_to(0)
+    index = table.currentIndex()
+    told = [index.data(role) for role in (Qt.ItemDataRole.EditRole, Qt.ItemDataRole.ToolTipRole)]
+    assert told == ["", "Kept; hidden until all judges have scored."]
+    assert model.look(index.row(), index.column()).text == "kept"
+    assert page.form.entry.focusProxy().text() == "" and "Type it anew to change it." in in_sight(page)
+    assert shown_scores(page)[:8] == ["kept"] * 8  # whoever is done looks at nobody's
+    table.copy()
+    assert QGuiApplication.clipboard().text() == "kept"
+    assert model.setData(index, "") and model.setData(index, "3")
+    assert rows_of(page)[0][1]["measured_mm"] == 3.0 and shown_scores(page)[0] == "kept"
+    press(page.form.key_button)
+    assert shown_scores(page) == ["3", *texts[1:8], "", ""]
+    press(page.form.key_button)
+    type_readings(qtbot, page, texts[8:])
+    assert shown_scores(page) == ["3", *texts[1:]]
+
+
+def test_a_score_that_cannot_be_is_seen_and_a_kept_trial_shows_all(page):
+    score(page, PLATEAU)
+    model, (last, _row) = page.form.model, rows_of(page)[-1]
+    model.edit(last, "measured_mm", "")
+    model.edit(0, "measured_mm", "three")
+    model.edit(2, "measured_mm", "7")
+    assert [shown_scores(page)[place] for place in (0, 1, 2)] == ["three", "kept", "7"]
+    assert "7" in model.problem(2, "measured_mm")
+    model.edit(0, "measured_mm", "3")
+    model.edit(2, "measured_mm", "3")
+    model.set_excluded(last, True, "fell")
+    assert "kept" not in shown_scores(page)
+    model.set_excluded(last, False)
+    assert "kept" in shown_scores(page)
+    press(page.form.key_button)
+    page.keep()
+    assert page.kept_trial is not None and "kept" not in shown_scores(page)
 
 
 def test_the_sentences_of_too_few_scores_do_not_tell_how_they_stand_either(page):
@@ -267,13 +322,13 @@ def test_another_machine_brings_its_limits(page, store, shop):
 
 def test_criteria_typed_by_keyboard_alone_give_the_middle_of_the_plateau(qtbot, warm, store, shop):
     page = warm
-    assert [len(of_criterion(page, key)) for key in ("overhang", "strings", "bond", "force")] == [14, 14, 14, 7]
+    assert [len(of_criterion(page, key)) for key in ("overhang", "clean", "bond", "force")] == [14, 14, 14, 7]
     assert hidden(page) == {"judge", "step"} and page.form.settings.field("aim").value() == "looks"
     texts = [str(PLANTED[row["criterion"]][row["step"]]) for _, row in rows_of(page)[:42]]
     type_readings(qtbot, page, texts)
     assert "Nozzle temperature: Use 215 °C for this lot on this machine" in verdict(page)
     assert "middle of the plateau, 210 to 220 °C" in verdict(page)
-    assert "strings 1 or less, bond 3 or more" in verdict(page) and "(95 %)" in verdict(page)
+    assert "cleanness 3 or more, bond 3 or more" in verdict(page) and "(95 %)" in verdict(page)
     assert "may be the piece and not the step" in verdict(page)
     choose(page.form.purpose, "strength")
     assert "Use 220 °C" in verdict(page) and "upper third" in verdict(page)
@@ -293,24 +348,46 @@ def test_the_scale_of_the_next_score_is_in_sight(warm):
     for place, row in rows_of(page):
         page.form.entry.go_to(place)
         seen.setdefault(row["criterion"], page.form.scale.text())
-    assert "0 none" in seen["strings"] and "4 a web" in seen["strings"]
+    assert "4 none" in seen["clean"] and "0 a web" in seen["clean"]
     assert "4 as strong as solid" in seen["bond"] and "in N" in seen["force"] and "4 clean" in seen["overhang"]
     assert page.form.scale.isVisible()
     choose(page.form.ladder, "cooling")
     assert not page.form.scale.isVisible() and page.form.settings.field("aim").isHidden()
 
 
+def test_a_trial_scored_the_other_way_round_before_is_read_as_it_was_scored(warm, store, shop):
+    """Strings were scored 0 none to 4 a web: such a trial keeps its scale, its bound and its picture."""
+    page = warm
+    fill(page, bond=BOND, clean=CLEAN)
+    page.keep()
+    (kept,) = store.trials(subject="ladder", readings=True)
+    turned = {"criterion": [], "raw": [], "measured_mm": []}
+    columns = (kept.readings[name] for name in turned)
+    for criterion, raw, value in zip(*columns, strict=True):
+        was = criterion == "clean"
+        turned["criterion"].append("strings" if was else criterion)
+        turned["raw"].append(f"{4 - value:g}" if was else raw)
+        turned["measured_mm"].append(4 - value if was else value)
+    old = store.keep(replace(kept, id=None, state=TrialState.OPEN, readings={**kept.readings, **turned}))
+    shop.kept.emit(old)
+    assert "Use 215 °C" in verdict(page)
+    assert [limit.name for limit in page.plot.data.limits] == ["strings 1 or less", "bond 3 or more"]
+    assert "200 °C, strings\t0." in page.card.text() and "°C, cleanness" not in page.card.text()
+    place, _ = of_criterion(page, "strings")[0]
+    assert "0 none" in page.form.scale_text(page.form.model.rows()[place])
+
+
 def test_only_what_counts_is_waited_for_and_each_criterion_is_named(warm):
     page = warm
     fill(page, bond=BOND)
     says = verdict(page)
-    assert "judge 1: strings A B C D E F G; judge 2: strings A B C D E F G." in says
+    assert "judge 1: cleanness A B C D E F G; judge 2: cleanness A B C D E F G." in says
     assert "bond" not in says and "overhang" not in says and page.plot.data.point_count == 0
-    fill(page, strings=STRINGS)
+    fill(page, clean=CLEAN)
     assert "Still to be scored" not in verdict(page) and page.plot.data.point_count > 0
     names = {series.name for series in page.plot.data.points}
-    assert {"bond", "strings", "meets all"} <= names and "overhang" not in names
-    assert [limit.name for limit in page.plot.data.limits] == ["strings 1 or less", "bond 3 or more"]
+    assert {"bond", "cleanness", "meets all"} <= names and "overhang" not in names
+    assert [limit.name for limit in page.plot.data.limits] == ["cleanness 3 or more", "bond 3 or more"]
     fill(page, overhang={205: 4, 215: 3, 225: 1})
     assert "overhang" in {series.name for series in page.plot.data.points}
     assert "215 °C, bond" in page.card.text() and "met:" in page.card.text()
@@ -318,7 +395,7 @@ def test_only_what_counts_is_waited_for_and_each_criterion_is_named(warm):
 
 def test_a_score_that_cannot_be_is_named_with_its_criterion(warm):
     page = warm
-    fill(page, bond=BOND, strings=STRINGS)
+    fill(page, bond=BOND, clean=CLEAN)
     place, row = of_criterion(page, "bond")[2]
     page.form.model.edit(place, "measured_mm", "2,5")
     assert "C, bond, judge 1: A score of 2.5 lies between two" in verdict(page)
@@ -327,16 +404,16 @@ def test_a_score_that_cannot_be_is_named_with_its_criterion(warm):
 
 def test_the_snap_force_is_told_beside_the_scores(warm):
     page = warm
-    fill(page, bond=BOND, strings=STRINGS, force={step: round(25 - ((step - 217) / 5) ** 2, 1) for step in BOND})
+    fill(page, bond=BOND, clean=CLEAN, force={step: round(25 - ((step - 217) / 5) ** 2, 1) for step in BOND})
     assert "snap force is greatest at 217 °C" in verdict(page)
 
 
 def test_no_step_that_meets_both_asks_to_dry_the_lot(warm):
     page = warm
     press(page.form.more_button)
-    fill(page, bond=BOND, strings={200: 0, 205: 2, 210: 3, 215: 3, 220: 4, 225: 4, 230: 4})
+    fill(page, bond=BOND, clean={200: 4, 205: 2, 210: 1, 215: 1, 220: 0, 225: 0, 230: 0})
     assert "Weigh the lot, dry it, weigh again" in verdict(page)
-    assert "strings 1 or less: at 200, bond 3 or more: at 210, 215, 220, 225, 230 °C" in verdict(page)
+    assert "cleanness 3 or more: at 200, bond 3 or more: at 210, 215, 220, 225, 230 °C" in verdict(page)
 
 
 def test_who_prints_is_told_the_order_hot_to_cold(warm):
@@ -392,7 +469,7 @@ def test_other_ladders_foretell_this_one(qtbot, store, shop):
     page.shown()
     assert "From other ladders: Predicted for this machine and lot" in verdict(page)
     assert "220.0 ± 6.8 °C" in verdict(page) and f"trials {trials[0]}, {trials[1]}, {trials[2]}" in verdict(page)
-    fill(page, bond=BOND, strings=STRINGS)
+    fill(page, bond=BOND, clean=CLEAN)
     assert "Use 215" in verdict(page) and "220.0 ± 6.8 °C" in verdict(page)
     type_setting(page, "limit", "215")
     assert "Refused: do not try this lot there" in verdict(page)

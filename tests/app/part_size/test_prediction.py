@@ -6,6 +6,7 @@ from PySide6.QtTest import QTest
 
 from app.pages import PAGES
 from app.pages.part_size.prediction import PredictionPage
+from app.pages.part_size.whose import WhosePage
 from core.errors import StoreError
 from core.records.rows import SettingInForce, Trial, TrialState
 from tests.app.atpage import show_page, type_number, verdict
@@ -155,3 +156,44 @@ def test_a_store_that_fails_is_told(opened, shop, store, monkeypatch):
     monkeypatch.setattr(store, "trials", fail)
     page.recompute()
     assert said == ["The disk is full."]
+
+
+def test_it_begins_with_what_was_tried_on_whose_error(opened, qtbot, shop, store):
+    first = keep_printed(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.03))
+    whose = show_page(qtbot, WhosePage(shop))
+    page = opened()
+    assert [field.value() for field in page.changes.fields()] == [0.0, 1.0, 1.0]  # what is advised is not tried yet
+    type_number(whose.offset_mm, "-0.025")
+    type_number(whose.factor_x, "1.003")
+    page.recompute()
+    assert [field.value() for field in page.changes.fields()] == [-0.025, 1.003, 1.0]
+    assert "what you tried on the page Whose error; nothing was put in force since" in verdict(page)
+    type_number(page.factor_y, "1.001")  # typed here it stays
+    type_number(whose.offset_mm, "-0.02")
+    page.recompute()
+    assert [field.value() for field in page.changes.fields()] == [-0.025, 1.003, 1.001]
+    assert "tried on the page" not in verdict(page)
+    page.keep()
+    (locked,) = store.trials(subject="prediction")
+    assert store.trial(locked.id).conditions["from_trial"] == first.id
+    assert store.trial(locked.id).conditions["factor"] == {"x": 1.003, "y": 1.001}
+
+
+def test_what_is_in_force_since_goes_before_what_was_tried(opened, qtbot, shop, store):
+    first = keep_printed(store, Faults(scale=(-0.004, 0), wall_outset_mm=0.03))
+    second = keep_printed(store, Faults(wall_outset_mm=0.03), seed=2)
+    whose = show_page(qtbot, WhosePage(shop))
+    advised = whose.offset_mm.value()
+    type_number(whose.offset_mm, "-0.05")
+    whose.trial.set_value(str(first.id))
+    whose.recompute()
+    whose.trial.set_value(str(second.id))
+    whose.recompute()
+    assert whose.offset_mm.value() == -0.05  # each trial keeps what was tried on it
+    page = opened()
+    assert page.offset_mm.value() == -0.05 and page.source.value() == str(second.id)
+    put(store, "contour_offset", 0.0, -0.03, "mm")
+    page.recompute()
+    assert page.offset_mm.value() == -0.03 and "put in force since that trial" in verdict(page)
+    type_number(whose.offset_mm, f"{advised:g}")
+    assert shop.tried == {}

@@ -108,7 +108,7 @@ def test_older_pieces_are_counted_out(opened, shop, store):
     store.keep(Trial("shop_split", 1, 1), (SettingInForce(1, 1, "shrink_allowance_x", 1.0, 1.003, "1"),))
     keep(store, 2)
     page = opened()
-    assert "3 pieces printed before the newest change" in verdict(page)
+    assert "Pieces printed before the newest change" in verdict(page) and "3 left out" in verdict(page)
     keep(store, 9, seed=4)
     shop.kept.emit(store.trial(1))
     assert "11 parts" in verdict(page)
@@ -139,15 +139,20 @@ def test_reports_are_written_from_the_menu(opened, shop, store, tmp_path, monkey
     shop.select_instrument(caliper.id)
     page, said = opened(), []
     shop.notice.connect(lambda text, level: said.append((text, level)))
-    wanted = iter(["promise.pdf", "promise", "trial.pdf", "trial.csv", "card.pdf", "card.csv", "label.pdf", ""])
+    page.keep()
+    said.clear()
+    written = ["promise.pdf", "promise.csv", "kept.pdf", "kept.csv", "trial.pdf", "trial.csv", "card.pdf", "card.csv"]
+    wanted = iter([written[0], "promise", *written[2:], "label.pdf", ""])
     monkeypatch.setattr(
         QFileDialog, "getSaveFileName", lambda *_: ((str(tmp_path / name) if (name := next(wanted)) else ""), "")
     )
     for action in (*page.reports.menu().actions(), page.reports.menu().actions()[0]):
         action.trigger()
-    assert len(said) == 7 and all(level == "good" for _, level in said)
-    names = {"promise.pdf", "promise.csv", "trial.pdf", "trial.csv", "card.pdf", "card.csv", "label.pdf"}
-    assert {path.name for path in tmp_path.iterdir()} == names
+    assert len(said) == 9 and all(level == "good" for _, level in said)
+    assert {path.name for path in tmp_path.iterdir()} == {*written, "label.pdf"}
+    kept = (tmp_path / "kept.csv").read_text()
+    assert "results,\"promise, outside\"," in kept and "Caliper, checked 20" in kept
+    assert 'tolerance asked for,"ISO 2768-1 m, medium"' in kept
     assert "promise,outside lengths,12" in (tmp_path / "promise.csv").read_text()
     assert "checked 20" in (tmp_path / "promise.csv").read_text()
     assert "none on record" in (tmp_path / "trial.csv").read_text()  # it was read without one
@@ -173,6 +178,7 @@ def test_a_kept_verification_is_drawn_in_the_promise(opened, shop, store, tmp_pa
 def test_what_is_not_there_is_not_reported(opened, shop, tmp_path):
     page = opened()
     assert not page.reports.write("promise", tmp_path / "a.pdf") and not page.reports.write("trial", tmp_path / "b.pdf")
+    assert not page.reports.write("kept", tmp_path / "c.pdf")
     assert page.reports.write("label", tmp_path / "label.pdf")
     shop.select_machine(None)
     assert not page.reports.isEnabled()

@@ -45,15 +45,16 @@ def test_it_is_on_the_list_with_its_help(shop):
     assert help_path(entry).exists() and help_path(entry).with_suffix(".svg").exists()
 
 
-def test_an_empty_shop_says_what_to_keep(opened):
+def test_an_empty_shop_says_what_to_keep(opened, tmp_path):
     page = opened()
     assert "two machines and two lots that share a print tell most" in verdict(page)
     assert page.picture.points() == [] and page.table.rows.rows() == []
+    assert not page.report.write("kept", tmp_path / "kept.pdf") and not (tmp_path / "kept.pdf").exists()
     page.picture.sheet.grab()
     page.keep()
 
 
-def test_shares_and_allowance_are_told_drawn_and_kept(opened, qtbot, shop, store):
+def test_shares_and_allowance_are_told_drawn_and_kept(opened, qtbot, shop, store, tmp_path):
     page = opened()
     assert "Shrink allowance" in verdict(page) and "1.00488 ± 0.00098" in verdict(page)
     assert "not on top of an allowance" in verdict(page)
@@ -67,6 +68,9 @@ def test_shares_and_allowance_are_told_drawn_and_kept(opened, qtbot, shop, store
     (kept,) = store.trials(subject="shop_split")
     assert kept.state is TrialState.KEPT and kept.method == "shop_split 1" and kept.used == (1, 2, 3, 4)
     assert {e.name for e in kept.estimates} == {f"{n}_{a}" for n in ("machine_scale", "shrinkage") for a in "xy"}
+    assert page.report.write("kept", tmp_path / "kept.csv") and page.report.write("kept", tmp_path / "kept.pdf")
+    report = (tmp_path / "kept.csv").read_text()
+    assert "filament lot,Sand (PETG)" in report and "shrinkage X" in report and "±" in report
     in_force = store.in_force("shrink_allowance_x", shop.machine.id, shop.lot.id)
     assert in_force.new == pytest.approx(1.005, abs=3e-4) and in_force.old == 1.0
 
@@ -138,6 +142,6 @@ def test_size_error_shares_its_scale_by_the_other_trials(opened, context, store)
     page = opened(SizeErrorPage)
     for row, values in enumerate(page.form.model.rows()):
         page.form.model.edit(row, "measured_mm", f"{values['nominal_mm'] * 0.994:.2f}")
-    assert "By all trials of the shop" in verdict(page) and "this lot: 2 machines" in verdict(page)
+    assert "By all trials of the shop" in verdict(page) and "machines of this lot: 2" in verdict(page)
     context.select_lot(planted.lots[1].id)
     context.select_lot(None)

@@ -16,8 +16,9 @@ from PySide6.QtWidgets import QLabel
 from app.pages.part_size.sizeerror import SizeErrorPage
 from core.errors import StoreError
 from core.quantity import Estimate
-from core.records.rows import Instrument, Lot, Machine, Trial, TrialState
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
 from core.records.store import open_store
+from core.words import from_plain
 from tests.app.atpage import show_page, verdict
 
 # A comb with scale -0.25 %, wall outset 0.04 mm, lost motion 0.06 mm, in the order of the page.
@@ -109,7 +110,7 @@ def test_checks_that_are_not_met_stay_with_the_kept_trial(qtbot, page, store):
     qtbot.mouseClick(page.card.keep_button, Qt.MouseButton.LeftButton)
     assert "Please note: A reading stands out" in verdict(page)
     (kept,) = store.trials(subject="sizeerror")
-    assert kept.conditions["mind"][0].startswith("A reading stands out")
+    assert from_plain(kept.conditions["mind"][0]).startswith("A reading stands out")
 
 
 def test_draft_of_each_machine_is_found_again(qtbot, page, store, shop):
@@ -137,6 +138,40 @@ def test_a_wrong_reading_kept_with_enter_stops_troubling_the_later_ones_when_it_
     assert mended is None or mended != spoiled
     type_readings(qtbot, COMB[5:7])
     assert [row["questioned"] for row in page.form.model.rows()[:7]] == [False] * 7
+
+
+def test_a_reading_that_is_corrected_leaves_nothing_of_the_wrong_one_behind(qtbot, page):
+    """Expectations and verdict are as if the wrong reading had never been typed."""
+    model = page.form.model
+    for row, text in enumerate([*COMB[:5], "112.64", *COMB[6:8]]):
+        model.edit(row, "measured_mm", text)
+        model.answer(row)  # kept as typed; one is a millimetre too long
+    spoiled = {row: model.expected(row).mm for row in (8, 9)}
+    model.edit(5, "measured_mm", COMB[5])
+    mended, said = {row: model.expected(row).mm for row in (8, 9)}, verdict(page)
+    assert all(abs(mended[row] - spoiled[row]) > 0.01 for row in spoiled)
+    page.form.plan()
+    for row, text in enumerate(COMB[:8]):
+        model.edit(row, "measured_mm", text)
+    assert mended == {row: model.expected(row).mm for row in (8, 9)} and said == verdict(page)
+
+
+def test_a_sound_reading_that_a_wrong_one_made_doubtful_counts_as_soon_as_that_is_corrected(qtbot, page):
+    """One long length alone turns the line: read a millimetre too long, it makes a longer one doubtful."""
+    nominal = (20.0, 20.0, 20.0, 20.0, 20.0, 100.0, 140.0)
+    page.form.show_rows([{"axis": "x", "kind": "outside", "nominal_mm": length} for length in nominal])
+    model = page.form.model
+    for row, text in enumerate(("20.00", "20.01", "20.00", "19.99", "20.00", "101.01")):
+        model.edit(row, "measured_mm", text)
+        model.answer(row)
+    model.edit(6, "measured_mm", "140.02")
+    assert model.question(6) and page.result.places == [0, 1, 2, 3, 4, 5]  # left open
+    model.edit(5, "measured_mm", "100.01")
+    assert not any(row["questioned"] for row in model.rows())
+    assert page.result.places == list(range(7)) and page.plot.data.point_count == 7
+    said = verdict(page)
+    page.recompute()
+    assert verdict(page) == said
 
 
 def test_a_mistyped_value_is_questioned_and_does_not_count_until_answered(qtbot, page):
@@ -260,6 +295,50 @@ def test_a_wall_outset_asks_for_the_flow_until_a_flow_trial_is_kept(qtbot, page,
     assert "does not say for which nozzle temperature" in verdict(page)
     page.keep()
     assert store.trials(subject="sizeerror")[0].used == (again.id,)
+
+
+def heat(shop, nozzle_c, lot_id, bed_c=60.0):
+    machine_id = shop.machine.id
+    return (
+        SettingInForce(machine_id, lot_id, "nozzle_temperature", None, nozzle_c, "°C", because="ladder"),
+        SettingInForce(machine_id, None, "bed_temperature", None, bed_c, "°C", because="label of the spool"),
+    )
+
+
+def test_a_trial_keeps_the_temperatures_that_were_in_force_when_it_was_begun(qtbot, page, store, shop, tmp_path):
+    for setting in heat(shop, 225.0, shop.lot.id):
+        store.put_in_force(setting)
+    held = {"width_mm": 0.45, "height_mm": 0.2, "bead_model": "obround", "nozzle_mm": 0.4, "temperature_c": 215.0,
+            "rate_mm3_s": 4.0, "in_force_ratio": 1.0, "hot_end_limit_c": 240.0}  # fmt: skip
+    flow = Estimate("flow_ratio", 0.98, 0.006, 20.0, "1")
+    store.keep(Trial("mass", shop.machine.id, shop.lot.id, conditions=held, estimates=(flow,)))
+    page.shown()
+    type_readings(qtbot, OUTSET)
+    assert "printed at\tnozzle 225 °C, bed 60 °C\tin force when begun" in page.card.text()
+    assert "was found at 215 °C, this piece printed at 225 °C: it does not hold beyond 5 K" in verdict(page)
+    for setting in heat(shop, 240.0, shop.lot.id):
+        store.put_in_force(setting)  # for the next piece
+    page.shown()
+    page.keep()
+    (kept,) = [trial for trial in store.trials(subject="sizeerror") if trial.state is TrialState.KEPT]
+    assert kept.conditions["nozzle_temperature_c"] == 225.0 and kept.conditions["bed_temperature_c"] == 60.0
+    assert "printed at\tnozzle 225 °C, bed 60 °C" in page.card.text()  # of the kept trial, as it was kept
+    assert page.report.write("trial", tmp_path / "trial.csv")
+    assert 'conditions,in force when begun,"nozzle 225 °C, bed 60 °C"' in (tmp_path / "trial.csv").read_text()
+
+
+def test_a_trial_that_moves_to_a_lot_keeps_what_is_in_force_there(qtbot, page, store, shop):
+    lot = shop.lot
+    for setting in heat(shop, 230.0, lot.id):
+        store.put_in_force(setting)
+    shop.select_lot(None)
+    type_readings(qtbot, SMALLER)
+    draft = store.draft("sizeerror", shop.machine.id)
+    assert draft.conditions["bed_temperature_c"] == 60.0 and "nozzle_temperature_c" not in draft.conditions
+    shop.select_lot(lot.id)
+    page.keep()
+    (kept,) = store.trials(subject="sizeerror")
+    assert kept.lot_id == lot.id and kept.conditions["nozzle_temperature_c"] == 230.0
 
 
 def test_a_store_that_fails_asks_for_the_flow(qtbot, page, store, monkeypatch):

@@ -4,8 +4,9 @@ import time
 
 import pytest
 
+from app import waitrow
 from app.context import Context
-from app.pages.part_size import linkedpairs, storedpage
+from app.pages.part_size import linkedpairs
 from app.pages.part_size.linkedpairs import LinkedPairs
 from app.pages.part_size.promise import PromisePage
 from app.pages.part_size.shop_split import ShopSplitPage
@@ -20,7 +21,7 @@ from tests.core.guidance.shops import BELT, keep_estimate
 @pytest.fixture
 def shop(qapp, tmp_path, monkeypatch):
     """A shop that counts as large, in a file: a worker reads it too."""
-    monkeypatch.setattr(storedpage, "MANY_TRIALS", 1)
+    monkeypatch.setattr(waitrow, "MANY_TRIALS", 1)
     store = open_store(tmp_path / "shop.sqlite")
     machines = [store.add_machine(Machine(n, drives={"x": BELT, "y": BELT})) for n in ("Ash", "Birch")]
     lots = [store.add_lot(Lot(n, "PETG")) for n in ("Slate", "Sand")]
@@ -114,7 +115,7 @@ def test_what_other_trials_say_comes_when_it_is_read_and_is_the_same(qtbot, shop
         pass
     found = linked.now()
     assert set(found) == {"x", "y"} and found["x"].prints == 2
-    monkeypatch.setattr(storedpage, "MANY_TRIALS", 1000)
+    monkeypatch.setattr(waitrow, "MANY_TRIALS", 1000)
     linked.forget()
     assert linked.now() == found
     shop.select_lot(None)

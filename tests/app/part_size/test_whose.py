@@ -1,5 +1,7 @@
 """The page *Whose error*: bars by cause, a change tried on the shop's parts, by keyboard."""
 
+import re
+
 import pytest
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QImage, QPainter
@@ -32,7 +34,7 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_without_a_trial_it_says_so(opened):
     page = opened()
-    assert "that a size trial is kept of" in verdict(page) and page.picture.points() == []
+    assert "of the two a size trial must be kept" in verdict(page) and page.picture.points() == []
     page.picture.sheet.grab()
     assert page.save_draft() and page.record().readings == {}
 
@@ -44,8 +46,10 @@ def test_causes_and_the_advised_change_are_shown(opened, store):
     assert page.factor_x.value() == pytest.approx(1.004, abs=5e-4) and page.factor_y.value() == 1.0
     assert "Stop meter" in verdict(page) and "with a probability of more than 99 %" in verdict(page)
     assert verdict(page).count("A wrong move") == 2 and "of a filament that does not shrink" in verdict(page)
+    assert len(re.findall(r"it would then be [+−][0-9.]+ ± [0-9.]+ mm off\.", verdict(page))) == 2
     assert "This trial does not tell these parts of the list: outside Y 160 mm; height Z 50 mm" in verdict(page)
     first = page.picture.points()[0][1]
+    assert page.picture.points()[0][1].partition(":")[0].endswith(" mm")  # a part is named with the unit of its length
     assert "unexplained" in first and "wall outset" in first and "±" in first
     rows = page.table.rows.rows()
     assert rows[2][0] == "outside X 180 mm" and rows[2][1].startswith("−0.6") and rows[2][3] == ""

@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+import threading
+import time
+
 import pytest
 from PySide6.QtCore import Qt
 
+from app import waitrow
+from app.context import Context
+from app.pages.shop import boardwork
 from app.pages.shop.board import BoardPage
+from app.pages.shop.boardmodel import DOUBT, NEXT, STALE
+from app.pages.shop.boardreader import read_board
 from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Event, Lot, Machine, Trial
+from core.records.store import open_store
 
 DRIVES = {axis: {"kind": "belt", "pitch_mm": 2.0, "teeth": 20} for axis in "xyz"}
 
@@ -71,6 +80,15 @@ def test_all_machines_stand_in_order_with_what_they_want(page):
         ["Bay 2", "Slate 7", "▶ Mechanical health", "", "", "", "", ""],
         ["Bay 10", "", "▶ Mechanical health", "", "", "", "", ""],
     ]
+
+
+def test_what_is_to_be_done_is_read_whole_where_there_is_room(qtbot, page):
+    table = page.table
+    heads = table.horizontalHeader()
+    assert heads.sectionSize(NEXT) >= table.sizeHintForColumn(NEXT)
+    page.resize(2 * page.minimumSizeHint().width() + 600, 600)
+    assert all(heads.sectionSize(column) >= table.sizeHintForColumn(column) for column in (NEXT, STALE, DOUBT))
+    assert heads.length() == table.viewport().width()
 
 
 def test_it_is_found_by_a_part_of_its_name_or_lot(qtbot, page):
@@ -181,3 +199,101 @@ def test_a_store_that_fails_half_way_is_said(qtbot, page, store, monkeypatch, sh
     page.recompute()
     qtbot.waitUntil(lambda: bool(said))
     assert said[-1] == ("error", "The server is away.")
+
+
+@pytest.fixture
+def large(qapp, tmp_path, monkeypatch):
+    """A shop that counts as large, in a file: a worker reads it too."""
+    monkeypatch.setattr(waitrow, "MANY_TRIALS", 1)
+    store = open_store(tmp_path / "shop.sqlite")
+    for number in range(1, 4):
+        store.add_machine(Machine(f"Bay {number}", drives=DRIVES))
+        store.keep(reversal(number))
+    context = Context(store)
+    yield context
+    context.closing.emit()
+    store.close()
+
+
+@pytest.fixture
+def gate(monkeypatch):
+    """Holds the reading back until it is opened, or stopped."""
+    opened = threading.Event()
+
+    def held(context, step):
+        while not opened.is_set():
+            step(0.5)
+            time.sleep(0.002)
+        return read_board(context, step)
+
+    monkeypatch.setattr(boardwork, "read_board", held)
+    return opened
+
+
+def on_board(qtbot, context):
+    page = BoardPage(context)
+    qtbot.addWidget(page)
+    page.resize(1000, 600)
+    page.show()
+    return page
+
+
+def test_a_large_shop_is_read_beside_the_window_with_a_bar(qtbot, large, gate):
+    page = on_board(qtbot, large)
+    assert page.work.bar.isVisible() and names(page) == []
+    qtbot.waitUntil(lambda: page.work.bar.bar.value() > 0)
+    gate.set()
+    qtbot.waitUntil(page.is_complete)
+    assert names(page) == ["Bay 1", "Bay 2", "Bay 3"] and "…" not in str(lines(page))
+    assert not page.work.bar.isVisible()
+
+
+def test_its_reading_is_stopped_and_begun_anew_when_the_page_is_seen_again(qtbot, large, gate):
+    said = []
+    large.notice.connect(lambda text, level: said.append((level, text)))
+    page = on_board(qtbot, large)
+    qtbot.mouseClick(page.work.bar.stop, Qt.MouseButton.LeftButton)
+    assert page.is_complete() and not page.work.bar.isVisible() and names(page) == []
+    assert said[-1] == ("warning", "Stopped. Go to another page and come back, and it is read anew.")
+    gate.set()
+    page.hide()
+    page.show()
+    qtbot.waitUntil(page.is_complete)
+    assert len(names(page)) == 3
+
+
+def test_what_was_in_sight_stays_until_it_is_read_anew_and_nothing_comes_out_of_sight(qtbot, large, gate):
+    gate.set()
+    page = on_board(qtbot, large)
+    qtbot.waitUntil(page.is_complete)
+    gate.clear()
+    large.store.add_machine(Machine("Bay 4"))
+    large.machines_changed.emit()
+    assert len(names(page)) == 3 and page.work.bar.isVisible()
+    page.hide()
+    gate.set()
+    qtbot.waitUntil(lambda: not page.work.bar.job.is_running())
+    assert page.is_complete() and len(names(page)) == 3
+
+
+def test_a_large_shop_that_cannot_be_read_is_said(qtbot, large, monkeypatch):
+    said = []
+    large.notice.connect(lambda text, level: said.append((level, text)))
+
+    def fail(*_arguments, **_more):
+        raise StoreError("The server is away.")
+
+    monkeypatch.setattr(large.store, "newest_kept", fail)
+    page = on_board(qtbot, large)
+    qtbot.waitUntil(lambda: bool(said))
+    assert said == [("error", "The server is away.")] and page.is_complete() and not page.work.bar.isVisible()
+
+
+def test_a_long_working_out_shows_the_bar_and_stops(qtbot, page, monkeypatch):
+    monkeypatch.setattr(boardwork, "_MOMENT_S", 0.0)
+    monkeypatch.setattr(boardwork, "_SLICE_S", 1e-6)
+    page.work.work_out((number % 3 for number in range(1_000_000)), 1_000_000)
+    qtbot.waitUntil(page.work.bar.isVisible)
+    assert page.work.bar.bar.value() >= 30
+    qtbot.mouseClick(page.work.bar.stop, Qt.MouseButton.LeftButton)
+    assert page.is_complete() and not page.work.bar.isVisible()

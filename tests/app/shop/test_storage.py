@@ -9,6 +9,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QFileDialog
 
+from app import safekeeping
 from app.context import Context
 from app.pages.shop.storage import StoragePage
 from core.errors import StoreError
@@ -248,3 +249,23 @@ def test_what_endangers_the_records_is_said_at_once(qtbot, context, monkeypatch)
     QApplication.processEvents()
     assert page.database.warning.isVisible()
     assert "lies on a network drive (nfs4)" in page.database.warning.text()
+
+
+def test_of_a_server_a_copy_is_made_each_day_and_its_own_backup_is_asked_for(qtbot, server, tmp_path, monkeypatch):
+    monkeypatch.setenv("XDG_DATA_HOME", str(tmp_path / "data"))
+    monkeypatch.setattr(safekeeping, "SOON_MS", 0)
+    store = open_store(server.new_database())
+    context = Context(store)
+    page = StoragePage(context)
+    qtbot.addWidget(page)
+    page.show()
+    assert page.copies.folder.text().startswith("Each day when the program starts, what the server holds is copied")
+    keeper = safekeeping.look_after_soon(context)
+    with qtbot.waitSignal(keeper.job.ended, timeout=30_000):
+        pass
+    page.recompute()
+    (row,) = page.copies.table.rows.rows()
+    assert row[1] == "daily" and f"In {tmp_path / 'data'}" in page.copies.folder.text()
+    assert "no substitute for a backup of the server itself" in page.copies.folder.text()
+    context.closing.emit()
+    store.close()

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import QSettings, Qt
 from PySide6.QtWidgets import QApplication
@@ -89,6 +91,22 @@ def test_it_opens_at_the_next_step_with_what_to_do_and_why(page):
     assert states(page)["record"] == "✓ done"
     assert states(page)["mechanics"] == "▶ next"
     assert states(page)["yearly"] == "· not yet"
+
+
+def test_parts_that_are_not_on_record_are_no_matter_of_a_check(page, shop, store):
+    machine = store.add_machine(Machine("Heron", drives={"x": BELT}))
+    shop.select_machine(machine.id)
+    card = page.card
+    assert "No drive parts on record for Y, Z." in card.text.text()
+    assert card.open_button.text() == "&Open the page Drive" and card.open_button.objectName() == "primary"
+    assert not card.good.isVisible() and not card.fault.isVisible()
+    page.keep()
+    assert logged(store) == []
+    store.change_machine(replace(machine, drives=DRIVES))
+    shop.machines_changed.emit()
+    page.shown()
+    go_to(page, "record")
+    assert card.good.isVisible()
 
 
 def test_a_step_that_waits_says_for_what(page):

@@ -182,6 +182,14 @@ def test_a_canvas_writes_dates_only_where_x_is_in_days(canvas_of):
     assert not canvas.axes["bottom"].dates
 
 
+def test_pieces_and_places_are_counted_in_whole_numbers(canvas_of):
+    canvas = canvas_of(chart(3))
+    assert set(canvas.axes["bottom"].ticks(0.5, 3.5, 900.0)[1]) == {"1", "2", "3"}
+    assert "0.02" in canvas.axes["left"].ticks(-0.05, 0.05, 300.0)[1]
+    canvas.set_data(PlotData((PointSeries("readings", np.array([1.5, 2.0]), np.zeros(2)),)))
+    assert "1.4" in canvas.axes["bottom"].ticks(0.5, 3.5, 900.0)[1]
+
+
 # Two plots
 
 

@@ -186,6 +186,35 @@ def test_minus_alone_goes_back_star_skips_arrows_do_the_same(desk):
     assert desk.column() == ["10.06", "", "", ""]
 
 
+def test_escape_brings_back_what_stood_there(desk):
+    desk.type("10.06")
+    desk.bot.keyClick(desk.line, Qt.Key.Key_Up)
+    desk.bot.keyClicks(desk.line, "9")
+    desk.bot.keyClick(desk.line, Qt.Key.Key_Escape)
+    assert (desk.line.text(), desk.line.selectedText(), desk.column()[0]) == ("10.06", "10.06", "10.06")
+    desk.bot.keyClick(desk.line, Qt.Key.Key_Escape)
+    assert desk.line.text() == "10.06" and desk.entry.current_row() == 0
+
+
+def test_alt_with_a_letter_that_leads_nowhere_types_nothing(desk):
+    desk.bot.keyClick(desk.line, Qt.Key.Key_J, Qt.KeyboardModifier.AltModifier)
+    assert desk.line.text() == "" and not desk.line.isModified()
+
+
+def test_the_keys_named_are_those_that_work_where_readings_may_be_negative(desk):
+    def named():
+        return {label.text().replace("\N{NO-BREAK SPACE}", " ") for label in desk.entry.findChildren(QLabel)}
+
+    assert any("− back" in text for text in named())
+    desk.model.set_rows([{"kind": "travel", "nominal_mm": 20.0}, {"kind": "travel", "nominal_mm": -20.0}])
+    assert any("↑ back" in text and "+ Enter again" in text for text in named())
+    desk.type("20.02")
+    desk.bot.keyClick(desk.line, Qt.Key.Key_Up)
+    assert desk.entry.current_row() == 0
+    desk.type("+")
+    assert desk.entry.current_row() == 1 and desk.model.rowCount() == 3
+
+
 def test_a_minus_before_digits_is_a_sign_and_a_slash_in_a_text_is_a_fraction(desk):
     desk.model.set_rows([{"kind": "travel", "nominal_mm": -20.0}])
     desk.bot.keyClicks(desk.line, "-")
@@ -231,6 +260,12 @@ def test_all_in_is_said_and_enter_on_nothing_moves_on(desk):
     for text in ("10.06", "10.05", "129.75", "49.96"):
         desk.type(text)
     assert "Kept outer 1-2: 49.96 mm. All 4 readings are in." in desk.says()
+
+
+def test_a_single_reading_is_not_called_several(qtbot):
+    desk = Desk(qtbot, rows=[{"feature": "outer 1-4", "axis": "x", "kind": "outside", "nominal_mm": 10.0}])
+    desk.type("10.06")
+    assert "Kept outer 1-4: 10.06 mm" in desk.says()
 
 
 # Gauges with keyboard output
@@ -506,7 +541,8 @@ def test_an_open_question_is_asked_anew_when_something_else_is_expected(desk):
     desk.model.set_expected({1: Expected(11.0, 0.02, "11.00 ± 0.04 mm")})
     desk.edit_cell(1, READING, "10.05")
     assert desk.model.question(1) is not None
-    desk.model.set_expected({1: Expected(10.04, 0.02, "10.04 ± 0.04 mm")})
+    assert not desk.model.set_expected({1: Expected(11.1, 0.02, "11.10 ± 0.04 mm")})
+    assert desk.model.set_expected({1: Expected(10.04, 0.02, "10.04 ± 0.04 mm")})  # and it counts from now on
     assert desk.model.question(1) is None
 
 
@@ -763,3 +799,19 @@ def test_where_nothing_can_be_expected_nothing_is_offered(qtbot, desk):
         qtbot.waitExposed(entry)
         boxes = [box.text().replace("&", "") for box in entry.findChildren(QCheckBox) if box.isVisible()]
         assert boxes == ["show expected"] * foretells
+
+
+def test_what_is_painted_is_what_the_roles_tell(qtbot):
+    desk = Desk(qtbot)
+    desk.model.edit(0, "measured_mm", "10.02")
+    desk.model.edit(1, "measured_mm", "no number")
+    desk.model.edit(2, "measured_mm", "13.0")  # a question
+    desk.model.set_excluded(3, True, "dropped")
+    desk.model.set_marks({0: "stands out"})
+    role = Qt.ItemDataRole
+    for row in range(desk.model.rowCount()):
+        for column in range(desk.model.columnCount()):
+            told = [desk.model.data(desk.model.index(row, column), asked)
+                    for asked in (role.DisplayRole, role.TextAlignmentRole, role.FontRole, role.ForegroundRole)]
+            assert list(desk.model.look(row, column)) == told
+    assert [desk.model.look(row, READING).text[:1] for row in range(3)] == ["⚑", "✗", "?"]

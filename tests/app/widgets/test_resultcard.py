@@ -2,13 +2,13 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAccessible, QColor, QFontMetricsF, QGuiApplication, QTextTable
+from PySide6.QtGui import QAccessible, QColor, QFont, QFontMetricsF, QGuiApplication, QTextDocument, QTextTable
 from PySide6.QtWidgets import QLabel, QPushButton
 
 from app.theme import DARK, LIGHT, apply_theme
 from app.widgets.plotmarks import contrast
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
-from app.widgets.resulttext import tone_colour
+from app.widgets.resulttext import tone_colour, write_card
 from core.words import tr
 
 CARD = CardData(
@@ -121,6 +121,24 @@ def test_numbers_stand_in_columns(card):
     assert edges(card, 0, 1)[1] - edges(card, 2, 1)[0] == pytest.approx(widest, abs=2)  # words begin where numbers do
 
 
+def test_no_line_ends_between_a_number_and_its_unit_and_a_short_remark_stays_whole(card):
+    said = Paragraph("Printing speed", "Print this bead at most at 147.1 ± 3.7 mm/s, and use 80 % of it.")
+    remark = "k 1.97, ν 435"
+    rows = (("pads less height commanded", "−0.048 ± 0.013 mm", remark), ("machine, lot", "Bramble, Slate 7", ""))
+    card.show_card(CardData((said,), rows))
+    assert "147.1 ± 3.7 mm/s, and use 80 %" in card.body.toPlainText()  # as typed, for the search and the clipboard
+    for width in range(380, 560, 10):
+        card.resize(width, 320)
+        layout = card.body.document().begin().layout()
+        lines = [layout.lineAt(number) for number in range(layout.lineCount())]
+        text = card.body.document().begin().text()
+        breaks = [text[line.textStart() + line.textLength() - 1 :][:4] for line in lines[:-1]]
+        assert not [found for found in breaks if found[:1] in "0123456789"], f"{width}: {breaks}"
+        assert table(card).cellAt(0, 3).firstCursorPosition().block().layout().lineCount() == 1, width
+        label, value = edges(card, 0, 0), edges(card, 0, 1)
+        assert value[0] - label[1] >= 6, width
+
+
 def test_a_remark_shared_by_rows_is_said_once(card):
     needs = "needs two more features"
     card.show_card(
@@ -130,6 +148,14 @@ def test_a_remark_shared_by_rows_is_said_once(card):
         )
     )
     assert card.body.toPlainText().count(needs) == 1
+
+
+def test_a_short_remark_stands_in_each_of_its_rows(card):
+    rows = tuple((f"{step} °C, bond", "3.6 (3.1 to 4.0)", "met: 95 %") for step in (210, 215, 220))
+    card.show_card(CardData((Paragraph("Use 215 °C", ""),), (*rows, ("mean", "3.6", ""))))
+    assert card.body.toPlainText().count("met: 95 %") == 3
+    remarks = [table(card).cellAt(row, 3).firstCursorPosition().block().text() for row in range(4)]
+    assert remarks == ["met: 95 %"] * 3 + [""]
 
 
 def test_a_click_on_keep_is_told(card, qtbot):
@@ -231,3 +257,17 @@ def test_a_card_that_may_grow_asks_for_the_height_of_its_text(qtbot):
     assert shows_all(widget)
     widget.grow(6)
     assert four_lines < widget.minimumSizeHint().height() < whole
+
+
+@pytest.mark.parametrize(
+    "data", [CARD, CardData(CARD.paragraphs), CardData((), CARD.rows), CardData(CARD.paragraphs[:1], CARD.rows * 3)]
+)
+@pytest.mark.parametrize("across", [210, 333, 560])
+def test_the_gaps_that_shrink_are_those_written(qtbot, data, across):
+    heights = []
+    for gap in (8.0, 3.0):
+        document = QTextDocument()
+        write_card(document, data, "", gap, QFont(), LIGHT, across)
+        document.setTextWidth(across)
+        heights.append(document.size().height())
+    assert heights[0] - heights[1] == pytest.approx(5.0 * data.gaps)

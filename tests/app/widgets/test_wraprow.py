@@ -96,6 +96,9 @@ def test_a_label_of_words_insists_on_its_lines(qtbot):
     label.resize(90, 10)
     label.show()
     assert label.height() >= label.heightForWidth(90)
+    narrow = label.minimumHeight()
+    label.resize(900, 10)
+    assert label.minimumHeight() < narrow  # one line is enough where there is room
     label.setText("")
     assert label.minimumHeight() == 0
 

@@ -109,9 +109,9 @@ def test_places_and_soak_together_and_too_few_of_one():
     both = judge_bed(BedReadings(list(X), list(Y), list(z), list(T), list(drift)), PROBE)
     assert settings(both) == [Setting.LEAVE, Setting.LEAVE, Setting.SOAK_TIME]
     few_soak = judge_bed(BedReadings(list(X), list(Y), list(z), list(T[:3]), list(drift[:3])), PROBE)
-    assert few_soak.soak is None and "3 readings over time so far" in few_soak.advice[-1].action
+    assert few_soak.soak is None and "Readings over time so far: 3" in few_soak.advice[-1].action
     few_places = judge_bed(BedReadings(list(X[:2]), list(Y[:2]), list(z[:2]), list(T), list(drift)))
-    assert few_places.plane is None and "2 places probed so far" in few_places.advice[-1].action
+    assert few_places.plane is None and "Places probed so far: 2" in few_places.advice[-1].action
 
 
 @pytest.mark.parametrize(

@@ -19,7 +19,7 @@ from core.motion_trials.ladders import LadderKind, LadderReadings, Read
 
 KIND = known_kinds()["temperature"]
 STEPS = (200.0, 205.0, 210.0, 215.0, 220.0, 225.0, 230.0)
-WARM, DRY = (0, 1, 3, 4, 4, 4, 4), (0, 0, 0, 1, 1, 3, 4)
+WARM, DRY = (0, 1, 3, 4, 4, 4, 4), (4, 4, 4, 3, 3, 1, 0)
 FORCE = (10.0, 16.0, 20.0, 22.1, 22.0, 20.2, 16.1)
 
 
@@ -27,7 +27,7 @@ def readings(planted, aim=Aim.LOOKS, limit=240.0, pieces=3, kind=KIND, steps=STE
     """Every criterion as planted by step: scores of two judges, measured values once a piece."""
     step, value, judge, piece, criterion = [], [], [], [], []
     for key, means in planted.items():
-        is_measured = bool(next(c for c in kind.criteria if c.key == key).unit)
+        is_measured = bool(kind.criterion(key).unit)
         for k in range(pieces):
             for s, mean in zip(steps, means, strict=True):
                 for who in [""] if is_measured else ["1", "2"]:
@@ -44,21 +44,30 @@ def judged(planted, **further):
 
 
 def test_looks_take_the_middle_and_strength_the_upper_third():
-    found = judged({"strings": DRY, "bond": WARM})
+    found = judged({"clean": DRY, "bond": WARM})
     (advice,) = found.advice
     assert advice.setting is Setting.NOZZLE_TEMPERATURE and advice.amount == found.new_value == 215
     assert "Use 215 °C for this lot on this machine" in advice.action
     assert "the middle of the plateau, 210 to 220 °C" in advice.because
-    assert "strings 1 or less, bond 3 or more" in advice.because and "(95 %)" in advice.because
+    assert "cleanness 3 or more, bond 3 or more" in advice.because and "(95 %)" in advice.because
     (estimate,) = found.estimates()
     assert estimate.name == "ladder_temperature" and estimate.U >= 2.5 and found.method == "criteria 1"
     assert found.mind == () and "only while one setting changes" in advice.do_not_touch
-    strong = judged({"strings": DRY, "bond": WARM}, aim=Aim.STRENGTH)
+    strong = judged({"clean": DRY, "bond": WARM}, aim=Aim.STRENGTH)
     assert strong.new_value == 220 and "upper third of the plateau" in strong.advice[0].because
 
 
+def test_what_was_scored_the_other_way_round_gives_the_same_step():
+    """Strings scored 0 none to 4 a web, as trials of before were: the same pieces, the same answer."""
+    now, before = judged({"clean": DRY, "bond": WARM}), judged({"strings": [4 - s for s in DRY], "bond": WARM})
+    assert before.new_value == now.new_value == 215
+    assert "strings 1 or less, bond 3 or more" in before.advice[0].because
+    assert before.ladder.sure == pytest.approx(now.ladder.sure, abs=0.02)
+
+
 def test_the_scales_say_which_end_is_good():
-    says = {c.key: scale_words(c) for c in KIND.criteria}
+    says = {c.key: scale_words(c) for c in (*KIND.criteria, KIND.criterion("strings"))}
+    assert "4 none" in says["clean"] and "0 a web" in says["clean"]
     assert "0 none" in says["strings"] and "4 a web" in says["strings"]
     assert "4 as strong as solid" in says["bond"] and "0 falls apart" in says["bond"]
     assert "4 clean" in says["overhang"] and "left out" in says["overhang"] and "in N" in says["force"]
@@ -73,21 +82,21 @@ def test_the_scales_say_which_end_is_good():
         "mass: one value a piece, in g.",
     ]  # fmt: skip
     assert [bound_words(c) for c in own[:3]] == ["gloss 2 or less", "shape 2 or more", "ends 1 to 3"]
-    assert bounds_words(KIND) == "strings 1 or less, bond 3 or more" and criterion_words(own[0]) == "gloss"
+    assert bounds_words(KIND) == "cleanness 3 or more, bond 3 or more" and criterion_words(own[0]) == "gloss"
 
 
 def test_each_step_has_its_rows():
-    rows = criterion_rows(judged({"overhang": (4,) * 7, "strings": DRY, "bond": WARM}))
+    rows = criterion_rows(judged({"overhang": (4,) * 7, "clean": DRY, "bond": WARM}))
     assert len(rows) == 21 and rows[0][0] == "200 °C, overhang" and rows[0][2] == ""
     assert rows[2][0] == "200 °C, bond" and rows[2][2] == "met: 0 %" and "0.0 to" in rows[2][1]
 
 
 def test_what_is_only_looked_at_speaks_where_it_is_clearly_better_elsewhere():
-    worse = judged({"overhang": (4, 4, 4, 2, 1, 0, 0), "strings": DRY, "bond": WARM})
+    worse = judged({"overhang": (4, 4, 4, 2, 1, 0, 0), "clean": DRY, "bond": WARM})
     assert any("At 210 °C, on the plateau too, overhang scores 3" in says for says in worse.mind)
-    even = judged({"overhang": (4, 4, 3, 3, 3, 0, 0), "strings": DRY, "bond": WARM})
+    even = judged({"overhang": (4, 4, 3, 3, 3, 0, 0), "clean": DRY, "bond": WARM})
     assert not any("overhang" in says for says in even.mind)
-    elsewhere = {"overhang": (4, 3, 0), "strings": DRY, "bond": WARM}
+    elsewhere = {"overhang": (4, 3, 0), "clean": DRY, "bond": WARM}
     part = readings({key: means for key, means in elsewhere.items() if key != "overhang"})
     more = readings({"overhang": elsewhere["overhang"]}, steps=STEPS[:3])
     both = LadderReadings(
@@ -98,13 +107,13 @@ def test_what_is_only_looked_at_speaks_where_it_is_clearly_better_elsewhere():
 
 
 def test_the_snap_force_is_told_beside_the_scores():
-    found = judged({"strings": DRY, "bond": WARM, "force": FORCE})
+    found = judged({"clean": DRY, "bond": WARM, "force": FORCE})
     assert any("snap force is greatest at 217" in says and "95 %" in says for says in found.mind)
-    rising = judged({"strings": DRY, "bond": WARM, "force": (10, 12, 14, 16, 18, 20, 22)})
+    rising = judged({"clean": DRY, "bond": WARM, "force": (10, 12, 14, 16, 18, 20, 22)})
     assert any("still rises at the last step" in says for says in rising.mind)
-    flat = judged({"strings": DRY, "bond": WARM, "force": (20, 20, 20, 20, 20, 20, 20)})
+    flat = judged({"clean": DRY, "bond": WARM, "force": (20, 20, 20, 20, 20, 20, 20)})
     assert any("cannot be told" in says for says in flat.mind)
-    few = readings({"strings": DRY, "bond": WARM})
+    few = readings({"clean": DRY, "bond": WARM})
     with_two = LadderReadings(
         KIND, Read.SCORE, [*few.step, 200.0, 205.0], [*few.value, 9.0, 11.0], [*few.judge, "", ""], 240.0,
         [*few.piece, "0/200", "0/205"], [*few.criterion, "force", "force"],
@@ -180,14 +189,14 @@ def test_a_ladder_of_the_shop_may_have_criteria_too():
 
 def test_refused():
     with pytest.raises(InputError, match="No score of bond yet"):
-        judged({"strings": DRY})
+        judged({"clean": DRY})
     with pytest.raises(InputError, match="above this machine's limit"):
-        judged({"strings": DRY, "bond": WARM}, limit=220.0)
-    good = readings({"strings": DRY, "bond": WARM})
+        judged({"clean": DRY, "bond": WARM}, limit=220.0)
+    good = readings({"clean": DRY, "bond": WARM})
     alone = LadderReadings(
         KIND, Read.SCORE, good.step, good.value, ["1"] * len(good.step), 240.0, good.piece, good.criterion
     )
-    with pytest.raises(InputError, match="One pair of eyes only for strings"):
+    with pytest.raises(InputError, match="One pair of eyes only for cleanness"):
         judge_ladder(alone, np.random.default_rng(1))
     value = list(good.value)
     value[50] = 2.5

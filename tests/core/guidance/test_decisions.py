@@ -68,6 +68,23 @@ def test_without_a_trial_or_an_old_value_nothing_is_made_up():
     assert "Nobody wrote down" in said(proposal)
 
 
+UNKNOWN = replace(OFFSET, usual=None)
+
+
+def test_an_unknown_base_is_no_zero():
+    proposal = propose(UNKNOWN, (), 1, PROUD)
+    assert (proposal.now, proposal.base, proposal.new, proposal.because) == (None, None, None, None)
+    assert "Cannot tell yet: nobody wrote down what was set when its piece was made" in said(proposal)
+    assert "Look up contour offset in the controller" in said(proposal)
+
+
+def test_what_was_written_down_after_the_piece_was_made_is_no_base():
+    proposal = propose(UNKNOWN, (was_set(-0.03, 7),), 1, PROUD)
+    assert (proposal.now, proposal.base, proposal.new) == (-0.03, None, None)
+    assert "Cannot tell yet: −0.03 mm was written down after its piece was made" in said(proposal)
+    assert propose(UNKNOWN, (was_set(-0.03, 2),), 1, PROUD).new == -0.07
+
+
 def test_a_decision_carries_what_the_next_piece_should_show():
     proposal = propose(OFFSET, (was_set(-0.03, 2),), 1, PROUD)
     made = decided(OFFSET, proposal, (1, 1), -0.07, str(proposal.because), PROUD)

@@ -183,6 +183,11 @@ def test_a_ratio_is_shown_in_percent_an_angle_in_degrees_and_a_size_without_plus
     assert limit_text(judged(STEADY[:3]), 0.0312) == "+0.0312"
 
 
+def test_a_flow_factor_is_shown_as_it_is_typed():
+    rows = dict(numbers(judged([0.95 + value / 10 for value in STEADY], QUANTITIES["flow_ratio"], unit="1", u=0.001)))
+    assert rows["newest"] == "0.9530 ± 0.0022" and rows["lower limit"] == "0.9470"
+
+
 def test_results_in_different_units_are_refused():
     mixed = (*points(STEADY), *points([1.0], unit="1"))
     with pytest.raises(InputError, match="different units; withdraw those in the wrong one") as raised:

@@ -131,7 +131,7 @@ def test_few_repeats_under_load_say_how_many_it_takes():
     _, slip = judged([22.1, 22.0], rates=[2.0, 4.0], hot=HOT).advice
     assert slip.setting is Setting.UNDECIDED
     assert "5 repeats at 4 rates or more" in slip.action
-    assert "2 repeats under load so far, at 2 rates" in slip.because
+    assert "Repeats under load so far: 2, rates: 2" in slip.because
 
 
 @pytest.mark.parametrize(

@@ -1,4 +1,4 @@
-"""What a flow trial says to a size trial: where it holds, and that nobody knows whether the piece was printed so."""
+"""What a flow trial says to a size trial: where it holds, and whether the piece was printed so, where it is known."""
 
 from core.guidance.flowheld import flow_held_words
 
@@ -21,5 +21,12 @@ def test_temperature_rate_and_bore_are_told():
     assert "does not know yours" in says
 
 
+def test_the_temperature_of_the_piece_is_held_against_it():
+    assert "this piece was printed at 220 °C" in flow_held_words(HELD, 220.0)
+    assert flow_held_words(HELD, 221.0) == (
+        "was found at 215 °C, this piece printed at 221 °C: it does not hold beyond 5 K, measure the flow again"
+    )
+
+
 def test_a_trial_without_its_conditions_says_so():
-    assert flow_held_words({}) == "does not say for which nozzle temperature"
+    assert flow_held_words({}, 215.0) == flow_held_words({}) == "does not say for which nozzle temperature"

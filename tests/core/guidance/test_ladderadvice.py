@@ -175,7 +175,7 @@ def test_one_piece_of_each_step_is_told():
 
 
 def test_readings_are_checked_without_being_judged():
-    kind, three = KINDS["temperature"], ["bond", "strings", "force"]
+    kind, three = KINDS["temperature"], ["bond", "clean", "force"]
     check_ladder(
         LadderReadings(kind, Read.SCORE, [200.0] * 3, [4.0, 1.0, 22.5], ["1", "1", ""], 240.0, ["A"] * 3, three)
     )

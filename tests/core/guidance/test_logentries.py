@@ -9,7 +9,7 @@ from importlib.resources import files
 import numpy as np
 import pytest
 
-from core.guidance.changes import acts_on
+from core.guidance.attribution import acts_on
 from core.guidance.diameteradvice import FILAMENT_DIAMETER
 from core.guidance.feedadvice import EXTRUDER_STEPS
 from core.guidance.flowadvice import FLOW_FACTOR

@@ -145,7 +145,7 @@ def test_our_own_score_is_told():
     assert score_words(rng.standard_normal((300, 1)) / 1.96).endswith("Nothing shows that our U is too small.")
     assert "(pieces: 2)" in score_words([[3.0] * 20] * 2) and "From 5 pieces on it tells of our U" in score_words([[3]])
     small = score_words(1.6 * rng.standard_normal((300, 1)) / 1.96)
-    assert "Our U is too small: multiply it by 1." in small and "95 are due" in small
+    assert "Our U is too small: multiply it by 1." in small and "95 % are due" in small
 
 
 def test_a_class_off_by_no_more_than_its_features_share_is_no_doubt(locked, rng):

@@ -122,7 +122,7 @@ def test_pieces_before_the_newest_change_of_settings_do_not_count():
     assert pieces_since(settings, 2, [crash, Event("note", machine_id=1, at=START)]) == crash.at
     judged = judge_promise(pieces(16), CALIPER, since=since)
     assert judged.left_out == (1, 2, 3, 4) and judged.groups[0].parts.pieces == 12
-    with pytest.raises(InputError, match="16 pieces were kept, all before the newest change"):
+    with pytest.raises(InputError, match="Pieces kept: 16, all before the newest change"):
         judge_promise(pieces(16), CALIPER, since=START + timedelta(days=60))
     with pytest.raises(InputError, match="ten pieces at least make a promise") as told:
         judge_promise([], CALIPER)

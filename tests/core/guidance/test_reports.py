@@ -16,7 +16,7 @@ from core.guidance.reports import Of, machine_card, trial_report
 from core.measuring.tolerance import Conformity
 from core.part_size.prediction import Changes
 from core.quantity import Estimate
-from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
 from tests.core.guidance.shops import BELT
 from tests.core.guidance.test_predicted import NOON, size_trial
 from tests.core.guidance.test_promised import pieces
@@ -84,6 +84,40 @@ def test_a_trial_is_reported_as_it_was_kept():
     bare = trial_report(Trial("walk", id=1, readings={"lag_s": [1.0, None]}), replace(OF, lot=Lot("Bare", "")))
     assert "lag s" in texts(bare) and "Verdict" not in texts(bare) and "Bare" in texts(bare)
     assert "Readings as typed" not in texts(trial_report(Trial("walk", id=1), OF))
+    assert "Results" not in texts(trial_report(Trial("walk", id=1), OF))
+
+
+def test_what_held_the_note_and_the_trials_it_rests_on_are_reported():
+    held = {"tolerance": "m", "part_temperature_c": 23.5, "nozzle_temperature_c": 215.0, "bed_temperature_c": 60}
+    promise = Trial("promise", id=9, conditions=held, used=(3, 4), note="Outside lengths: ±0.20 mm.",
+                    estimates=(Estimate("promise_outside", 0.2, 0.01, 11, "mm"),))  # fmt: skip
+    report = trial_report(promise, OF, "Promise")
+    assert [tuple(map(str, row)) for row in table(report, "conditions").rows] == [
+        ("tolerance asked for", "ISO 2768-1 m, medium"),
+        ("part temperature", "23.5 °C"),
+        ("in force when begun", "nozzle 215 °C, bed 60 °C"),
+    ]
+    assert "Outside lengths: ±0.20 mm." in texts(report) and "It rests on trials № 3, 4." in texts(report)
+    assert trial_report(replace(promise, used=(3,)), OF).foot != report.foot  # other pieces: another hash
+    own = trial_report(replace(promise, conditions={"tolerance": 0.15}), OF)
+    assert [tuple(map(str, row)) for row in table(own, "conditions").rows] == [("tolerance asked for", "± 0.15 mm")]
+    bare = trial_report(Trial("promise", id=9, conditions={"tolerance": "of a later version"}), OF)
+    assert "tolerance asked for" not in texts(bare) and "It rests on" not in texts(bare)
+
+
+def test_a_withdrawn_trial_says_so_and_a_name_of_another_version_stays():
+    gone = Trial("promise", id=9, state=TrialState.WITHDRAWN, withdrawn_because="wet spool",
+                 estimates=(Estimate("promise_of_later", 0.2, 0.01, 11, "mm"),))  # fmt: skip
+    says = next(block for block in trial_report(gone, OF).blocks if isinstance(block, Says))
+    assert says.mind and str(says.text) == "Withdrawn, out of use: wet spool"
+    assert "promise_of_later" in texts(trial_report(gone, OF))
+
+
+def test_a_flow_trial_says_what_it_holds_for():
+    stored = {"width_mm": 0.45, "height_mm": 0.2, "bead_model": "obround", "nozzle_mm": 0.4, "temperature_c": 215.0,
+              "rate_mm3_s": 5.0, "in_force_ratio": 1.0, "hot_end_limit_c": 260.0}  # fmt: skip
+    told = texts(trial_report(Trial("wall", id=2, conditions=stored), OF))
+    assert "nozzle 0.4 mm, 215 °C ± 5 K, up to 5 mm³/s" in told
 
 
 @pytest.mark.parametrize(
@@ -109,7 +143,7 @@ def test_a_machines_card_has_drives_results_with_days_and_what_is_in_force():
     told = texts(machine_card(OF, [found, (replace(kept, kept_at=None), found[1])], settings, {5: SLATE}))
     assert "200 × 16 ÷ (2 mm × 20 teeth) = 80.0000 steps/mm" in told and "reversal error X" in told
     assert "2026-05-04" in told and "№ 4" in told and "Slate" in told
-    assert "shrink allowance x\n1.0024\nSlate\n2026-05-04\nverified" in told
+    assert "shrink allowance X\n1.0024\nSlate\n2026-05-04\nverified" in told
     assert "93.1 steps/mm" in told and "not verified" in told and "Void after a crash" in told
     turning = Machine("Teasel", drives={"y": {"kind": "rotary", "gears": [[90, 10]]}})
     assert "200 × 16 × 90/10 ÷ 360° = 80.0000 steps/°" in texts(machine_card(replace(OF, machine=turning), [], [], {}))
@@ -173,7 +207,7 @@ def test_a_label_without_a_promise_claims_none():
 def test_a_label_has_name_promise_material_days_and_the_code_of_its_record():
     proof = Trial("promise", id=44, kept_at=AT)
     label = machine_label(OF, judge_promise(pieces(12), CALIPER), proof, AT + timedelta(days=90))
-    assert label.lines[:2] == ("Ash", "nozzle 0.4 mm") and "outside lengths ±0." in label.lines[2]
+    assert label.lines[:2] == ("Ash", "nozzle 0.4\u00a0mm") and "outside lengths ±0." in label.lines[2]
     assert "shown for PETG" in label.lines and "shown 2026-05-04, due 2026-08-02" in label.lines
     assert label.code == "slipgauge machine 3 trial 44" and "Void after a crash" in label.lines[-1]
     empty = machine_label(replace(OF, machine=Machine("Bare", id=1), lot=None), None, None, AT)

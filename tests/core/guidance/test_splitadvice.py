@@ -47,7 +47,8 @@ def test_shrinkage_goes_to_the_filament_and_the_machine_is_left_alone():
     (only,) = advised(-0.003, [pair(), pair("y")], travel_mm=SHORT, tolerance="f")
     assert only.setting is Setting.SHRINK_ALLOWANCE and only.amount == pytest.approx(1.003, abs=2e-4)
     assert "1.00301 ± 0.00035" in only.action and "along" not in only.because[:10]
-    assert "this filament shrinks 0.30" in only.because and "5 prints of 2 lots; this lot: 3 machines" in only.because
+    assert "this filament shrinks 0.30" in only.because
+    assert "(prints of this machine: 5, of lots: 2; machines of this lot: 3)" in only.because
     assert only.do_not_touch == "Steps per millimetre, flow factor."
 
 
@@ -256,5 +257,5 @@ def test_x_less_y_over_all_prints_is_the_machines(store):
         shop = read_shop(store.machines(), store.lots(), store.series)
         said[motion] = [a for a in judge_shop(shop, machine.id, lots[0].id).advice if "X less Y" in a.because]
     (plain,), (crossed,) = said[Motion.CARTESIAN], said[Motion.CROSSED_BELT]
-    assert "is +0.201 ± 0.057 %" in plain.because and "2 prints" in plain.because and "belt tension" in plain.action
+    assert "is +0.201 ± 0.057 %" in plain.because and "(prints: 2)" in plain.because and "belt tension" in plain.action
     assert "cannot make X differ from Y" in crossed.action and said[Motion.DELTA] == []

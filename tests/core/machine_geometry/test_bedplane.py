@@ -137,7 +137,7 @@ def test_a_probe_that_scatters_is_refused():
 @pytest.mark.parametrize(
     "x, y, z, field, words, row",
     [
-        (X[:3], Y[:3], X[:3], "z_mm", "3 places probed so far", None),
+        (X[:3], Y[:3], X[:3], "z_mm", "Places probed so far: 3", None),
         (X + Y / 9, 2 * X + 2 * Y / 9, X, "x_mm", "All places lie in one line; probe at places beside it", None),
         (X, Y, X[:-1], "z_mm", "differ in number", None),
         ([], [], [], "z_mm", "differ in number, or there are none", None),

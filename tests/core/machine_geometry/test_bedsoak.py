@@ -47,7 +47,7 @@ def test_a_soaked_bed_is_steady_and_a_restless_one_is_not():
 @pytest.mark.parametrize(
     "t, z, field, words, row",
     [
-        (T[:5], T[:5], "z_mm", "5 readings over time so far", None),
+        (T[:5], T[:5], "z_mm", "Readings over time so far: 5", None),
         (np.full(8, 60.0), T[:8], "z_mm", "at different times", None),
         (T - 60.0, T, "elapsed_s", "Row 1: time counts from the start", 0),
     ],

@@ -90,7 +90,7 @@ def test_refusals():
     far = refused(curve(0.02, 1.5))
     assert "does not move further than it is told" in far.message
     few = refused([0.0, 0.0, 0.01], X[:3])
-    assert "3 readings of the curve so far" in few.message
+    assert "Readings of the curve so far: 3" in few.message
     assert refused([0.0, 0.0, 0.0, 0.01, 0.02], [0, 0, 0, 0.1, 0.2]).field == "reading_mm"
     below = refused(curve(), np.where(X == 0.05, -0.05, X))
     assert (below.field, below.row) == ("commanded_mm", 5)

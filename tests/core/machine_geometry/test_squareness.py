@@ -178,7 +178,7 @@ def test_kept_reversal_errors_give_the_false_skew_its_size():
 def test_sides_that_differ_with_equal_diagonals_are_scale():
     d = math.hypot(80.1, 79.2)
     fit = pillars(d, d, a=80.1, b=79.2)
-    assert any("scale along X and Y, not skew" in says for says in fit.minds)
+    assert any("scale along X and Y, not an angle" in says for says in fit.minds)
     assert not any("scale" in says for says in pillars(d, d, a=80.1, b=80.1).minds)
     leaning = diagonals(0.01, 80.1, 79.2)
     assert not any("scale" in says for says in pillars(*leaning, a=80.1, b=79.2).minds)

@@ -108,7 +108,7 @@ CROSSED = (["along"] * 4, ["rest", "pushed"] * 2, [0.5, 0.54, 0.5, 0.45])
          "The scale must be true to more than 0 and less than half of the push of 10 N; type what its maker states, or "
          "what a known mass showed."),
         (pushes(0.002), {"resolution_mm": 0.0}, "resolution_mm", None,
-         "The dial must read to more than 0 and less than 1 mm; type its graduation in mm."),
+         "The dial must read to more than 0 and less than 1 mm; type its graduation."),
     ],
 )  # fmt: skip
 def test_what_cannot_be_a_result_is_refused(parts, changed, field, row, words):

@@ -58,6 +58,8 @@ def test_out_of_reach(name, value, row, words):
         np.array([np.nan, np.inf, 0.0]),
         np.array([True]),
         Readings([1.0]),
+        {"x": 1.0, "y": None},
+        [("x", "tooth"), ("y", None), ()],
     ],
     ids=str,
 )
@@ -84,6 +86,28 @@ def test_next_to_nothing_is_nothing(others):
     value, found = told(1e-320, others)
     assert value == 0.0 and told(value=-3e-9, others=())[0] == -3e-9
     assert list(found) == [0.0 if abs(one) < 1e-300 else one for one in others]
+
+
+@pytest.mark.parametrize(
+    "others", [["x", None, True], [("x", "tooth"), ("y", "gap")], [1.0, np.nan, -np.inf], []], ids=str
+)
+def test_a_column_with_nothing_to_settle_stays_as_it_is(others):
+    assert told(1.0, others)[1] == others and type(told(1.0, others)[1]) is list
+
+
+def test_next_to_nothing_is_nothing_in_each_array_of_a_list():
+    whole, counts = np.array([[0.0, -2.0], [np.nan, 3.0]]), np.array([0, 1])
+    found = told(1.0, [np.array([1e-320, -1.0]), whole, counts])[1]
+    assert found[0].tolist() == [0.0, -1.0]
+    assert found[1] is whole and found[2] is counts
+
+
+@pytest.mark.parametrize("value", [np.array([[1e-320, 0.0], [np.nan, -3.0]]), np.array([np.inf, -1e-320])], ids=str)
+def test_next_to_nothing_beside_what_is_no_number(value):
+    found = told(value, ())[0]
+    assert np.array_equal(found, np.where(np.abs(value) < 1e-300, 0.0, value), equal_nan=True)
+    with pytest.raises(InputError, match="Row 1"):
+        told(np.array([-1e200, np.nan]), ())
 
 
 def test_next_to_nothing_is_nothing_within_a_dataclass():

@@ -145,3 +145,27 @@ def test_refused(text, row, says):
     with pytest.raises(InputError, match=says) as error:
         path_of(text)
     assert error.value.field == "file" and error.value.row == row
+
+
+def test_reading_tells_how_far_it_is():
+    told = []
+    read_path(b"G1 X1 F600\n" * 200_000, told.append)
+    assert len(told) > 8 and told == sorted(told) and told[0] > 0.0 and told[-1] < 1.0
+
+
+class StopError(Exception):
+    pass
+
+
+@pytest.mark.parametrize("least", [0.0, 0.3, 0.7])
+def test_reading_is_stopped_at_the_next_step(least):
+    told = []
+
+    def step(part):
+        told.append(part)
+        if part > least:
+            raise StopError
+
+    with pytest.raises(StopError):
+        read_path(b"G1 X1 F600 ; outside\n" * 200_000, step)
+    assert told[-1] > least and all(part <= least for part in told[:-1])

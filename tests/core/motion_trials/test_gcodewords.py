@@ -1,5 +1,7 @@
 """Words of G-code: the quick reader against Python's own float, the slow reader on everything untidy."""
 
+from threading import Event
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -81,3 +83,32 @@ def test_refused(text, row, says):
     with pytest.raises(InputError, match=says) as error:
         read_words(text)
     assert error.value.field == "file" and error.value.row == row
+
+
+def test_pieces_that_nobody_waits_for_any_more_are_not_read(monkeypatch):
+    monkeypatch.setattr(gcodewords, "_PIECE", 64)
+    read, stopped, whole = [], Event(), gcodewords._piece
+
+    def piece(text, first):
+        read.append(first)
+        assert first == 0 or stopped.wait(20)
+        return whole(text, first)
+
+    def stop(_part):
+        stopped.set()
+        raise InterruptedError
+
+    monkeypatch.setattr(gcodewords, "_piece", piece)
+
+    text = b"G1 X1 Y2 ; one line and its comment\n" * 40_000
+    with pytest.raises(InterruptedError):
+        read_words(text, stop)
+    assert len(read) < 0.5 * len(gcodewords._pieces(text))
+
+
+def test_comments_end_with_their_line_in_every_piece(monkeypatch):
+    text = b"G1 X1 ; (open\nG1 X2 (in between) Y3*71\nG1 (left open X4\n" * 3
+    whole = read_words(text.replace(b"(left open ", b""))
+    monkeypatch.setattr(gcodewords, "_PIECE", 16)
+    assert read_words(text.replace(b"(left open ", b"")).columns["X"].tolist() == whole.columns["X"].tolist()
+    assert whole.columns["X"].tolist() == [1.0, 2.0, 4.0] * 3

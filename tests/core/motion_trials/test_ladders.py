@@ -4,6 +4,7 @@ import pytest
 
 from core.errors import InputError
 from core.guidance.ladderadvice import caution_words, how_words, kinds_words
+from core.measuring.criteria import Criterion
 from core.measuring.ladder import Choose, plan_steps
 from core.motion_trials import ladders as module
 from core.motion_trials.ladders import Read, check_plan, check_steps, ladders
@@ -34,12 +35,25 @@ def test_limits_are_refused_with_the_specimen_named():
 
 def test_the_temperature_ladder_has_criteria_with_the_bounds_of_common_practice():
     kind = ladders()["temperature"]
-    assert [c.key for c in kind.criteria] == ["overhang", "strings", "bond", "force"]
+    assert [c.key for c in kind.criteria] == ["overhang", "clean", "bond", "force"]
     assert [(c.at_least, c.at_most, c.unit) for c in kind.criteria] == [
-        (None, None, ""), (None, 1, ""), (3, None, ""), (None, None, "N"),
+        (None, None, ""), (3, None, ""), (3, None, ""), (None, None, "N"),
     ]  # fmt: skip
     assert kind.steps == 7 and (kind.high - kind.low) / (kind.steps - 1) == 5.0  # 7 levels, 5 K: common practice
     assert all(ladders()[key].criteria == () for key in ("retraction", "lag", "cornering", "cooling", "gap"))
+
+
+def test_more_is_better_by_every_criterion_and_what_was_scored_otherwise_stays_as_it_was():
+    for kind in ladders().values():
+        assert all(criterion.at_most is None for criterion in kind.criteria)
+    kind = ladders()["temperature"]
+    old = kind.scored_by(["bond", "strings", "bond"])
+    assert [c.key for c in old.criteria] == ["overhang", "strings", "bond", "force"]
+    assert kind.criterion("strings") == old.criterion("strings") == Criterion("strings", at_most=1)
+    assert kind.scored_by(["bond", "clean"]).criteria == kind.criteria == kind.scored_by([]).criteria
+    mixed = kind.scored_by(["strings", "clean"])  # another set of pieces was planned since
+    assert [c.key for c in mixed.criteria] == ["overhang", "clean", "strings", "bond", "force"]
+    assert kind.criterion("gloss") is None
 
 
 def test_a_plan_beyond_a_limit_is_refused_at_the_end_that_leads_there():
@@ -58,3 +72,5 @@ def test_a_bound_off_the_scale_is_refused(bound):
              "read": "score", "setting": "cooling", "criteria": {"own": {"at_least": bound}}}  # fmt: skip
     with pytest.raises(InputError, match="bound of own lies between 0 and 4"):
         module._kind("own", entry)
+    with pytest.raises(InputError, match="bound of own lies between 0 and 4"):
+        module._kind("own", {**entry, "criteria": {}, "former": {"own": {"at_most": bound, "now": "other"}}})

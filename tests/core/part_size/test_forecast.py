@@ -58,6 +58,8 @@ def test_the_small_piece_trap():
     assert trap.factor == pytest.approx(10 / 10.1)
     assert (trap.before_mm, trap.after_mm) == (pytest.approx(0.1), pytest.approx(-0.8901, abs=1e-4))
     assert trap.after_mm - trap.before_mm == pytest.approx(-0.99, abs=0.01)
+    band = constant_only().band("x", FeatureKind.OUTSIDE, [10.0])
+    assert trap.U_factor_ratio == pytest.approx(band.confidence_mm[0] / 10.0 * (10 / 10.1) ** 2)
 
 
 @pytest.mark.parametrize("L0", [10.0, 35.0, 250.0])

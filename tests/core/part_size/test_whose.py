@@ -5,6 +5,7 @@ import pytest
 
 from core.errors import InputError
 from core.part_size.features import FeatureKind
+from core.part_size.forecast import small_piece_effect
 from core.part_size.prediction import Changes
 from core.part_size.sizeerror import fit_size_error
 from core.part_size.whose import (
@@ -17,6 +18,8 @@ from core.part_size.whose import (
     stop_words,
     what_if,
 )
+from core.quantity import coverage_factor
+from core.records.rows import Instrument
 from tests.core.part_size.printouts import Faults, Print
 
 TRUE = Faults(scale=(-0.004, 0), wall_outset_mm=0.05, lost_motion_mm=(0.03, 0))
@@ -119,9 +122,38 @@ def test_all_to_steps_books_constants_as_scale():
     factor = np.sum(nominal**2) / np.sum(nominal * (nominal + 0.1 + jitter))
     assert found.factor == pytest.approx(factor) and found.before_mm == pytest.approx(0.1, abs=0.01)
     assert found.after_mm == pytest.approx(0.1 + (factor - 1) * 400.0, abs=0.02) and found.after_mm < -0.2
+    assert found.unshrunk_mm == (pytest.approx((factor - 1) * 400.0), pytest.approx(found.U_factor_ratio * 400.0))
     assert all_to_steps(fit, "y", FeatureKind.OUTSIDE, 400.0) is None
     travel = fit_size_error(nominal, nominal + jitter, ["travel"] * 5)
     assert all_to_steps(travel, "x", FeatureKind.TRAVEL, 100.0) is None
+
+
+def test_the_factors_of_wrong_moves_scatter_as_their_U_says():
+    """Two thousand pieces of one machine: the factors' scatter is the u that each piece gives (JCGM 100:2008 5.1.2)."""
+    rng, piece = np.random.default_rng(3), Print("x")
+    sizes = piece.size_mm(TRUE)
+    fit = piece.fit(sizes + 0.01 * rng.standard_normal(sizes.size))
+    noise = np.sqrt(fit.scattered.variance_mm2)
+    solver, rows = fit.scattered.fit.solver, fit.nominal_mm
+    short = small_piece_effect(fit, "x", FeatureKind.TOOTH, 10.0, 180.0)
+    every = all_to_steps(fit, "x", FeatureKind.OUTSIDE, 180.0)
+    errors = fit.error_mm + noise * rng.standard_normal((2000, rows.size))
+    at_ten = 10.0 / (10.0 + errors @ solver.T @ (fit.terms.coefficients("scale_x") * 10.0 +
+                                                 2.0 * fit.terms.coefficients("wall_outset")))  # fmt: skip
+    of_all = rows @ rows / (rows @ rows + errors @ rows)
+    k = coverage_factor(fit.scattered.dof)
+    assert short.U_factor_ratio / k == pytest.approx(np.std(at_ten), rel=0.06)
+    assert every.U_factor_ratio / k == pytest.approx(np.std(of_all), rel=0.06)
+    assert every.unshrunk_mm == pytest.approx(((every.factor - 1.0) * 180.0, every.U_factor_ratio * 180.0))
+
+
+def test_what_an_instrument_is_wrong_by_is_no_smaller_in_the_factor():
+    piece = Print("x")
+    sizes = piece.size_mm(TRUE) + 0.001 * np.random.default_rng(3).standard_normal(piece.nominal_mm.size)
+    rule = Instrument("long rule", u_scale_ratio=0.001)
+    plain, with_rule = piece.fit(sizes), piece.fit(sizes, instrument=rule)
+    U_plain, U_rule = (all_to_steps(fit, "x", FeatureKind.OUTSIDE, 180.0).U_factor_ratio for fit in (plain, with_rule))
+    assert U_rule == pytest.approx(np.hypot(U_plain, 2 * 0.001), rel=0.05)
 
 
 @pytest.mark.parametrize(

@@ -103,3 +103,21 @@ def test_what_cannot_be_written_is_said_and_nothing_is_left(tmp_path, name, says
     with pytest.raises(StoreError, match=says):
         write_pieces(plan_set("mass_box"), tmp_path / name)
     assert [path.name for path in tmp_path.iterdir()] == ["taken.stl"]
+
+
+def test_a_mark_stands_in_the_head_of_an_stl_and_nowhere_else(tmp_path):
+    planned = plan_set("comb_x", bounds_for("comb_x"))
+    write_pieces(planned, tmp_path / "plain.stl")
+    write_pieces(planned, tmp_path / "marked.stl", "ä" + "m" * 200)
+    plain, marked = ((tmp_path / f"{name}.stl").read_bytes() for name in ("plain", "marked"))
+    assert marked == b"?" + b"m" * 79 + plain[80:]
+
+
+def test_a_mark_stands_beside_the_title_of_a_3mf(tmp_path):
+    write_pieces(plan_set("comb_x", bounds_for("comb_x")), tmp_path / "marked.3mf", "invented")
+    model, _ = read_strictly(tmp_path / "marked.3mf")
+    group = model.GetMetaDataGroup()
+    told = [group.GetMetaData(number) for number in range(group.GetMetaDataCount())]
+    assert [(one.GetName(), one.GetValue()) for one in told] == [
+        ("Title", "Size comb along X"), ("Description", "invented"),
+    ]  # fmt: skip

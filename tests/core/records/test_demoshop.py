@@ -119,6 +119,19 @@ def test_its_export_is_not_mixed_with_a_persons_own_records(export, path, tmp_pa
     demo.close()
 
 
+def test_its_exports_say_at_their_head_that_they_are_invented(export, path, tmp_path, store):
+    demo = opened(path)
+    for name, shop in (("demo", demo), ("own", store)):
+        shop.storage.export_json(str(tmp_path / f"{name}.json"))
+        shop.storage.export_csv(str(tmp_path / f"{name} tables"))
+    demo.close()
+    heads = [(tmp_path / f"{name}.json").read_text("utf-8").partition("\n")[0] for name in ("demo", "own")]
+    assert [',"note":"invented",' in head for head in heads] == [True, False]
+    files = [tmp_path / f"{name} tables" / "about.csv" for name in ("demo", "own")]
+    tables = [file.read_text("utf-8-sig").splitlines() for file in files]
+    assert tables[0] == [f"{tables[1][0]},note", f"{tables[1][1]},invented"]
+
+
 def test_a_copy_of_it_is_marked_too(export, path, tmp_path):
     demo = opened(path)
     demo.storage.copy_to(str(tmp_path / "copy.sqlite"))

@@ -9,6 +9,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.errors import InputError
+from core.guidance.changes import in_force_when
 from core.records.rows import Lot, Machine, SettingInForce, Trial
 
 STEPS = SettingInForce(1, None, "steps_x", 79.5, 80.0, "steps/mm")
@@ -212,3 +213,11 @@ def test_any_settings_in_the_same_settings_out(any_shop, given):
     ]
     for setting in given:
         assert any_shop.in_force(setting.name, machine.id, setting.lot_id).new == setting.new
+
+
+def test_what_a_trial_puts_in_force_did_not_hold_when_it_was_begun(shop):
+    """Also where it is kept at once, without a draft before."""
+    kept = shop.keep(Trial("drive", 1), [STEPS])
+    now = shop.in_force("steps_x", 1)
+    assert kept.started_at <= kept.kept_at == now.since
+    assert in_force_when(shop.settings(1), "steps_x", None, kept.started_at) is None

@@ -106,3 +106,17 @@ def test_a_verdict_that_cannot_be_read_is_damage(path, text):
     with pytest.raises(StoreError, match="damaged"):
         store.in_use([kept.serial])
     store.close()
+
+
+def test_the_checks_in_use_are_told_newest_first_with_what_they_found(shop):
+    found = ({"conformity": "conforming"},)
+    check = trial("instrument", "zero_outside", instrument_id=1)
+    first = shop.keep(replace(check, verdict=found, readings={"raw": ["1"]}))
+    shop.keep(trial("feed", "feed_ratio", machine_id=1))
+    second = shop.keep(trial("instrument", "scale", instrument_id=1))
+    gone = shop.keep(trial("instrument", "scale", instrument_id=1))
+    shop.withdraw(gone.id, "dropped")
+    shop.save_draft(trial("instrument", instrument_id=1))
+    bare = [replace(kept, estimates=(), readings={}, started_at=None, kept_at=None) for kept in (second, first)]
+    assert list(shop.checks(9)) == bare
+    assert list(shop.checks(1)) == bare[:1]

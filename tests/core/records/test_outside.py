@@ -1,6 +1,8 @@
 """Files from outside: folders, pipes, devices, loops, files that vanish or are too large are refused in a sentence."""
 
+import io
 import os
+import stat
 from pathlib import Path
 
 import pytest
@@ -60,11 +62,27 @@ def test_readings_and_exports_are_asked_the_same(tmp_path, kind):
             read_export(path.rename(path.with_suffix(".json")))
 
 
-def test_half_a_gigabyte_is_refused_before_it_is_in_memory(tmp_path):
-    """A sparse file: it takes no room on the disk."""
+class Unread(io.FileIO):
+    """A file that must not be read."""
+
+    def read(self, size=-1):
+        raise AssertionError(size)
+
+
+def test_a_file_that_grows_while_it_is_read_is_refused(tmp_path, monkeypatch):
+    file = tmp_path / "log.csv"
+    file.write_bytes(b"1" * (10**6 + 1))
+    monkeypatch.setattr(os, "fstat", lambda _handle: os.stat_result((stat.S_IFREG, *[0] * 9)))
+    with pytest.raises(InputError, match="larger than 1 MB"):
+        content_of(file, 1)
+
+
+def test_a_gigabyte_is_refused_before_it_is_in_memory(tmp_path, monkeypatch):
+    """A sparse file: it takes no room on the disk. It is refused unread, so quickly."""
+    monkeypatch.setattr(os, "fdopen", lambda *how: Unread(os.dup(how[0])))
     for name, limit in (("big.json", LARGEST_MB), ("big.csv", 10)):
         with (tmp_path / name).open("wb") as file:
-            file.truncate(500 * 10**6)
+            file.truncate(10**9)
         with pytest.raises(InputError, match=f"larger than {limit} MB"):
             (read_export if limit > 10 else lambda path: read_readings(path, ()))(tmp_path / name)
 

@@ -1,4 +1,6 @@
+import json
 import math
+import os
 from dataclasses import replace
 from datetime import UTC, datetime
 
@@ -52,6 +54,30 @@ def test_a_file_that_cannot_be_read_stays(spool, content):
     file.write_bytes(content.encode("utf-8", "surrogateescape"))
     assert [waiting.trial for waiting in spool.waiting()] == [TYPED]
     assert file.exists()
+
+
+HELD = {"subject": "sizeerror", "state": "open", "readings": {"raw": ["1"]}, "conditions": {}}
+
+
+@pytest.mark.parametrize("trial", [
+    [], None, "x", 5, HELD | {"readings": [1]}, HELD | {"readings": "raw"}, HELD | {"conditions": None},
+    HELD | {"subject": 5}, HELD | {"machine_id": "1"}, HELD | {"machine_id": 10**12}, HELD | {"lot_id": 1.5},
+    HELD | {"started_at": 5}, HELD | {"kept_at": "noon"}, HELD | {"note": {"a": 1}}, HELD | {"state": ["open"]},
+    {"state": "open"},
+])  # fmt: skip
+def test_what_is_no_trial_stays_too(spool, trial):
+    file = spool.put(TYPED, None).with_name("other.json")
+    for held in ({"trial": trial, "seen": None}, {"trial": HELD, "seen": trial or 1}):
+        file.write_text(json.dumps({"where": "host/shop", **held}))
+        assert [waiting.trial for waiting in spool.waiting()] == [TYPED]
+    file.write_text(json.dumps({"where": "host/shop", "trial": HELD, "seen": None}))
+    assert len(spool.waiting()) == 2
+
+
+def test_no_pipe_is_waited_for(spool):
+    file = spool.put(TYPED, None).with_name("other.json")
+    os.mkfifo(file)
+    assert [waiting.trial for waiting in spool.waiting()] == [TYPED]
 
 
 def test_a_disk_that_does_not_take_it_either_is_said(spool, tmp_path):

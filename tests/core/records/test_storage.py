@@ -136,13 +136,42 @@ def test_a_server_is_copied_into_a_file_here(server, tmp_path):
     copy = open_store(made.file)
     assert everything(copy) == everything(store)
     copy.close()
-    assert store.storage.back_up_daily() is None
     before = everything(store)
     store.save_draft(Trial("later"))
     store.storage.restore(made.file)
     assert everything(store) == before
     assert [kept.kind for kept in store.storage.backups()] == [BackupKind.RESTORE, BackupKind.ASKED]
     assert store.save_draft(Trial("later")).id == 5
+    store.close()
+
+
+def test_a_server_is_copied_into_a_file_here_each_day(server, tmp_path):
+    store = open_store(server.new_database())
+    fill(store)
+    folder = Path(store.storage.backups_folder)
+    shown = f"{folder.name.removesuffix('-backups')}-127.0.0.1-{server.port}"
+    folder.mkdir(parents=True)
+    elsewhere = folder / f"{shown.replace('127.0.0.1', 'elsewhere')}-{datetime.now(UTC):%Y%m%dT%H%M%S%fZ}-daily.sqlite"
+    elsewhere.write_bytes(b"of another server")
+    made = store.storage.back_up_daily()
+    assert (made.kind, Path(made.file).parent) == (BackupKind.DAILY, folder)
+    assert Path(made.file).name.startswith(f"{shown}-20") and folder.is_relative_to(tmp_path / "data")
+    assert store.storage.back_up_daily() is None
+    copy = open_store(made.file)
+    assert everything(copy) == everything(store)
+    copy.close()
+    for age in range(1, 40):
+        moment = datetime.now(UTC) - age * DAY
+        shutil.copy(made.file, folder / f"{shown}-{moment:%Y%m%dT%H%M%S%fZ}-daily.sqlite")
+    Path(made.file).unlink()
+    assert store.storage.back_up_daily() is not None
+    assert len(list(folder.glob(f"{shown}-*"))) < 17 and elsewhere.exists()
+    store.close()
+
+
+def test_memory_is_worth_no_copy_of_the_day():
+    store = open_store(":memory:")
+    assert store.storage.back_up_daily() is None and not store.storage.on_server
     store.close()
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QModelIndex, Qt, QTranslator
 
-from app.gaugenames import shown_name, typed_name
+from app.rownames import shown_name, typed_name
 from app.widgets.reading_rows import Column
 from app.widgets.readings import ReadingsModel
 

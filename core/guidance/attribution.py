@@ -1,0 +1,227 @@
+"""Which changes of settings can be told apart by what was read between them and after them.
+
+One change, one check. Two changes that act on the same thing cannot be told apart where nothing was read between them:
+whatever the next print shows may come from either, and both are "not attributable". They can where the first was
+checked before the second, or where a kept trial lies between them that reads what both act on. The trial that the
+second change comes from is such a one, where its piece was made with the first in force: against what was read before
+it shows what the first did, and the next one shows against it what the second did.
+
+A trial lies between when it was begun with the first change in force and was kept no later than the second. Which
+settings act on what, and what reads it: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+from itertools import accumulate
+
+from core.records.rows import SettingInForce, Trial, TrialState
+from core.words import Words, tr
+
+# What a setting acts on; one that is not named here may act on anything.
+_ACTS_ON = {
+    "extruder_steps_mm": {"feed"},
+    "filament_diameter": {"amount"},
+    "flow_factor": {"amount", "outset"},
+    "contour_offset": {"outset"},
+    "shrink_allowance": {"scale"},
+    "axis_scale": {"scale"},
+    "scale": {"scale"},
+    "steps": {"scale"},
+    "skew": {"skew"},
+    "nozzle_temperature": {"amount"},
+    "retraction": {"retraction"},
+    "pressure_lag": {"corners"},
+    "cornering": {"corners"},
+    "cooling": {"cooling"},
+    "bed_temperature": {"squash"},
+    "first_layer_gap": {"squash"},
+    "height_offset": {"squash"},
+    "print_speed": {"pace"},
+    "acceleration": {"pace"},
+}
+# What reads a thing: how the names of its estimates begin, and what a person prints and reads for it.
+_READ_BY = {
+    "feed": (("feed_ratio",), tr("the extruder feed")),
+    "amount": (("flow_ratio",), tr("walls, a mass box or top pads")),
+    "outset": (("wall_outset",), tr("a size piece")),
+    "scale": (("scale_x", "scale_y", "scale_z"), tr("a size piece")),
+    "skew": (("squareness_",), tr("the squareness")),
+    "retraction": (("ladder_retraction",), tr("a ladder of the retraction")),
+    "corners": (("ladder_lag", "ladder_cornering"), tr("a ladder of the pressure lag or the corner speed")),
+    "cooling": (("ladder_cooling",), tr("a ladder of the cooling")),
+    "squash": (("first_layer_error", "ladder_gap"), tr("first-layer pads")),
+    "pace": (("trial_speed", "trial_acceleration", "acceleration_limit_"), tr("a speed trial")),
+}
+_AXES = ("x", "y", "z", "xy", "xz", "yz")
+
+
+class Attribution(StrEnum):
+    """What can be said of the effect of a change."""
+
+    CHECKED = "checked"
+    OPEN = "open"
+    UNDONE = "undone"
+    NOT_ATTRIBUTABLE = "not_attributable"
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """A setting with what can be said of its effect.
+
+    Attributes:
+        in_force: whether it still holds.
+        with_ids: the other changes whose effect cannot be told from its own.
+        would_tell: what to do so that they can be told apart; None where they can.
+    """
+
+    setting: SettingInForce
+    attribution: Attribution
+    in_force: bool
+    with_ids: tuple[int, ...] = ()
+    would_tell: Words | None = None
+
+
+def judge_changes(settings: Sequence[SettingInForce], trials: Sequence[Trial]) -> tuple[Change, ...]:
+    """Judge all changes of one machine, newest first.
+
+    Args:
+        settings: every setting that was ever in force on the machine, in any order.
+        trials: the trials in sight, of any state and machine; their readings are not needed.
+    """
+    ordered = sorted(settings, key=lambda setting: (setting.serial or 0, setting.id or 0))
+    undone = {setting.undoes for setting in ordered if setting.undoes is not None}
+    readings = _Readings([trial for trial in trials if trial.state is TrialState.KEPT and trial.serial is not None])
+    standing = [setting for setting in ordered if setting.id not in undone]
+    confused: dict[int, list[SettingInForce]] = {}
+    for place, second in enumerate(standing):
+        for first in standing[:place]:
+            if _cannot_be_told_apart(first, second, readings):
+                confused.setdefault(first.id or 0, []).append(second)
+                confused.setdefault(second.id or 0, []).append(first)
+    newest = {(setting.lot_id, setting.name): setting.id for setting in ordered}
+    found = []
+    for setting in ordered:
+        others = confused.get(setting.id or 0, [])
+        found.append(
+            Change(
+                setting,
+                _attribution(setting, undone, bool(others)),
+                newest[setting.lot_id, setting.name] == setting.id,
+                tuple(other.id or 0 for other in others),
+                _would_tell(setting, others[0]) if others else None,
+            )
+        )
+    return tuple(reversed(found))
+
+
+def _attribution(setting: SettingInForce, undone: set[int], confused: bool) -> Attribution:
+    if setting.id in undone:
+        return Attribution.UNDONE
+    if confused:
+        return Attribution.NOT_ATTRIBUTABLE
+    return Attribution.CHECKED if setting.verified_by is not None else Attribution.OPEN
+
+
+class _Readings:
+    """The kept trials in sight: when each was kept, and which of those that read a thing was begun last by then."""
+
+    def __init__(self, kept: Sequence[Trial]) -> None:
+        self.serials = {trial.id: trial.serial or 0 for trial in kept if trial.id is not None}
+        self._kept = sorted(kept, key=lambda trial: trial.serial or 0)
+        self._known: dict[tuple[tuple[str, ...], int, int | None], tuple[list[int], list[datetime]]] = {}
+
+    def last_begun(self, names: tuple[str, ...], place: tuple[int, int | None], serial: int) -> datetime | None:
+        """Return when the trial was begun that began last of those kept up to a serial number; None for none.
+
+        Args:
+            names: how the names of its estimates begin.
+            place: ids of the machine and of the lot; None for any lot.
+            serial: the last one that counts.
+        """
+        key = (names, *place)
+        if key not in self._known:
+            self._known[key] = self._of(names, *place)
+        serials, begun = self._known[key]
+        count = bisect_right(serials, serial)
+        return begun[count - 1] if count else None
+
+    def _of(self, names: tuple[str, ...], machine_id: int, lot_id: int | None) -> tuple[list[int], list[datetime]]:
+        found = [
+            (trial.serial or 0, trial.started_at)
+            for trial in self._kept
+            if trial.started_at is not None
+            and trial.machine_id == machine_id
+            and lot_id in (None, trial.lot_id)
+            and any(estimate.name.startswith(names) for estimate in trial.estimates)
+        ]
+        return [serial for serial, _ in found], list(accumulate((begun for _, begun in found), max))
+
+
+def _cannot_be_told_apart(first: SettingInForce, second: SettingInForce, readings: _Readings) -> bool:
+    """Whether both act on the same thing, and nothing that tells it was read between them."""
+    if second.serial == first.serial or second.undoes is not None:
+        return False  # one trial's changes are one change; an undoing is the end of one
+    if first.old == first.new or second.old == second.new:
+        return False  # what was found right and written down changes nothing
+    if first.lot_id is not None and second.lot_id is not None and first.lot_id != second.lot_id:
+        return False
+    both = _both_act_on(first, second)
+    if both is not None and not both:
+        return False
+    checked = readings.serials.get(first.verified_by) if first.verified_by is not None else None
+    if checked is not None and checked < (second.serial or 0):
+        return False
+    names = tuple(name for thing in sorted(both or ()) for name in _names_of(thing, first, second))
+    if not names or first.since is None:
+        return True
+    place = first.machine_id, first.lot_id if second.lot_id is None else second.lot_id
+    begun = readings.last_begun(names, place, second.serial or 0)
+    return begun is None or begun <= first.since
+
+
+def _would_tell(one: SettingInForce, other: SettingInForce) -> Words:
+    """Say how two changes can still be told apart."""
+    both = _both_act_on(one, other)
+    if not both:
+        return tr(
+            "Undo the later one, print and read what the earlier one acts on, keep it, then set the later one anew."
+        )
+    return tr(
+        "Undo the later one, print and read {what}, keep it, then set the later one anew.",
+        what=_READ_BY[min(both)][1],
+    )
+
+
+def _both_act_on(first: SettingInForce, second: SettingInForce) -> frozenset[str] | None:
+    """Return what two settings act on both; None where nobody knows of one."""
+    one, other = acts_on(first.name), acts_on(second.name)
+    if not one or not other:
+        return None
+    axes = _axis(first.name), _axis(second.name)
+    return one & other if "" in axes or axes[0] == axes[1] else frozenset()
+
+
+def _names_of(thing: str, first: SettingInForce, second: SettingInForce) -> tuple[str, ...]:
+    """Return how the names of what reads a thing begin; along an axis those of the axis."""
+    names = _READ_BY[thing][0]
+    axis = _axis(first.name) or _axis(second.name)
+    if thing == "scale" and axis:
+        return tuple(name for name in names if name.endswith(f"_{axis}"))
+    return tuple(name + axis for name in names) if thing == "skew" else names
+
+
+def acts_on(name: str) -> frozenset[str]:
+    """Return what a setting acts on; nothing where nobody knows."""
+    stem = name.rpartition("_")[0] if _axis(name) else name
+    return frozenset(_ACTS_ON.get(stem, ()))
+
+
+def _axis(name: str) -> str:
+    """Return the axis or plane that a setting is for; empty where it is for all of them."""
+    stem, _, axis = name.rpartition("_")
+    return axis if axis in _AXES and stem in _ACTS_ON else ""

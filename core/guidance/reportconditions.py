@@ -1,0 +1,52 @@
+"""What a kept trial was kept with, for its report: the tolerance asked for, temperatures, the trials it rests on."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from core.flow_trials.conditions import conditions_from
+from core.guidance.printedat import heat_words
+from core.guidance.reportblocks import Block, Says, Table
+from core.measuring.tolerance import CLASSES
+from core.records.rows import Trial, TrialState
+from core.words import Words, tr
+
+
+def condition_blocks(trial: Trial) -> list[Block]:
+    """Return what held for a trial, its note, and the trials it rests on; nothing where nothing is on record."""
+    blocks: list[Block] = []
+    rows = _rows(trial.conditions)
+    if rows:
+        blocks.append(Table("conditions", (tr("Held while reading"), tr("What")), tuple(rows), numbers_from=9))
+    flow = conditions_from(trial.conditions)
+    if flow is not None:
+        blocks.append(Says(flow.words()))
+    if trial.note:
+        blocks.append(Says(tr("{note}", note=trial.note)))
+    if trial.used:
+        numbers = ", ".join(str(number) for number in trial.used)
+        blocks.append(Says(tr("It rests on trials № {numbers}.", numbers=numbers)))
+    return blocks
+
+
+def withdrawn_blocks(trial: Trial) -> list[Block]:
+    """Return the caution of a trial that is out of use."""
+    if trial.state is not TrialState.WITHDRAWN:
+        return []
+    return [Says(tr("Withdrawn, out of use: {because}", because=trial.withdrawn_because), mind=True)]
+
+
+def _rows(conditions: Mapping[str, Any]) -> list[tuple[Words | str, ...]]:
+    rows: list[tuple[Words | str, ...]] = []
+    tolerance, part_c = conditions.get("tolerance"), conditions.get("part_temperature_c")
+    if isinstance(tolerance, str) and tolerance in CLASSES:
+        rows.append((tr("tolerance asked for"), CLASSES[tolerance]))
+    elif isinstance(tolerance, int | float):
+        rows.append((tr("tolerance asked for"), tr("± {mm:g} mm", mm=tolerance)))
+    if isinstance(part_c, int | float):
+        rows.append((tr("part temperature"), tr("{temperature:g} °C", temperature=part_c)))
+    heat = heat_words(conditions)
+    if heat is not None:
+        rows.append((tr("in force when begun"), heat))
+    return rows

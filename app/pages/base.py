@@ -1,8 +1,7 @@
 """What all pages share: read, compute, show, record in this order, errors in words, the draft and the kept trial.
 
-A page fills in four short methods. `read` takes the widgets' content, `compute` makes one call into core, `show_result`
-writes the answer to the widgets, `record` gives the trial to store. The base calls them and turns an `InputError` into
-a sentence at the field and a `StoreError` into a notice.
+A page fills in four short methods: `read` takes what is in the widgets, `compute` makes one call into core,
+`show_result` writes to the widgets, `record` gives the trial to store. An `InputError` becomes a sentence at the field.
 """
 
 from __future__ import annotations
@@ -13,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.basecheck import other_bases
 from app.context import Context, Level
+from app.faults import told_at_once
 from app.pages.opentrial import Place, continued, may_move, only_readings
 from app.widgets.focus import focus_inside
 from app.widgets.roles import told_as_area
@@ -31,8 +31,7 @@ class Page(QWidget):
     """One page of the window.
 
     Attributes:
-        subject: the name of the core module this page shows.
-        title: the page's heading in the window's language.
+        subject, title: the name of the core module this page shows, and the heading in the window's language.
         result: the answer to the readings now on the page; None while they cannot answer.
         draft: the open trial as the store holds it; None before the first finished reading.
         moves_along: whether an open trial may go with what is picked.
@@ -195,6 +194,7 @@ class Page(QWidget):
         """Put the keyboard on the page: on its focus proxy, else on its first field."""
         focus_inside(self)
 
+    @told_at_once
     def showEvent(self, event: QShowEvent) -> None:
         """Find the open trial of the picked machine and lot, then tell the page."""
         super().showEvent(event)
@@ -203,6 +203,7 @@ class Page(QWidget):
             self.shown()
             self.undoing.watch()
 
+    @told_at_once
     def hideEvent(self, event: QHideEvent) -> None:
         """Tell the page."""
         super().hideEvent(event)

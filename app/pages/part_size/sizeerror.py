@@ -29,8 +29,6 @@ from core.errors import InputError, StoreError
 from core.records.rows import Trial
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QHideEvent
-
     from core.guidance.known import KeptResult
     from core.guidance.sizetrial import SizeJudgement, SizeReadings
     from core.guidance.splitpair import SplitPair
@@ -222,9 +220,9 @@ class SizeErrorPage(TrialPage):
         self._bound()
         super().shown()
 
-    def hideEvent(self, event: QHideEvent) -> None:
+    def hidden(self) -> None:
         """Stop a work whose answer nobody waits for."""
-        super().hideEvent(event)
+        super().hidden()
         self.linked.forget()
 
     def _answer_kept(self, trial: Trial) -> None:

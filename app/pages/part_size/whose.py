@@ -23,8 +23,6 @@ from core.errors import InputError, StoreError
 from core.records.rows import Instrument, ShopValue, Trial
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QHideEvent
-
     from core.guidance.splitpair import SplitPair
     from core.guidance.whosejudge import WhoseJudgement
     from core.part_size.prediction import Changes
@@ -137,9 +135,9 @@ class WhosePage(StoredPage):
         self.linked.forget()
         super().shown()
 
-    def hideEvent(self, event: QHideEvent) -> None:
+    def hidden(self) -> None:
         """Stop a work whose answer nobody waits for."""
-        super().hideEvent(event)
+        super().hidden()
         self.linked.forget()
 
     def _answer_context(self) -> None:

@@ -6,7 +6,7 @@ The records are read from indexes alone; then the walks are worked out, those in
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING, Any, ClassVar
+from typing import Any, ClassVar
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
@@ -27,9 +27,6 @@ from app.widgets.labels import heading
 from app.words import shown
 from core.errors import StoreError
 from core.records.rows import Trial
-
-if TYPE_CHECKING:
-    from PySide6.QtGui import QHideEvent
 
 
 class BoardPage(Page):
@@ -112,9 +109,8 @@ class BoardPage(Page):
         except StoreError as error:
             self._say_failed(error)
 
-    def hideEvent(self, event: QHideEvent) -> None:
+    def hidden(self) -> None:
         """Rest while nobody looks."""
-        super().hideEvent(event)
         self.work.rest()
 
     def is_complete(self) -> bool:

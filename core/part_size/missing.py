@@ -13,6 +13,7 @@ from itertools import combinations
 import numpy as np
 from numpy.typing import NDArray
 
+from core.measuring.finite import finite_in
 from core.part_size.features import FEATURES, FeatureKind, Terms, axis_problem, design_terms, kind_words
 from core.words import Words, tr
 
@@ -65,6 +66,7 @@ def reading_list(readings: Iterable[Candidate]) -> Words:
     return listed
 
 
+@finite_in("null_space", "combination", "lengths_mm")
 def telling_readings(
     terms: Terms,
     null_space: Floats,
@@ -82,6 +84,9 @@ def telling_readings(
         kinds: (m,) read already; kinds with constants of their own (bore, height, travel) only return among these.
         axes: (m,) along which they were read.
         lengths_mm: (m,) lengths of these.
+
+    Raises:
+        InputError: one of the numbers is none.
     """
     open_to = combination @ null_space
     candidates = list(_candidates(terms.names, kinds, axes, lengths_mm))

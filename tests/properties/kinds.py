@@ -94,7 +94,16 @@ _CHOICES = {
     "part": ("outer", "inner", "drawn"),
     "run": ("usual", "half_speed"),
 }
-_ARRAY_LIKE = set(typing.get_args(getattr(ArrayLike, "__value__", ArrayLike)))  # an alias since numpy 2.5
+
+
+def _meant(hint: Any) -> Any:
+    """Return what a named type stands for: NDArray and ArrayLike are such names since numpy 2.5."""
+    named, inside = typing.get_origin(hint) or hint, typing.get_args(hint)
+    meant = getattr(named, "__value__", None)
+    return hint if meant is None else meant[inside] if inside else meant
+
+
+_ARRAY_LIKE = set(typing.get_args(_meant(ArrayLike)))
 _NOON = datetime(2026, 5, 4, 12, tzinfo=UTC)
 
 
@@ -177,8 +186,9 @@ class Hand:
             return self.made(self.recipes[hint])
         if hint == ArrayLike or (set(typing.get_args(hint)) >= _ARRAY_LIKE and self.chance(0.8)):
             return np.array(self.numbers(name)) if self.chance(0.5) else self.numbers(name)
+        hint = _meant(hint)
         origin, inside = typing.get_origin(hint), typing.get_args(hint)
-        if set(typing.get_args(hint)) >= _ARRAY_LIKE:
+        if set(inside) >= _ARRAY_LIKE:
             return None
         if origin in (Union, types.UnionType):
             return self.of(self.pick(*(inside[::-1] if type(None) in inside else inside)), name)

@@ -12,6 +12,7 @@ from PySide6.QtCore import QEvent, QObject, QSize
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QStackedWidget, QWidget
 
+from app.faults import told_at_once
 from app.widgets.focusscroll import FocusScroll
 
 if TYPE_CHECKING:
@@ -50,6 +51,7 @@ class BodyRoom(FocusScroll):
             self._fit()
         return done
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Follow the window."""
         super().resizeEvent(event)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from app.authors import author_completer, sign_as
 from app.context import Context, Level
+from app.faults import told_at_once
 from app.theme import STEP_PX
 from app.walkreader import read_walk
 from app.widgets.popover import show_below
@@ -70,6 +71,7 @@ class EventForm(QFrame):
         can_log = next((button for button in self.buttons.values() if button.isEnabled()), self.close_button)
         (can_log if self._context.store.author else self.author).setFocus(Qt.FocusReason.PopupFocusReason)
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Close on Escape."""
         if event.key() == Qt.Key.Key_Escape:

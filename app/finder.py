@@ -9,6 +9,7 @@ from PySide6 import QtCore  # QtCore.Qt is slow to make: nothing below touches i
 from PySide6.QtCore import QModelIndex, QTimer, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from app.faults import told_at_once
 from app.helptopics import TOPICS
 from app.language import LANGUAGE, LENGTHS
 from app.options import HOME, OPEN
@@ -61,6 +62,7 @@ class Finder(QLineEdit):
         self.returnPressed.connect(self._go_to_first)
         UndoPast(self)
 
+    @told_at_once
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Read what can be found."""
         super().focusInEvent(event)
@@ -68,6 +70,7 @@ class Finder(QLineEdit):
         if event.reason() != QtCore.Qt.FocusReason.PopupFocusReason:
             self._read()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Leave with Escape."""
         if event.key() == QtCore.Qt.Key.Key_Escape:

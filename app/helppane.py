@@ -10,6 +10,7 @@ from PySide6.QtCore import QLocale, QPoint, QRect, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from app.faults import told_at_once
 from app.helptopics import FIRST_STEPS, TOPICS, Reading
 from app.pages import PageEntry
 from app.theme import STEP_PX
@@ -89,6 +90,7 @@ class HelpPane(QFrame):
         self.show_topic(reading.key)
         self._share = reading.share
 
+    @told_at_once
     def showEvent(self, event: QShowEvent) -> None:
         """Go on where it was left, once the text is laid out."""
         super().showEvent(event)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMainWindow, QStackedWidget, 
 
 from app.bodyroom import BodyRoom
 from app.context import Context, Level
+from app.faults import told_at_once
 from app.helpside import HelpSide
 from app.notices import NoticeLine
 from app.pages import PAGES
@@ -160,6 +161,7 @@ class MainWindow(QMainWindow):
     def _go_back_to_page(self) -> None:
         self.enter_page(self.rail.marked())
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the help follow the body."""
         super().resizeEvent(event)
@@ -169,6 +171,7 @@ class MainWindow(QMainWindow):
         """Put a sentence on the notice line."""
         self.notices.say(text, level)
 
+    @told_at_once
     def paintEvent(self, event: QPaintEvent) -> None:
         """Tell, once and after the paint is through, that the empty window is on the screen."""
         super().paintEvent(event)
@@ -176,6 +179,7 @@ class MainWindow(QMainWindow):
             self._drawn = True
             QTimer.singleShot(0, self.painted.emit)
 
+    @told_at_once
     def closeEvent(self, event: QCloseEvent) -> None:
         """Commit what is still being typed; ask only where that fails and readings would be lost."""
         keep_place(self, self._settings)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QSignalBlocker, QTimer, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from app.context import Context
+from app.faults import told_at_once
 from app.theme import STEP_PX
 from app.widgets.wraprow import WrapRow
 
@@ -65,6 +66,7 @@ class Picker(QComboBox):
             self.setCurrentIndex(0 if row is None else max(self.findData(row.id), 0))
         self.setToolTip(self.currentText())
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Open the list on an arrow key."""
         from PySide6.QtCore import Qt  # slow to import: not before the first paint
@@ -82,6 +84,7 @@ class Picker(QComboBox):
         if self.count() <= self.maxVisibleItems() and view.height() < lines:
             frame.resize(frame.width(), lines + view.sizeHintForRow(0))  # the arrows to scroll by go, and leave room
 
+    @told_at_once
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Leave the wheel to the page."""
         event.ignore()

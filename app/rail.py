@@ -11,6 +11,7 @@ from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
+from app.faults import told_at_once
 from app.finder import Finder
 from app.pages import PAGES, PageEntry
 from app.theme import DARK, STEP_PX, tokens
@@ -32,6 +33,7 @@ class ListButton(QPushButton):
 
     stepped = Signal(int)
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Take the arrow keys, with which Qt would go from button to button."""
         step = {QtCore.Qt.Key.Key_Down: +1, QtCore.Qt.Key.Key_Up: -1}.get(QtCore.Qt.Key(event.key()))
@@ -136,6 +138,7 @@ class Rail(QFrame):
         """Return the key of the page in view."""
         return self._marked
 
+    @told_at_once
     def changeEvent(self, event: QEvent) -> None:
         """Name the other theme when the theme has changed."""
         super().changeEvent(event)

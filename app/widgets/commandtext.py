@@ -6,6 +6,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
+from app.faults import told_at_once
 from app.theme import STEP_PX
 
 _LINES = 4
@@ -29,6 +30,7 @@ class CommandText(QPlainTextEdit):
             self.setPlainText(text)
         self._before = text
 
+    @told_at_once
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Announce a change when the keyboard goes on."""
         super().focusOutEvent(event)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.faults import told_at_once
 from app.theme import tokens
 from app.widgets.roles import told_as_picture
 from core.machine_geometry.drive import Drive, DriveKind, Reeving
@@ -38,6 +39,7 @@ class DriveSketch(QWidget):
         self.setAccessibleDescription(self._says(drive) if drive else "")
         self.update()
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw from left to right, each part with its number below."""
         if self._drive is None:

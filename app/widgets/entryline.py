@@ -6,6 +6,8 @@ from PySide6.QtCore import QElapsedTimer, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from app.faults import told_at_once
+
 GAUGE_GAP_MS = 50  # nobody types three keys and Enter this fast one after another; a gauge with keyboard output does
 ALONE_MS = 300  # a sign with nothing behind it for so long is a command, not the sign of a reading
 _PASSING = (Qt.FocusReason.ActiveWindowFocusReason, Qt.FocusReason.PopupFocusReason,
@@ -57,12 +59,14 @@ class EntryLine(QLineEdit):
             return True
         return super().event(event)
 
+    @told_at_once
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Say that the line was left."""
         super().focusOutEvent(event)
         if event.reason() not in _PASSING:
             self.left.emit()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Sort keys into commands and text."""
         self._alone.stop()

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import told_at_once
 from app.units import inch_heading
 from app.widgets.lengthfields import GaugeField, LengthField
 from app.widgets.linefields import (
@@ -112,6 +113,7 @@ class ChoiceField(QComboBox):
         room = self.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, self).width()
         return self.fontMetrics().elidedText(self.currentText(), self.elision, room)
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the text with its end, or its middle, left out where it does not fit."""
         painter, option = QStylePainter(self), QStyleOptionComboBox()
@@ -127,6 +129,7 @@ class ChoiceField(QComboBox):
         view.setMinimumWidth(view.sizeHintForColumn(0) + bar + 2 * view.frameWidth())
         super().showPopup()
 
+    @told_at_once
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Let the wheel scroll the page unless this field has the focus."""
         if self.hasFocus():

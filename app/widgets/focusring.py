@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QPlainTextEdit, QSlider, QTextEdit, QWidget
 from shiboken6 import isValid
 
+from app.faults import told_at_once
 from app.theme import CORNER_PX, tokens
 from app.widgets.roles import told_as_frame
 
@@ -58,6 +59,7 @@ class _Frame(QWidget):
             self.setVisible(event.type() == QEvent.Type.Show)
         return super().eventFilter(watched, event)
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the frame."""
         painter = QPainter(self)

@@ -6,6 +6,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
+from app.faults import told_at_once
+
 
 class FocusScroll(QScrollArea):
     """Follows the keyboard from its first sight on; `margin_px` stay between the field and the edge."""
@@ -16,6 +18,7 @@ class FocusScroll(QScrollArea):
         super().__init__(parent)
         self._follows = False
 
+    @told_at_once
     def showEvent(self, event: QShowEvent) -> None:
         """From now on follow the keyboard."""
         super().showEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QWidget
 
+from app.faults import told_at_once
 from app.widgets.focusscroll import FocusScroll
 
 _LEAST_PX = 120  # high
@@ -46,6 +47,7 @@ class FormScroll(FocusScroll):
         high = form.heightForWidth(self.viewport().width()) if form.hasHeightForWidth() else 0
         return QSize(form.sizeHint().width(), max(high, form.minimumSizeHint().height()))
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Lines break elsewhere in another width."""
         super().resizeEvent(event)

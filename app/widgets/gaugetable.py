@@ -8,6 +8,7 @@ from PySide6.QtCore import QLocale, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableWidget, QTableWidgetItem
 
+from app.faults import told_at_once
 from app.rownames import shown_name
 from app.widgets.readings_table import ROW_PX
 from app.widgets.rowsmodel import told_place
@@ -41,6 +42,7 @@ class GaugeTable(QTableWidget):
         header.setSectionResizeMode(_WHERE, QHeaderView.ResizeMode.Stretch)
         self.currentCellChanged.connect(self._tell)
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Show where the jaws go only where all of it can be read: the picture tells it of the current gauge."""
         super().resizeEvent(event)

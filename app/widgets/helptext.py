@@ -10,6 +10,8 @@ from PySide6.QtCore import QByteArray, Qt, QUrl
 from PySide6.QtGui import QFontMetricsF, QImage, QResizeEvent, QTextDocument, QTextLength, QTextTable
 from PySide6.QtWidgets import QFrame, QTextBrowser, QWidget
 
+from app.faults import told_at_once
+
 _PICTURE = re.compile(r"!\[[^\]]*\]\(([^)\s]+\.png)\)")
 _VIEW = re.compile(r'viewBox="0 0 (\d+) (\d+)"')
 _OWN_SIZE = re.compile(r' (?:width|height)="\d+"')
@@ -38,6 +40,7 @@ class HelpText(QTextBrowser):
         self._fitted_px = 0
         self._fit_pictures()
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Let the pictures follow."""
         super().resizeEvent(event)

@@ -12,6 +12,7 @@ from PySide6.QtCore import QLocale, QSignalBlocker, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from app.faults import told_at_once
 from app.words import shown
 from core.errors import InputError
 
@@ -118,12 +119,14 @@ class LineField(QLineEdit):
         """Return the sentence for a required field without text."""
         return self.tr("Nothing is typed here yet; this one is needed.")
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Finish the edit with Enter."""
         super().keyPressEvent(event)
         if event.key() in ENTER:
             self.finish()
 
+    @told_at_once
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Finish the edit when the field is left for another one.
 
@@ -258,6 +261,7 @@ class CountField(LineField):
                 value=count, limit=self._high))
         return count
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Count up or down with the arrow keys."""
         step = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}.get(Qt.Key(event.key()))

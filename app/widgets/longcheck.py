@@ -6,6 +6,8 @@ from PySide6.QtCore import QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QCheckBox, QSizePolicy, QStyle, QStyleOptionButton, QStylePainter, QWidget
 
+from app.faults import told_at_once
+
 _GAP_PX = 6
 _FLAGS = Qt.TextFlag.TextWordWrap | Qt.TextFlag.TextShowMnemonic | Qt.AlignmentFlag.AlignVCenter
 
@@ -33,6 +35,7 @@ class LongCheckBox(QCheckBox):
         longest = max((self.fontMetrics().horizontalAdvance(word) for word in self.text().split()), default=0)
         return QSize(longest + self._indent(), super().minimumSizeHint().height())
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Insist on the height that the words need at this width."""
         super().resizeEvent(event)
@@ -42,6 +45,7 @@ class LongCheckBox(QCheckBox):
         """Take a click anywhere on box or words."""
         return self.rect().contains(pos)
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw the box as the style does, and the words beside it."""
         painter, option = QStylePainter(self), QStyleOptionButton()

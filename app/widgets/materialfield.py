@@ -6,6 +6,7 @@ from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QCompleter, QWidget
 
+from app.faults import told_at_once
 from app.widgets.fields import TextField
 from app.widgets.linefields import ENTER
 from core.filament.materials import materials
@@ -20,6 +21,7 @@ class MaterialField(TextField):
         completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
         self.setCompleter(completer)
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Close the offers first: they would keep Enter for themselves, and the form would not go on."""
         offers = self.completer().popup()

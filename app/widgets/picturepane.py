@@ -32,6 +32,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import told_at_once
 from app.theme import STEP_PX, Tokens, tokens
 from app.units import inch_sentence
 from app.widgets.invented import file_name, marked
@@ -173,6 +174,7 @@ class PicturePane(Picture):
         self.said.emit(says.format(path=path), "good" if done else "error")
         return bool(done)
 
+    @told_at_once
     def changeEvent(self, event: QEvent) -> None:
         """Follow theme and font."""
         super().changeEvent(event)
@@ -229,6 +231,7 @@ class _Sheet(QWidget):
         """Ask for little: the layout gives what is left."""
         return QSize(480, 300)
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Let the pane draw, then ring the point it tells."""
         theme = tokens()
@@ -247,6 +250,7 @@ class _Sheet(QWidget):
             painter.drawRect(self.rect().adjusted(1, 1, -1, -1))
         painter.end()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Walk with the arrows, leave with Escape."""
         key = Qt.Key
@@ -258,6 +262,7 @@ class _Sheet(QWidget):
         else:
             event.ignore()
 
+    @told_at_once
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Tell the point under the mouse."""
         near = [
@@ -269,12 +274,14 @@ class _Sheet(QWidget):
         if number != self._pane.told_point():
             self._pane.tell(number)
 
+    @told_at_once
     def leaveEvent(self, event: QEvent) -> None:
         """Leave the point, unless the keyboard walks."""
         super().leaveEvent(event)
         if not self.hasFocus():
             self._pane.tell(-1)
 
+    @told_at_once
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Leave the point with the keyboard."""
         super().focusOutEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QLocale, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.faults import told_at_once
 from app.theme import tokens
 from app.units import inch_sentence
 from app.widgets.roles import told_as_picture
@@ -51,6 +52,7 @@ class PieceSketch(QWidget):
             self.setAccessibleDescription(f"{self._length_text(gauge)}: {shown(gauge.says)}")
         self.update()
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw bodies, cut-outs and jaws."""
         if self._piece is None:

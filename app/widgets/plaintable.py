@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import told_at_once
 from app.units import inch_heading, inch_numbers, inch_sentence, is_length
 from app.widgets.rowsmodel import told_place
 
@@ -154,6 +155,7 @@ class PlainTable(QTableView):
         cells = (self.rows.index(row, column) for row in self.rows.longest(column))
         return max((self.sizeHintForIndex(cell).width() for cell in cells), default=0)
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Follow the width."""
         super().resizeEvent(event)

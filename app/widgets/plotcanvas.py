@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsSimpleTextItem, QLabel, QWidget
 
+from app.faults import told_at_once
 from app.theme import Tokens
 from app.widgets.fields import local_text
 from app.widgets.plotaxis import Axis
@@ -188,6 +189,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.setAccessibleDescription(self._tip.text())
         QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, self._tip.text()))
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Walk with the arrows, zoom with + and -, come back with 0, hide the tip with Escape."""
         key = Qt.Key
@@ -204,6 +206,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         else:
             event.ignore()
 
+    @told_at_once
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
         """Tell the point under the mouse."""
         super().mouseMoveEvent(event)
@@ -216,22 +219,26 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         if found != self._current:
             self.tell(found)
 
+    @told_at_once
     def mouseDoubleClickEvent(self, _event: QMouseEvent) -> None:
         """Come back from zoom and drag."""
         self.show_home()
 
+    @told_at_once
     def leaveEvent(self, event: QEvent) -> None:
         """Hide the tip, unless the keyboard walks."""
         super().leaveEvent(event)
         if not self.hasFocus():
             self.tell(None)
 
+    @told_at_once
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Hide the tip and the frame of the focus."""
         super().focusOutEvent(event)
         self.tell(None)
         self.viewport().update()
 
+    @told_at_once
     def focusInEvent(self, event: QFocusEvent) -> None:
         """Show the frame of the focus."""
         super().focusInEvent(event)

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import told_at_once
 from app.theme import STEP_PX, tokens
 from app.widgets.plotdata import EventMark, FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
 from app.widgets.plotinch import plot_in_inch
@@ -159,6 +160,7 @@ class PlotPane(QFrame):
             target = Path(path) if Path(path).suffix else Path(f"{path}.{suffix}")
             (self.export_svg if suffix == "svg" else self.export_png)(target)
 
+    @told_at_once
     def changeEvent(self, event: QEvent) -> None:
         """Follow the theme."""
         super().changeEvent(event)
@@ -167,6 +169,7 @@ class PlotPane(QFrame):
             if canvas is not None and tokens() != canvas.theme:
                 canvas.set_theme(tokens())
 
+    @told_at_once
     def showEvent(self, event: QShowEvent) -> None:
         """Get ready to draw in the next idle moment."""
         super().showEvent(event)
@@ -284,6 +287,7 @@ class _Head(QWidget):
         rows = above, self._boxes.minimumSizeHint().width()
         return QSize(max(rows), super().minimumSizeHint().height())
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Choose again."""
         super().resizeEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from app.faults import told_at_once
 from app.theme import STEP_PX
 from app.widgets.fields import Form
 from app.widgets.labels import heading, quiet
@@ -68,6 +69,7 @@ class Popover(QFrame):
             self.form.field(error.field).setFocus(Qt.FocusReason.OtherFocusReason)
         self.adjustSize()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Close on Escape; what was typed stays for the next time."""
         if event.key() == Qt.Key.Key_Escape:

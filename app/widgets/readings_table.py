@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import told_at_once
 from app.widgets.reading_columns import Column
 from app.widgets.readingcell import PADDING_PX, ReadingCell
 from app.widgets.readings import READING, ReadingsModel
@@ -115,6 +116,7 @@ class ReadingsTable(QTableView):
         if hint == QAbstractItemDelegate.EndEditHint.SubmitModelCache:
             self._go_on()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Let Enter go on to the next empty reading."""
         editing = self.state() == QAbstractItemView.State.EditingState
@@ -123,6 +125,7 @@ class ReadingsTable(QTableView):
             return
         super().keyPressEvent(event)
 
+    @told_at_once
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         """Offer everything the keys can do."""
         menu = QMenu(self)
@@ -135,11 +138,13 @@ class ReadingsTable(QTableView):
         super().currentChanged(current, previous)
         self.viewport().update()
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Keep the question for a reason inside the table."""
         super().resizeEvent(event)
         self._reason.leave()
 
+    @told_at_once
     def changeEvent(self, event: QEvent) -> None:
         """Follow the font."""
         super().changeEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtCore import QObject, QRect, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QLineEdit, QPushButton, QWidget
 
+from app.faults import told_at_once
 from app.theme import tokens
 
 _LINE = "QLineEdit {{ border: 1px solid {edge}; border-radius: 5px; padding: 5px 8px; }}"
@@ -55,6 +56,7 @@ class ReasonBar(QFrame):
         if not self.isHidden():
             self._close()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Leave with Esc; keep every other key from the table below."""
         if event.key() == Qt.Key.Key_Escape:

@@ -10,6 +10,7 @@ from PySide6.QtCore import QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QTextEdit, QVBoxLayout, QWidget
 
+from app.faults import told_at_once
 from app.theme import STEP_PX, tokens
 from app.widgets.invented import marked_text
 from app.widgets.resulttext import SIGNS, CardData, Paragraph, headed, write_card
@@ -102,6 +103,7 @@ class ResultCard(QFrame):
         """Put the card on the clipboard as plain text."""
         QGuiApplication.clipboard().setText(marked_text(self.text()))
 
+    @told_at_once
     def changeEvent(self, event: QEvent) -> None:
         """Follow the theme and the font."""
         super().changeEvent(event)
@@ -186,6 +188,7 @@ class _Body(QTextEdit):
         self._show_bar()
         self.updateGeometry()
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Choose the gaps for the present height."""
         super().resizeEvent(event)
@@ -198,6 +201,7 @@ class _Body(QTextEdit):
             self._fill()
         self._show_bar()
 
+    @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Copy everything where nothing is selected."""
         if event.matches(QKeySequence.StandardKey.Copy) and not self.textCursor().hasSelection():

@@ -6,6 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from app.faults import told_at_once
 from app.theme import tokens
 from app.widgets.fields import number_text
 from app.widgets.roles import told_as_picture
@@ -40,6 +41,7 @@ class SectionSketch(QWidget):
         self.setAccessibleDescription(self._says())
         self.update()
 
+    @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:
         """Draw circle, ellipse, jaws and words."""
         painter = QPainter(self)

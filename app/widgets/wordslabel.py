@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel
 
+from app.faults import told_at_once
+
 
 class WordsLabel(QLabel):
     """As any label; with word wrap it is never lower than its lines."""
@@ -14,6 +16,7 @@ class WordsLabel(QLabel):
         super().setText(text)
         self._insist(self.width())
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Lines break elsewhere in another width."""
         super().resizeEvent(event)

@@ -9,6 +9,7 @@ from typing import Any
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QPushButton
 
+from app.faults import told_at_once
 from app.pages.part_size.sizerows import columns
 from app.units import inches_for
 from app.widgets.fields import ChoiceField, NumberField
@@ -89,6 +90,7 @@ class SizeForm(TrialForm):
         super().show_rows(rows)
         self._show_columns()
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Find room for what is expected, or none."""
         super().resizeEvent(event)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from app.faults import told_at_once
 from app.pages.shop.boardmodel import DOUBT, DRIFT, LOT, NAME, NEXT, PROMISE, STALE, VERIFIED, BoardFilter
 from app.units import inches_for
 
@@ -49,6 +50,7 @@ class BoardTable(QTableView):
         for told in (sight.dataChanged, sight.modelReset, sight.layoutChanged):
             told.connect(self._fit_next)
 
+    @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give what is to be done the room that nothing else needs."""
         super().resizeEvent(event)

@@ -34,8 +34,7 @@ class Page(QWidget):
         subject, title: the name of the core module this page shows, and the heading in the window's language.
         result: the answer to the readings now on the page; None while they cannot answer.
         draft: the open trial as the store holds it; None before the first finished reading.
-        moves_along: whether an open trial may go with what is picked.
-        unsaved: whether the store refused what stands on the page.
+        moves_along, unsaved: whether an open trial may go with what is picked; whether the store refused what is typed.
         undoing: the steps that can be taken back, as long as the same trial is on the page.
     """
 

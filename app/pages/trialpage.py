@@ -44,8 +44,7 @@ class TrialPage(Page):
         picker: chooses between the readings in progress and the kept trials of the picked machine.
         kept_trial: the kept trial that is looked at; None while readings are in progress.
         report: writes the kept trial that is looked at as PDF or CSV.
-        form, plot, card: left, above right and below right; given to `lay_out`.
-        picture: the plot, or what a subject draws itself instead.
+        form, plot, card, picture: left, above right, below right; the plot, or what a subject draws instead.
     """
 
     form: TrialForm

@@ -24,14 +24,16 @@ _TURNS = 20  # of the loop of events, until a window has opened its shop
 _LOCKER = """
 import sqlite3, sys
 for path in sys.stdin:
-    other = sqlite3.connect(path.strip(), timeout=0.2, isolation_level=None)
-    try:
+    other = None
+    try:  # only what is there: a file moved away must not come back empty
+        other = sqlite3.connect(f"file:{path.strip()}?mode=rw", timeout=0.2, isolation_level=None, uri=True)
         other.execute("BEGIN EXCLUSIVE")
     except sqlite3.Error:
         pass
     print("held", flush=True)
     sys.stdin.readline()
-    other.close()
+    if other is not None:
+        other.close()
     print("free", flush=True)
 """
 

@@ -13,7 +13,7 @@ settings act on what, and what reads it: common practice, no source.
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
@@ -86,12 +86,16 @@ class Change:
     would_tell: Words | None = None
 
 
-def judge_changes(settings: Sequence[SettingInForce], trials: Sequence[Trial]) -> tuple[Change, ...]:
+def judge_changes(
+    settings: Sequence[SettingInForce], trials: Sequence[Trial], since_serial: int = 0
+) -> tuple[Change, ...]:
     """Judge all changes of one machine, newest first.
 
     Args:
         settings: every setting that was ever in force on the machine, in any order.
         trials: the trials in sight, of any state and machine; their readings are not needed.
+        since_serial: of the oldest trial in sight, if there are older ones: what was changed before it is not held
+            against other changes, for what was read between them is not known.
     """
     ordered = sorted(settings, key=lambda setting: (setting.serial or 0, setting.id or 0))
     undone = {setting.undoes for setting in ordered if setting.undoes is not None}
@@ -100,7 +104,7 @@ def judge_changes(settings: Sequence[SettingInForce], trials: Sequence[Trial]) -
     confused: dict[int, list[SettingInForce]] = {}
     for place, second in enumerate(standing):
         for first in standing[:place]:
-            if _cannot_be_told_apart(first, second, readings):
+            if (first.serial or 0) >= since_serial and _cannot_be_told_apart(first, second, readings):
                 confused.setdefault(first.id or 0, []).append(second)
                 confused.setdefault(second.id or 0, []).append(first)
     newest = {(setting.lot_id, setting.name): setting.id for setting in ordered}
@@ -113,7 +117,7 @@ def judge_changes(settings: Sequence[SettingInForce], trials: Sequence[Trial]) -
                 _attribution(setting, undone, bool(others)),
                 newest[setting.lot_id, setting.name] == setting.id,
                 tuple(other.id or 0 for other in others),
-                _would_tell(setting, others[0]) if others else None,
+                _would_tell(setting, others[-1], newest) if others else None,
             )
         )
     return tuple(reversed(found))
@@ -184,8 +188,13 @@ def _cannot_be_told_apart(first: SettingInForce, second: SettingInForce, reading
     return begun is None or begun <= first.since
 
 
-def _would_tell(one: SettingInForce, other: SettingInForce) -> Words:
-    """Say how two changes can still be told apart."""
+def _would_tell(
+    one: SettingInForce, other: SettingInForce, newest: Mapping[tuple[int | None, str], int | None]
+) -> Words:
+    """Say how two changes can still be told apart: the later one must be in force, and what was there before known."""
+    later = max((one, other), key=lambda setting: (setting.serial or 0, setting.id or 0))
+    if newest[later.lot_id, later.name] != later.id or later.old is None:
+        return tr("What each of them did can no longer be told.")
     both = _both_act_on(one, other)
     if not both:
         return tr(

@@ -10,11 +10,11 @@ from core.guidance.printedat import heat_words
 from core.guidance.reportblocks import Block, Says, Table
 from core.measuring.tolerance import CLASSES
 from core.records.rows import Trial, TrialState
-from core.words import Words, tr
+from core.words import SAID, Words, kept_words, tr
 
 
 def condition_blocks(trial: Trial) -> list[Block]:
-    """Return what held for a trial, its note, and the trials it rests on; nothing where nothing is on record."""
+    """Return what held for a trial, the checks not met, its note, and the trials it rests on, as far as on record."""
     blocks: list[Block] = []
     rows = _rows(trial.conditions)
     if rows:
@@ -22,6 +22,8 @@ def condition_blocks(trial: Trial) -> list[Block]:
     flow = conditions_from(trial.conditions)
     if flow is not None:
         blocks.append(Says(flow.words()))
+    for plain in trial.conditions.get("mind", ()):
+        blocks.append(Says(kept_words({SAID: {"mind": plain}}, "mind"), mind=True))
     if trial.note:
         blocks.append(Says(tr("{note}", note=trial.note)))
     if trial.used:

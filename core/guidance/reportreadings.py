@@ -65,7 +65,7 @@ def _cell(name: str, value: object, typed: bool) -> Words | str:
         return words
     if not isinstance(value, float):
         return str(value)
-    return f"{value:.6g}" if typed or name == "nominal_mm" else f"{value:.2f}" if name == "e_n" else f"{value:.4f}"
+    return f"{value:.10g}" if typed or name == "nominal_mm" else f"{value:.2f}" if name == "e_n" else f"{value:.4f}"
 
 
 def _words(name: str, value: str) -> Words | str | None:

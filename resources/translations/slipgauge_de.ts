@@ -10292,6 +10292,10 @@ mm</translation>
         <translation>einen Geschwindigkeitsversuch</translation>
     </message>
     <message>
+        <source>What each of them did can no longer be told.</source>
+        <translation>Was jede von beiden bewirkt hat, lässt sich nicht mehr feststellen.</translation>
+    </message>
+    <message>
         <source>Undo the later one, print and read what the earlier one acts on, keep it, then set the later one anew.</source>
         <translation>Die spätere rückgängig machen, drucken und messen, worauf die frühere wirkt, das behalten, dann die spätere neu setzen.</translation>
     </message>

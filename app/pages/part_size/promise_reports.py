@@ -65,7 +65,7 @@ def card_pages(context: Context, check: Trial | None, *, for_paper: bool = True)
     store = context.store
     newest: dict[tuple[str, int | None], tuple[Trial, Estimate]] = {}
     for trial in store.trials(machine_id=machine_id, limit=_CARD_TRIALS):
-        if trial.state is TrialState.KEPT:
+        if trial.state is TrialState.KEPT and trial.kept_at is not None:
             for estimate in trial.estimates:
                 newest.setdefault((estimate.name, trial.lot_id), (trial, estimate))
     held: dict[tuple[str, int | None], SettingInForce] = {}

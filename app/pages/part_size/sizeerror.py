@@ -166,7 +166,7 @@ class SizeErrorPage(TrialPage):
             self._foretold = foretold(self.context)
             self.form.heat = heat_of(self.context, self.draft)
         except StoreError:
-            self._foretold = {}  # keeping will say what is wrong with the store
+            self._foretold, self.form.heat = {}, {}  # keeping will say what is wrong with the store
         try:
             self.form.bounds = bounds_of(self.context.machine)
         except InputError:

@@ -40,10 +40,11 @@ def read_log(context: Context, machine: Machine | None, lot: Lot | None) -> Log:
     events = store.events(machine_id=machine_id, lot_id=lot_id)
     # What tells changes of the machine as such apart need not be of the lot.
     telling = trials if None in (machine_id, lot_id) else store.trials(machine_id=machine_id, limit=MOST_TRIALS)
+    since = telling[-1].serial or 0 if len(telling) == MOST_TRIALS else 0
     by_machine: dict[int, list[Change]] = {}
     for number in {setting.machine_id for setting in settings}:
         own = [setting for setting in settings if setting.machine_id == number]
-        by_machine[number] = list(judge_changes(own, telling))
+        by_machine[number] = list(judge_changes(own, telling, since))
     return Log(
         log_entries(trials, settings, events, subject_titles()),
         {change.setting.id or 0: change for changes in by_machine.values() for change in changes},

@@ -128,6 +128,20 @@ def test_what_would_tell_is_said(names, says):
     assert all(says in str(change.would_tell) for change in changes.values())
 
 
+def test_what_cannot_be_undone_any_more_is_not_advised():
+    unknown = judged([setting(1), setting(2, old=None)])
+    assert str(unknown[1].would_tell) == str(unknown[2].would_tell) == "What each of them did can no longer be told."
+    replaced = judged([setting(1), setting(2), setting(4)], trials=(trial(3),))
+    assert str(replaced[1].would_tell) == str(replaced[2].would_tell) == "What each of them did can no longer be told."
+    assert replaced[4].would_tell is None
+
+
+def test_what_was_changed_before_the_trials_in_sight_is_not_held_against_others():
+    settings = (setting(1), setting(2), setting(11), setting(12))
+    found = {change.setting.id: change.attribution.value for change in judge_changes(settings, CHECKING, 9)}
+    assert found == {1: "open", 2: "open", 11: "not_attributable", 12: "not_attributable"}
+
+
 def test_doing_what_would_tell_tells():
     """The later change is undone, walls are read without it, and it is set anew."""
     settings = (

@@ -17,6 +17,7 @@ from core.measuring.tolerance import Conformity
 from core.part_size.prediction import Changes
 from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
+from core.words import as_plain, tr
 from tests.core.guidance.shops import BELT
 from tests.core.guidance.test_predicted import NOON, size_trial
 from tests.core.guidance.test_promised import pieces
@@ -103,6 +104,13 @@ def test_what_held_the_note_and_the_trials_it_rests_on_are_reported():
     assert [tuple(map(str, row)) for row in table(own, "conditions").rows] == [("tolerance asked for", "± 0.15 mm")]
     bare = trial_report(Trial("promise", id=9, conditions={"tolerance": "of a later version"}), OF)
     assert "tolerance asked for" not in texts(bare) and "It rests on" not in texts(bare)
+
+
+def test_the_checks_that_were_not_met_are_reported_as_cautions():
+    mind = ["Read the zero again.", as_plain(tr("Row {row} is doubtful.", row=3))]
+    report = trial_report(Trial("wall", id=2, conditions={"mind": mind}), OF)
+    cautions = [str(block.text) for block in report.blocks if isinstance(block, Says) and block.mind]
+    assert cautions == ["Read the zero again.", "Row 3 is doubtful."]
 
 
 def test_a_withdrawn_trial_says_so_and_a_name_of_another_version_stays():

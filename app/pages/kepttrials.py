@@ -45,9 +45,9 @@ def example(context: Context, kept: Sequence[Trial]) -> Trial | None:
     return kept_trial(context, found) if shows and found is not None else None
 
 
-def write_kept(context: Context, trial: Trial, path: Path, picture: QWidget) -> bool:
+def write_kept(context: Context, trial: Trial, path: Path, picture: QWidget | None = None) -> bool:
     """Write the report of a kept trial; return whether it was written."""
-    from app.reportfiles import write_trial
+    from app.reportfiles import write_trial  # no page needs it before its button is used
 
     return write_trial(context, trial, newest_check(context, trial.instrument_id), path, picture)
 

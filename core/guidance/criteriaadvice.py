@@ -202,21 +202,22 @@ def _not_found(readings: LadderReadings, ladder: CriteriaLadder) -> tuple[Words,
         return tr("Print and score another set of pieces: these are too few."), because
     if ladder.answer is Answer.NONE_GOOD:
         return _none_meets(readings, ladder)
-    return _at_end(readings, ladder)
+    high = ladder.answer is Answer.EXTEND_HIGH
+    return at_end(readings, ladder.steps[-1] if high else ladder.steps[0], high)
 
 
-def _at_end(readings: LadderReadings, ladder: CriteriaLadder) -> tuple[Words, Words]:
-    kind, high = readings.kind, ladder.answer is Answer.EXTEND_HIGH
-    end = ladder.steps[-1] if high else ladder.steps[0]
-    if end == end_of(kind, readings.limit, high):
+def at_end(readings: LadderReadings, level: float, high: bool) -> tuple[Words, Words]:
+    """Return what to do where the best step is the last one at the high or the low end, and why."""
+    kind = readings.kind
+    if level == end_of(kind, readings.limit, high):
         action = tr(
             "The best is at the end, {end:g} {unit}, and nothing lies beyond it: try finer steps next to it.",
-            end=end, unit=kind.unit,
+            end=level, unit=kind.unit,
         )  # fmt: skip
     else:
         action = tr(
             "The best is at the end, {end:g} {unit}: extend the ladder beyond it before using it.",
-            end=end, unit=kind.unit,
+            end=level, unit=kind.unit,
         )  # fmt: skip
     return action, tr("What was not tried is not known; nothing is read off there.")
 

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.errors import InputError
-from core.guidance.criteriaadvice import CriteriaJudgement, end_of, judge_criteria, one_piece_words
+from core.guidance.criteriaadvice import CriteriaJudgement, at_end, judge_criteria, one_piece_words
 from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.ladder import GOOD_SCORE, Answer, Choose, Ladder, fit_scores, fit_values
@@ -170,19 +170,8 @@ def _not_found(readings: LadderReadings, ladder: Ladder) -> tuple[Words, Words]:
         return action, tr("The steps above the best one are proved worse, so more does not help.")
     if ladder.answer is Answer.UNSURE:
         return tr("Print and score another set of pieces: these are too few."), _from_where(readings, ladder)
-    kind, high = readings.kind, ladder.answer is Answer.EXTEND_HIGH
-    end = max(readings.step) if high else min(readings.step)
-    if end == end_of(kind, readings.limit, high):
-        action = tr(
-            "The best is at the end, {end:g} {unit}, and nothing lies beyond it: try finer steps next to it.",
-            end=end, unit=kind.unit,
-        )  # fmt: skip
-    else:
-        action = tr(
-            "The best is at the end, {end:g} {unit}: extend the ladder beyond it before using it.",
-            end=end, unit=kind.unit,
-        )  # fmt: skip
-    return action, tr("What was not tried is not known; nothing is read off there.")
+    high = ladder.answer is Answer.EXTEND_HIGH
+    return at_end(readings, max(readings.step) if high else min(readings.step), high)
 
 
 def _why(readings: LadderReadings, ladder: Ladder) -> Words:

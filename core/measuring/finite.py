@@ -5,14 +5,13 @@ What is asked thousands of times in one calculation is not asked here: there a n
 
 from __future__ import annotations
 
-import functools
-import inspect
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any, ParamSpec, TypeVar
 
 import numpy as np
 
 from core.errors import InputError
+from core.measuring.reach import asked_first
 from core.words import tr
 
 P = ParamSpec("P")
@@ -26,20 +25,12 @@ def finite_in(*names: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
         InputError: the first of these arguments that is at fault, with its row where it is one of many.
     """
 
-    def guard(function: Callable[P, R]) -> Callable[P, R]:
-        bind = inspect.signature(function).bind
+    def check(given: Mapping[str, Any]) -> None:
+        for name in names:
+            if given.get(name) is not None:
+                refuse_no_number(name, given[name])
 
-        @functools.wraps(function)
-        def asked(*args: P.args, **kwargs: P.kwargs) -> R:
-            given = bind(*args, **kwargs).arguments
-            for name in names:
-                if given.get(name) is not None:
-                    refuse_no_number(name, given[name])
-            return function(*args, **kwargs)
-
-        return asked
-
-    return guard
+    return asked_first(check)
 
 
 def refuse_no_number(field: str, value: Any) -> None:

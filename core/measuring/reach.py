@@ -113,25 +113,29 @@ def refuse_out_of_reach(field: str, value: Any, row: int | None = None) -> None:
             refuse_out_of_reach(name, getattr(value, name), row)
 
 
-def of_one_length(*columns: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
-    """Refuse, before the function is called, columns of readings that differ in number.
-
-    Raises:
-        InputError: the first column that differs from the one before it.
-    """
+def asked_first(check: Callable[[Mapping[str, Any]], None]) -> Callable[[Callable[P, R]], Callable[P, R]]:
+    """Check the arguments given, by their names, before the function is called."""
 
     def guard(function: Callable[P, R]) -> Callable[P, R]:
         bind = inspect.signature(function).bind
 
         @functools.wraps(function)
         def asked(*args: P.args, **kwargs: P.kwargs) -> R:
-            given = bind(*args, **kwargs).arguments
-            refuse_unlike(**{name: given[name] for name in columns})
+            check(bind(*args, **kwargs).arguments)
             return function(*args, **kwargs)
 
         return asked
 
     return guard
+
+
+def of_one_length(*columns: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
+    """Refuse, before the function is called, columns of readings that differ in number.
+
+    Raises:
+        InputError: the first column that differs from the one before it.
+    """
+    return asked_first(lambda given: refuse_unlike(**{name: given[name] for name in columns}))
 
 
 def above_zero(*names: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
@@ -141,20 +145,12 @@ def above_zero(*names: str) -> Callable[[Callable[P, R]], Callable[P, R]]:
         InputError: the first of these arguments that is at fault.
     """
 
-    def guard(function: Callable[P, R]) -> Callable[P, R]:
-        bind = inspect.signature(function).bind
+    def check(given: Mapping[str, Any]) -> None:
+        for name in names:
+            if not np.all(np.asarray(given[name], dtype=float) > 0.0):
+                raise InputError(name, tr("This must be a number above 0; check it."))
 
-        @functools.wraps(function)
-        def asked(*args: P.args, **kwargs: P.kwargs) -> R:
-            given = bind(*args, **kwargs).arguments
-            for name in names:
-                if not np.all(np.asarray(given[name], dtype=float) > 0.0):
-                    raise InputError(name, tr("This must be a number above 0; check it."))
-            return function(*args, **kwargs)
-
-        return asked
-
-    return guard
+    return asked_first(check)
 
 
 def finite_out(field: str, *, infinite: bool = False) -> Callable[[Callable[P, R]], Callable[P, R]]:

@@ -31,6 +31,17 @@ def type_number(field, text):
     QTest.keyClick(field, Qt.Key.Key_Return)
 
 
+def choose(field, value):
+    """Choose with the arrow keys, as a person does."""
+    field.setFocus()
+    for key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
+        for _ in range(field.count()):
+            if field.value() == value:
+                return
+            QTest.keyClick(field, key)
+    raise AssertionError(value)
+
+
 def verdict(page):
     """Return the words of the card."""
     return page.card.body.toPlainText()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from app.context import Context
-from app.pages.kepttrials import newest_check
+from app.pages.kepttrials import write_kept
 from app.pages.shop.photos import MIME, small_picture
 from app.words import shown
 from core.guidance.logentries import Entry, change_words
@@ -81,12 +81,7 @@ def attach_picture(context: Context, entry: Entry, path: str, note: str) -> None
 
 def write_report(context: Context, entry: Entry, path: Path) -> bool:
     """Write the report of a trial of the log, kept or withdrawn; False for any other entry or where it cannot be."""
-    from app.reportfiles import write_trial  # the page opens before it is needed
-
-    if not isinstance(entry.row, Trial):
-        return False
-    trial = context.store.trial(entry.row.id or 0)
-    return write_trial(context, trial, newest_check(context, trial.instrument_id), path, None)
+    return isinstance(entry.row, Trial) and write_kept(context, context.store.trial(entry.row.id or 0), path)
 
 
 def pictures_of(context: Context, entry: Entry) -> tuple[Attachment, ...]:

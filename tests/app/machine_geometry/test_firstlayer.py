@@ -2,14 +2,13 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtTest import QTest
 
 from app.pages.machine_geometry.firstlayer import FirstLayerPage
 from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
 from core.words import tr
-from tests.app.atpage import show_page, type_number, type_readings, verdict
+from tests.app.atpage import choose, show_page, type_number, type_readings, verdict
 
 LOW = ["0,152", "0.149", "0.150", "0.153", "0.148"]  # a comma is a decimal mark too
 RIGHT = ["0.202", "0.199", "0.200", "0.203", "0.198"]
@@ -40,16 +39,6 @@ def type_pads(qtbot, page, texts):
     page.form.table.go_to(0)
     page.form.entry.setFocus()
     type_readings(qtbot, texts)
-
-
-def choose(field, value):
-    field.setFocus()
-    for key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
-        for _ in range(field.count()):
-            if field.value() == value:
-                return
-            QTest.keyClick(field, key)
-    raise AssertionError(value)
 
 
 def flow(shop, ratio=1.0, in_force=1.0):

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 
 from app.pages.machine_geometry.reversal import ReversalPage
 from core.records.rows import Instrument, Machine, TrialState
-from tests.app.atpage import show_page, type_readings, verdict
+from tests.app.atpage import choose, show_page, type_readings, verdict
 from tests.published import table
 
 SLACK = [("0.50", "0.41"), ("0.51", "0.42"), ("0.50", "0.42"), ("0.50", "0.41"), ("0.51", "0.42")]
@@ -37,17 +37,6 @@ def fill(page, readings, first=0):
     """Paste readings as one step, the first into this row."""
     keys = [column.key for column in page.form.model.columns]
     page.form.model.paste(first, keys.index("measured_mm"), "\n".join(readings))
-
-
-def choose(field, value):
-    """Choose with the arrow keys, as a person does."""
-    field.setFocus()
-    for key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
-        for _ in range(field.count()):
-            if field.value() == value:
-                return
-            QTest.keyClick(field, key)
-    raise AssertionError(value)
 
 
 def type_setting(page, key, text):

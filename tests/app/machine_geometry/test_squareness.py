@@ -9,7 +9,7 @@ from app.pages.machine_geometry.squareness import SquarenessPage
 from core.errors import StoreError
 from core.quantity import Estimate
 from core.records.rows import Machine, SettingInForce, Trial
-from tests.app.atpage import show_page, type_readings, verdict
+from tests.app.atpage import choose, show_page, type_readings, verdict
 
 # Pillars of 10 mm at 80 mm, Y leaning towards +X by 0.002 rad, in the order of the page.
 LEANING = "123.25 103.25 123.02 103.02 123.26 103.24 123.03 103.01".split()  # noqa: SIM905
@@ -28,20 +28,6 @@ def page(qtbot, shop, by_hand):
     page = show_page(qtbot, SquarenessPage(shop))
     page.take_focus()
     return page
-
-
-def choose(field, value):
-    """Choose with the arrow keys, as a person does."""
-    field.setFocus()
-    for _ in range(field.count()):
-        if field.value() == value:
-            return
-        QTest.keyClick(field, Qt.Key.Key_Down)
-    for _ in range(field.count()):
-        if field.value() == value:
-            return
-        QTest.keyClick(field, Qt.Key.Key_Up)
-    raise AssertionError(value)
 
 
 def type_setting(page, key, text):

@@ -22,17 +22,6 @@ def type_setting(page, key, text):
     QTest.keyClick(field, Qt.Key.Key_Return)
 
 
-def choose(field, value):
-    """Choose with the arrow keys, as a person does."""
-    field.setFocus()
-    for key in (Qt.Key.Key_Down, Qt.Key.Key_Up):
-        for _ in range(field.count()):
-            if field.value() == value:
-                return
-            QTest.keyClick(field, key)
-    raise AssertionError(value)
-
-
 def type_readings(qtbot, page, texts):
     page.take_focus()
     for text, following in zip(texts, [*texts[1:], ""], strict=True):

@@ -11,17 +11,8 @@ from PySide6.QtGui import QGuiApplication
 from app.pages.motion_trials.ladder import LadderPage
 from core.quantity import Estimate
 from core.records.rows import Lot, Machine, Trial, TrialState
-from tests.app.atpage import verdict
-from tests.app.motion_trials.motionpages import (
-    choose,
-    hidden,
-    in_sight,
-    open_page,
-    press,
-    rows_of,
-    type_readings,
-    type_setting,
-)
+from tests.app.atpage import choose, verdict
+from tests.app.motion_trials.motionpages import hidden, in_sight, open_page, press, rows_of, type_readings, type_setting
 
 PLATEAU = {0: 0, 25: 1, 50: 4, 75: 1, 100: 0}  # of the cooling ladder: one score for all
 BOND = {200: 0, 205: 1, 210: 3, 215: 4, 220: 4, 225: 4, 230: 4}

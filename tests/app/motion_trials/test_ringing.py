@@ -8,8 +8,8 @@ import pytest
 
 from app.pages.motion_trials.ringing import RingingPage
 from core.records.rows import TrialState
-from tests.app.atpage import verdict
-from tests.app.motion_trials.motionpages import choose, in_sight, open_page, press, type_readings, type_setting
+from tests.app.atpage import choose, verdict
+from tests.app.motion_trials.motionpages import in_sight, open_page, press, type_readings, type_setting
 
 
 @pytest.fixture

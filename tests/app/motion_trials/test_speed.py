@@ -7,17 +7,8 @@ import pytest
 from app.pages.motion_trials.speed import SpeedPage
 from core.quantity import Estimate
 from core.records.rows import Machine, Motion, Trial, TrialState
-from tests.app.atpage import verdict
-from tests.app.motion_trials.motionpages import (
-    choose,
-    hidden,
-    in_sight,
-    open_page,
-    press,
-    rows_of,
-    type_readings,
-    type_setting,
-)
+from tests.app.atpage import choose, verdict
+from tests.app.motion_trials.motionpages import hidden, in_sight, open_page, press, rows_of, type_readings, type_setting
 
 LEVELS = (40.0, 56.6, 80.0, 113.0, 160.0)
 SCORES = dict(zip(LEVELS, (4, 4, 4, 2, 0), strict=True))

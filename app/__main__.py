@@ -25,6 +25,8 @@ if TYPE_CHECKING:
 
     from app.context import Context
     from app.mainwindow import MainWindow
+    from core.errors import StoreError
+    from core.records.store import Store
 
 NO_DISPLAY_CODE = 3
 _PAINT_MS = 200  # more than a page takes to be painted
@@ -103,30 +105,46 @@ def _answer_for_other_windows(app: QApplication, window: MainWindow, settings: Q
 
 def _open_store(window: MainWindow, settings: QSettings, options: Options) -> None:
     """Open the database and the first page; if that cannot be done the window says why."""
+    from app.longwork import open_or_wait
+    from app.whereabouts import demo_to_open, where_to_open
+    from core.errors import StoreError
+    from core.records.store import open_store
+
+    refuse = partial(_refuse, window, settings, options)
+    try:
+        where = demo_to_open(options.demo) if options.demo else where_to_open(settings, options.database)
+        go_on = partial(_enter, window, settings, options)
+        open_or_wait(window, lambda step: open_store(where, step=step), go_on, refuse)
+    except StoreError as error:
+        refuse(error)
+
+
+def _refuse(window: MainWindow, settings: QSettings, options: Options, error: StoreError) -> None:
+    """Say why the database cannot be opened; where it is the demo shop, open the person's own."""
+    from app.whereabouts import copies_to_offer
+    from app.words import shown
+
+    if options.demo:
+        _open_store(window, settings, replace(options, demo=""))
+        window.say(shown(error.message), "error")
+        return
+    window.refuse(shown(error.message), copies_to_offer(settings, options.database))
+
+
+def _enter(window: MainWindow, settings: QSettings, options: Options, store: Store) -> None:
+    """Open the first page of a shop."""
     from app.context import Context, Level
     from app.pages import PAGES
     from app.safekeeping import look_after_soon, send_waiting
-    from app.whereabouts import copies_to_offer, demo_to_open, where_to_open
     from app.words import shown
-    from core.errors import StoreError
-    from core.records.store import open_store
     from core.words import tr
 
-    try:
-        store = open_store(demo_to_open(options.demo) if options.demo else where_to_open(settings, options.database))
-        context = Context(store, window)
-        window.closed.connect(context.closing)
-        window.closed.connect(store.close)
-        said = send_waiting(store)
-        found = _pick_machine(context, options.machine, "" if options.demo else str(settings.value("machine", "")))
-        empty = not store.machines() and not store.trials(limit=1)
-    except StoreError as error:
-        if options.demo:
-            _open_store(window, settings, replace(options, demo=""))
-            window.say(shown(error.message), Level.ERROR)
-            return
-        window.refuse(shown(error.message), copies_to_offer(settings, options.database))
-        return
+    context = Context(store, window)
+    window.closed.connect(context.closing)
+    window.closed.connect(store.close)
+    said = send_waiting(store)
+    found = _pick_machine(context, options.machine, "" if options.demo else str(settings.value("machine", "")))
+    empty = not store.machines() and not store.trials(limit=1)
     keys = [entry.key for entry in PAGES]
     page = options.page or (keys[0] if empty or options.demo else settings.value("page", ""))
     window.open_shop(context, page if page in keys else keys[0])
@@ -140,20 +158,15 @@ def _open_store(window: MainWindow, settings: QSettings, options: Options) -> No
 
 def _restore_copy(window: MainWindow, settings: QSettings, options: Options, file: str) -> None:
     """Put a copy in the place of the database that cannot be opened, and open it."""
+    from app.longwork import put_in_place
     from app.whereabouts import where_to_open
     from app.words import shown
-    from core.errors import StoreError
-    from core.records.rescue import rescue
-    from core.words import tr
 
-    try:
-        aside = rescue(where_to_open(settings, options.database), file)
-    except StoreError as error:
-        window.say(shown(error.message), "error")
-        return
-    _open_store(window, settings, options)
-    done = tr("The copy is in place; the file that could not be opened is now {file}.", file=aside)
-    window.say(shown(done), "good")
+    def go_on(said: str, level: str) -> None:
+        _open_store(window, settings, options)
+        window.say(shown(said), level)
+
+    put_in_place(window, file, where_to_open(settings, options.database), go_on)
 
 
 def _load_mathematics_soon() -> None:

@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, Protocol, TypeVar
 
 from PySide6.QtCore import QObject, Signal
 
+from core.errors import StoreError
+
 if TYPE_CHECKING:
     from collections.abc import Callable
 
@@ -97,23 +99,31 @@ class Context(QObject):
         """The number of the picked instrument; None where none is picked."""
         return self.instrument.id if self.instrument else None
 
+    @property
+    def is_demo(self) -> bool:
+        """Whether this is the demo shop; no where the store refuses, as whoever reads or stores next says."""
+        try:
+            return self.store.is_demo
+        except StoreError:
+            return False
+
     def select_machine(self, machine_id: int | None) -> None:
         """Pick a machine by its id; None for none."""
-        machine = _find(self.store.machines(), machine_id)
+        machine = self._found(self.store.machines, machine_id, self.machine)
         if machine != self.machine:
             self.machine = machine
             self.machine_changed.emit(machine)
 
     def select_lot(self, lot_id: int | None) -> None:
         """Pick a filament lot by its id; None for none."""
-        lot = _find(self.store.lots(), lot_id)
+        lot = self._found(self.store.lots, lot_id, self.lot)
         if lot != self.lot:
             self.lot = lot
             self.lot_changed.emit(lot)
 
     def select_instrument(self, instrument_id: int | None) -> None:
         """Pick an instrument by its id; None for none."""
-        instrument = _find(self.store.instruments(), instrument_id)
+        instrument = self._found(self.store.instruments, instrument_id, self.instrument)
         if instrument != self.instrument:
             self.instrument = instrument
             self.instrument_changed.emit(instrument)
@@ -168,6 +178,16 @@ class Context(QObject):
     def _read_instrument_anew(self) -> None:
         self.select_instrument(self.instrument_id)
 
+    def _found(
+        self, rows: Callable[[], tuple[_AnyRow, ...]], row_id: int | None, picked: _AnyRow | None
+    ) -> _AnyRow | None:
+        """Return the row of that number; where the store refuses, that is said and what was picked stays."""
+        if row_id is None:
+            return None
+        try:
+            return next((row for row in rows() if row.id == row_id), None)
+        except StoreError as error:
+            from app.words import shown  # the window is painted before it is needed
 
-def _find(rows: tuple[_AnyRow, ...], row_id: int | None) -> _AnyRow | None:
-    return next((row for row in rows if row.id == row_id), None) if row_id is not None else None
+            self.say(shown(error.message), Level.ERROR)
+            return picked

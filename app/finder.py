@@ -9,12 +9,14 @@ from PySide6 import QtCore  # QtCore.Qt is slow to make: nothing below touches i
 from PySide6.QtCore import QModelIndex, QTimer, Signal
 from PySide6.QtWidgets import QLineEdit, QWidget
 
+from app.context import Level
 from app.faults import told_at_once
 from app.helptopics import TOPICS
 from app.language import LANGUAGE, LENGTHS
 from app.options import HOME, OPEN
 from app.pages import PAGES
 from app.viewmenu import view_choices
+from core.errors import StoreError
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QFocusEvent, QKeyEvent
@@ -91,15 +93,22 @@ class Finder(QLineEdit):
         if self._context is None:
             return
         store = self._context.store
-        if store.is_demo:
+        if self._context.is_demo:
             self._offer(self.tr("Demo shop: back to my shop"), _DEMO, HOME)
         else:
             self._offer(self.tr("Demo shop: try it"), _DEMO, OPEN)
-        for what, kind, rows in (
-            (self.tr("Machine: {name}"), "machine", store.machines()),
-            (self.tr("Lot: {name}"), "lot", store.lots()),
-            (self.tr("Instrument: {name}"), "instrument", store.instruments()),
-        ):
+        try:
+            of_kind = (
+                (self.tr("Machine: {name}"), "machine", store.machines()),
+                (self.tr("Lot: {name}"), "lot", store.lots()),
+                (self.tr("Instrument: {name}"), "instrument", store.instruments()),
+            )
+        except StoreError as error:  # pages and help can be found all the same
+            from app.words import shown
+
+            self._context.say(shown(error.message), Level.ERROR)
+            return
+        for what, kind, rows in of_kind:
             for row in rows:
                 self._offer(what.format(name=row.name), kind, row.id)
 

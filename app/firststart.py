@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QFrame, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.labels import heading
+from app.widgets.panel import Panel
 
 _WIDEST_PX = 620
 
@@ -27,13 +28,13 @@ class FirstStart(QWidget):
         self.setFocusProxy(self.add)
 
     def _lay_out(self) -> None:
-        card = QFrame()
-        card.setObjectName("card")
+        title = self.tr("Begin here")
+        card = Panel(title)
         card.setMaximumWidth(_WIDEST_PX)
         inside = QVBoxLayout(card)
         inside.setContentsMargins(3 * STEP_PX, 2 * STEP_PX, 3 * STEP_PX, 2 * STEP_PX)
         inside.setSpacing(2 * STEP_PX)
-        inside.addWidget(heading(self.tr("Begin here")))
+        inside.addWidget(heading(title))
         inside.addWidget(
             _wrapped(
                 self.tr(

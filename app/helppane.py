@@ -11,13 +11,15 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.faults import told_at_once
-from app.helptopics import FIRST_STEPS, TOPICS, Reading
+from app.helptopics import FIRST_STEPS, TOPICS, HelpPlace
 from app.pages import PageEntry
 from app.theme import STEP_PX
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
 _KEYS = ("", *(topic.key for topic in TOPICS))  # in the order of the tabs; the first is the page's own
 _PAD_PX = 7  # five tabs in the little room there is, in any language
+_TOLD = re.compile(r'(?<= aria-label=")[^"]+')
+_WORDS = re.compile(rf"(?<=>)[^<>]+(?=</text>)|{_TOLD.pattern}")
 _SHARE, _WHOLE = 0.53, 1.0  # of the body's width: the form stays in sight, plot and verdict wait behind
 
 
@@ -78,17 +80,17 @@ class HelpPane(QFrame):
         """Show a text that belongs to no page."""
         self.choice.setCurrentIndex(_KEYS.index(key))
 
-    def reading(self) -> Reading:
-        """Return what is read."""
+    def place(self) -> HelpPlace:
+        """Return where the reader is."""
         bar = self.text.verticalScrollBar()
         share = bar.value() / max(bar.maximum(), 1)
-        return Reading(_KEYS[self.choice.currentIndex()], share, not self.isHidden(), self.wider.isChecked())
+        return HelpPlace(_KEYS[self.choice.currentIndex()], share, not self.isHidden(), self.wider.isChecked())
 
-    def go_on(self, reading: Reading) -> None:
-        """Go on with what was read in another window."""
-        self.wider.setChecked(reading.is_wide)
-        self.show_topic(reading.key)
-        self._share = reading.share
+    def go_on(self, place: HelpPlace) -> None:
+        """Go on where the reader was in another window."""
+        self.wider.setChecked(place.is_wide)
+        self.show_topic(place.key)
+        self._share = place.share
 
     @told_at_once
     def showEvent(self, event: QShowEvent) -> None:
@@ -109,11 +111,13 @@ class HelpPane(QFrame):
         sketch, path = written.with_suffix(".svg"), in_language(written)
         text = path.read_text(encoding="utf-8") if path.exists() else self.tr("There is no help for this page yet.")
         title, _, rest = text.partition("\n")
-        picture = f"\n\n![{title.lstrip('# ')}]({sketch.name})\n" if sketch.exists() else ""
+        drawing = sketch_in_language(sketch) if sketch.exists() else ""
+        picture = f"\n\n![{told_by(drawing)}]({sketch.name})\n" if drawing else ""
         head = self.choice.tabText(chosen) if chosen or entry is None else entry.shown_title()
         self.heading.setText(self.tr("Help: {page}").format(page=head))
+        self.setAccessibleName(self.heading.text())
         body = f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", version())
-        self.text.show_text(body, written.parent, {sketch.name: sketch_in_language(sketch)} if picture else None)
+        self.text.show_text(body, written.parent, {sketch.name: drawing} if drawing else None)
 
     def cover(self, body: QWidget) -> None:
         """Lie over the right part of the body, or over all of it."""
@@ -150,11 +154,17 @@ def in_language(path: Path) -> Path:
 
 
 def sketch_in_language(path: Path) -> str:
-    """Return a sketch as SVG, with its labels in the language of the window."""
+    """Return a sketch as SVG, with its labels, and what it tells who cannot see it, in the language of the window."""
     drawing = path.read_text(encoding="utf-8")
     labels = _HELP / _language() / "sketches.json"
     words = json.loads(labels.read_text(encoding="utf-8")) if labels.exists() else {}
-    return re.sub(r"(?<=>)([^<>]+)(?=</text>)", lambda found: words.get(found[0], found[0]), drawing)
+    return _WORDS.sub(lambda found: words.get(found[0], found[0]), drawing)
+
+
+def told_by(drawing: str) -> str:
+    """Return what a sketch (SVG) tells who cannot see it."""
+    found = _TOLD.search(drawing)
+    return found[0] if found else ""
 
 
 def _language() -> str:

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QWidget
 
 if TYPE_CHECKING:
     from app.helppane import HelpPane
-    from app.helptopics import Reading
+    from app.helptopics import HelpPlace
     from app.pages import PageEntry
 
 
@@ -47,16 +47,16 @@ class HelpSide(QObject):
         pane.show_topic(key)
         pane.setFocus()
 
-    def reading(self) -> Reading | None:
-        """Return what is read, so that another window goes on with it; None where nobody asked for help."""
-        return self.pane.reading() if self.pane is not None else None
+    def place(self) -> HelpPlace | None:
+        """Return where the reader is, so that another window goes on there; None where nobody asked for help."""
+        return self.pane.place() if self.pane is not None else None
 
-    def go_on(self, reading: Reading) -> None:
-        """Go on with what was read in another window, and leave the keyboard where it is."""
+    def go_on(self, place: HelpPlace) -> None:
+        """Go on where the reader was in another window, and leave the keyboard where it is."""
         pane = self._made()
         self._show()
-        pane.go_on(reading)
-        pane.setVisible(reading.is_open)
+        pane.go_on(place)
+        pane.setVisible(place.is_open)
 
     def follow(self, entry: PageEntry) -> None:
         """Go on with another page."""

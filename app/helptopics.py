@@ -22,8 +22,13 @@ class Topic:
 
 
 @dataclass(frozen=True, slots=True)
-class Reading:
-    """What is read in the help of a window: the key of its topic (none for a page's own), how far down as a share."""
+class HelpPlace:
+    """Where somebody is in the help of a window, so that another window goes on there.
+
+    Attributes:
+        key: of the topic; empty for the help of the page in view.
+        share: how far down the text, 0 to 1.
+    """
 
     key: str
     share: float

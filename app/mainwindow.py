@@ -134,6 +134,11 @@ class MainWindow(QMainWindow):
         self._body.setCurrentWidget(self._refusal)
         self._refusal.setFocus()
 
+    def show_meanwhile(self, widget: QWidget) -> None:
+        """Show in the body how far a work is that comes before the shop opens."""
+        self._body.addWidget(widget)
+        self._body.setCurrentWidget(widget)
+
     def show_page(self, key: str) -> None:
         """Bring a page into view; it is made when first shown."""
         if self.context is None:

@@ -164,7 +164,7 @@ def _instrument_form() -> Form:
     form.add("u_outside_zero_mm", shown(tr("u of zero, &outside")), _spread(required=True), "mm")
     form.add("u_inside_zero_mm", shown(tr("u of zero, &inside")), _spread(required=True), "mm")
     scale = NumberField(low=0.0, high=1.0, required=True)
-    form.add("u_scale_per_100_mm", shown(tr("u of &scale")), scale, shown(tr("mm per 100 mm")))
+    form.add("u_scale_per_100_mm", shown(tr("u of s&cale")), scale, shown(tr("mm per 100 mm")))
     form.add("sd_hand_mm", shown(tr("&Hand, one sd")), _spread(), "mm")
     form.add("sd_hand_dof", shown(tr("Hand, &degrees of freedom")), CountField(low=1))
     form.set_values(_CALIPER)

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit,
 from app.context import Level
 from app.theme import STEP_PX
 from app.widgets.labels import heading
+from app.widgets.panel import Panel
 
 _AUTHOR_PX = 220
 # A sign beside the colour: the level must be told without it.
@@ -118,8 +119,7 @@ class Refusal(QWidget):
         self.copy_chosen.emit(self.copies.currentData())
 
     def _lay_out(self, *lines: QLabel) -> None:
-        card = QFrame()
-        card.setObjectName("card")
+        card = Panel(lines[0].text())
         inside = QVBoxLayout(card)
         inside.setContentsMargins(2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX)
         inside.setSpacing(STEP_PX)

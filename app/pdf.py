@@ -32,7 +32,7 @@ from core.words import tr
 
 DPI = 96
 _MARGIN_MM = 16.0
-_FOOT_PX = 26
+_FOOT_PX, _FOOT_GAP_PX, _FOOT_PT = 26, 24, 7.5
 _PICTURE_PX = 640  # of the width of the page, so that no picture is cut
 LABEL_MM = QSizeF(62.0, 40.0)
 _LABEL_DPI = 600
@@ -162,14 +162,22 @@ def _draw_page(painter: QPainter, document: QTextDocument, body: QSizeF, page: i
 
 
 def _draw_foot(painter: QPainter, writer: QPdfWriter, foot: str, numbers: tuple[int, int]) -> None:
-    font = QFont()
-    font.setPointSizeF(7.5)
-    painter.setFont(font)
+    page = QCoreApplication.translate("pdf", "page {number} of {count}").format(number=numbers[0], count=numbers[1])
+    painter.setFont(foot_font(foot + page, writer))
     painter.setPen(QColor("#555555"))
     box = QRectF(0, writer.height() - _FOOT_PX + 8, writer.width(), _FOOT_PX - 8)
-    page = QCoreApplication.translate("pdf", "page {number} of {count}").format(number=numbers[0], count=numbers[1])
     painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft), foot)
     painter.drawText(box, int(Qt.AlignmentFlag.AlignRight), page)
+
+
+def foot_font(text: str, writer: QPdfWriter) -> QFont:
+    """Return the font of the foot, small enough for all of its text on one line with a gap in it."""
+    font = QFont()
+    font.setPointSizeF(_FOOT_PT)
+    room = writer.width() - _FOOT_GAP_PX
+    while (needed := QFontMetricsF(font, writer).horizontalAdvance(text)) > room:  # letters shrink by whole pixels
+        font.setPointSizeF(0.99 * font.pointSizeF() * room / needed)
+    return font
 
 
 def write_label(label: Label, path: Path, *, inch: bool = False) -> bool:

@@ -76,6 +76,7 @@ class Picker(QComboBox):
         else:
             super().keyPressEvent(event)
 
+    @told_at_once
     def showPopup(self) -> None:
         """Open the list high enough for its last line: Qt forgets the separator above it."""
         super().showPopup()

@@ -9,7 +9,7 @@ from typing import TYPE_CHECKING
 from PySide6 import QtCore  # QtCore.Qt is slow to make: nothing below touches it before the first paint
 from PySide6.QtCore import QEvent, Signal
 from PySide6.QtGui import QKeySequence, QShortcut
-from PySide6.QtWidgets import QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QButtonGroup, QFrame, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from app.faults import told_at_once
 from app.finder import Finder
@@ -32,6 +32,12 @@ class ListButton(QPushButton):
     """A line of the list; `stepped` carries +1 or -1 where an arrow key asks for the next page or the one before."""
 
     stepped = Signal(int)
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        super().__init__(text, parent)
+        self.setCheckable(True)
+        self.setAutoExclusive(True)  # to a screen reader one of several, as a radio button; else it were a check box
+        QButtonGroup(self, exclusive=False).addButton(self)  # by itself: the list marks it, and Tab stops at each
 
     @told_at_once
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -175,7 +181,6 @@ class Rail(QFrame):
     def _make_button(self, entry: PageEntry, parent: QWidget) -> QPushButton:
         button = ListButton(entry.shown_title(), parent)
         button.setObjectName("page")
-        button.setCheckable(True)
         button.clicked.connect(partial(self._enter, entry.key))
         button.stepped.connect(self._step)
         return button
@@ -183,7 +188,6 @@ class Rail(QFrame):
     def _make_heading(self, group: str, number: int, parent: QWidget) -> QPushButton:
         heading = ListButton(group, parent)
         heading.setObjectName("group")
-        heading.setCheckable(True)
         enter = partial(self._enter_group, group)
         heading.clicked.connect(enter)
         heading.stepped.connect(self._step)

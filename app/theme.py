@@ -90,6 +90,8 @@ def apply_theme(app: QApplication, dark: bool | None = None) -> None:
     if dark is None:
         dark = palette_is_dark(app)
     chosen = DARK if dark else LIGHT
+    if app.styleSheet():  # put in the place of another one, it would dress a widget once for each one it lies in
+        app.setStyleSheet("")
     app.setPalette(_palette(chosen))
     app.setStyleSheet(_style_sheet(chosen))
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QWidget
 
 from app.jobs import Job
@@ -16,6 +17,7 @@ if TYPE_CHECKING:
     from app.widgets.resultcard import ResultCard
 
 
+_MOMENT_MS = 400
 MANY_TRIALS = 2000  # in a shop; below that a page has its answer at once
 
 
@@ -42,7 +44,7 @@ class WaitBar(QWidget):
         self.bar.setRange(0, 100)
         self.bar.setTextVisible(False)
         self.bar.setAccessibleName(self.tr("Progress"))
-        self.stop = QPushButton(self.tr("Sto&p"))
+        self.stop = QPushButton(self.tr("Stop"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.addWidget(self.bar, 1)
@@ -67,6 +69,26 @@ class WaitBar(QWidget):
 
     def _show_part(self, part: float) -> None:
         self.bar.setValue(round(100 * part))
+
+
+class LateBar(WaitBar):
+    """Comes into sight only where the work is not done in a moment, and goes with its end."""
+
+    def __init__(self, context: Context, parent: QWidget | None = None) -> None:
+        super().__init__(context, None, parent)
+        self._late = QTimer(self)
+        self._late.setSingleShot(True)
+        self._late.setInterval(_MOMENT_MS)
+        self._late.timeout.connect(self.show)
+        self.job.ended.connect(self._end)
+
+    def _begin(self) -> None:
+        self._show_part(0.0)
+        self._late.start()
+
+    def _end(self) -> None:
+        self._late.stop()
+        self.hide()
 
 
 class WaitRow(WaitBar):

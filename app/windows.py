@@ -40,8 +40,8 @@ class Shown:
     def show_next(self, options: Options, said: str = "") -> MainWindow:
         """Show a window begun in another way; whoever reads the help goes on with it there."""
         other = self.show(self.app, self.settings, options, said)
-        if (reading := self.window.help.reading()) is not None:
-            other.ready.connect(partial(other.help.go_on, reading))
+        if (place := self.window.help.place()) is not None:
+            other.ready.connect(partial(other.help.go_on, place))
         return other
 
 

@@ -11,6 +11,8 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QHeaderView, QTableView
 from shiboken6 import isValid
 
+from app.faults import or_else
+
 if TYPE_CHECKING:
     from PySide6.QtCore import QSize
     from PySide6.QtWidgets import QMainWindow, QWidget
@@ -100,6 +102,7 @@ class ColumnWidths(QObject):
             table.model().modelReset.connect(again)
             again()
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Remember the widths that change between the press of the mouse and its release."""
         if event.type() == QEvent.Type.MouseButtonPress:

@@ -15,7 +15,7 @@ _UNITS = (tr("steps/mm"), tr("turns"), tr("times"), tr("of 4"))
 _UNIT_WORDS = re.compile(rf"(?<=\d )(?:{'|'.join(_UNITS)})(?!\w)")
 _CELL = re.compile(
     r"[+\-−±]?\d+(?:\.\d+)?(?: ± (?:\d+(?:\.\d+)?|\?))?"
-    r"(?: (?:[µcdkm]?m[²³]?|[km]?g|%|°C?|rad|[hKNs]|k?Hz|min|steps|turns|times)(?!\w)\S*)?"
+    r"(?: (?:[µcdkm]?m[²³]?|[km]?g|%|°C?|rad|[hKNs]|k?Hz|min|steps|turns|times|of 4)(?!\w)\S*)?"
 )
 _DECIMAL = re.compile(r"(?<![\d.])(\d+)\.(\d+)(?![\d.]*\.\d)(?!\d)")
 

@@ -34,22 +34,24 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
     """Return the two-sided Student factor t_p(dof); the normal quantile for infinite degrees of freedom.
 
     Raises:
-        InputError: field `level`, not between 0 and 1; `dof`, not above zero.
+        InputError: field `level`, not between 0 and 1; `dof`, not above zero, or so little above that no
+            number is the factor.
 
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
     if not 0.0 < level < 1.0:
         says = tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.", level=level)
         raise InputError("level", says)
-    if dof <= 0.0:
-        says = tr("{dof:g} degrees of freedom give no level of confidence; read more often.", dof=dof)
-        raise InputError("dof", says)
     p = 0.5 + level / 2
-    if math.isinf(dof):
+    if dof == math.inf:
         return NormalDist().inv_cdf(p)  # spares scipy where nothing was read off readings
     from scipy.special import stdtrit
 
-    return float(stdtrit(dof, p))
+    factor = math.inf if dof <= 0.0 else float(stdtrit(dof, p))
+    if math.isinf(factor):
+        says = tr("{dof:g} degrees of freedom give no level of confidence; read more often.", dof=dof)
+        raise InputError("dof", says)
+    return factor
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +110,11 @@ def value_text(estimate: Estimate) -> str:
     factor, unit = (100.0, "%") if estimate.unit == "1" else (1.0, _CUBIC.sub("³", estimate.unit))
     value, U = rounded_pair(estimate.value * factor, estimate.U * factor)
     return f"{value} ± {U} {unit}"
+
+
+def size_text(estimate: Estimate) -> str:
+    """Return the text of an estimate that is a size and no deviation: without a plus."""
+    return value_text(estimate).removeprefix("+")
 
 
 @dataclass(frozen=True, slots=True)

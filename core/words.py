@@ -7,9 +7,12 @@ that the window can look the template up in its translation and fill in the same
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Iterable, Mapping
+from string import Formatter
 from typing import Any
 
+_FORM = re.compile(r"[+-]?\d?(\.\d\d?)?[a-z%]?")  # of a number in a sentence
 SAID = "said"  # where a kept advice has its sentences with their templates, beside their English text
 
 
@@ -81,9 +84,17 @@ def from_plain(plain: Any) -> str:
             name: value if isinstance(value, int | float) else from_plain(value)
             for name, value in plain["values"].items()
         }
-        return Words(plain["template"], values)
+        return Words(_asked(plain["template"]), values)
     except (AttributeError, IndexError, KeyError, TypeError) as error:
         raise ValueError("no sentence") from error
+
+
+def _asked(template: str) -> str:
+    """Return a template that was read, or raise ValueError: one of another hand may ask for a gigabyte of blanks."""
+    for _, name, form, conversion in Formatter().parse(template):
+        if name is not None and not (name.isidentifier() and _FORM.fullmatch(form or "") and conversion is None):
+            raise ValueError(f"no place for a value: {name}")
+    return template
 
 
 def kept_words(advice: Mapping[str, Any], name: str) -> str:

@@ -122,10 +122,10 @@ class Page(QWidget):
         try:
             try:
                 self.result = self.compute(self.read())
+                self.show_result(self.result)
             except InputError as error:
+                self.result = None
                 self.show_problem(error.field, error.row, shown(error.message))
-                return
-            self.show_result(self.result)
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
 

@@ -11,6 +11,7 @@ from app.context import Context, Level
 from app.words import shown
 from core.errors import StoreError
 from core.records.rows import Trial
+from core.words import tr
 
 # Estimates that only the check of an instrument gives.
 _CHECKED = ("zero_outside", "zero", "zero_inside", "zero_depth", "sd_hand")
@@ -35,14 +36,18 @@ def kept_trial(context: Context, trial_id: int) -> Trial | None:
         return None
 
 
+def say_not_offered(context: Context, choices: Sequence[str]) -> None:
+    """Say that a trial was made with choices that no field can show; nothing where there are none."""
+    if choices:
+        says = tr("This trial was made with what is not offered here: {what}. The choice shown instead was not made.",
+                  what="; ".join(choices))  # fmt: skip
+        context.say(shown(says), Level.WARNING)
+
+
 def example(context: Context, kept: Sequence[Trial]) -> Trial | None:
     """Return the newest of these trials that is of the picked lot or of none, in the demo shop only."""
-    try:
-        shows = context.store.is_demo
-    except StoreError:
-        return None  # whoever reads or stores next says what is wrong
     found = next((trial.id for trial in kept if trial.lot_id in (None, context.lot_id)), None)
-    return kept_trial(context, found) if shows and found is not None else None
+    return kept_trial(context, found) if found is not None and context.is_demo else None
 
 
 def write_kept(context: Context, trial: Trial, path: Path, picture: QWidget | None = None) -> bool:

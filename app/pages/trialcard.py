@@ -12,11 +12,11 @@ from app.widgets.fields import local_text
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import local_numbers, shown, unit_words
 from core.errors import StoreError
-from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.names import estimate_text, name_words
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.doubt import conformity_of
 from core.measuring.tolerance import Conformity
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate
 from core.records.rows import Instrument, Trial
 from core.words import SAID, kept_words, side_by_side, tr
 
@@ -131,12 +131,11 @@ def instrument_row(instrument: Instrument, check: Trial | None) -> Row:
 
 def estimate_rows(estimates: Iterable[Estimate]) -> tuple[Row, ...]:
     """Return name, value with U, and k with the degrees of freedom ν, of each estimate."""
-    return tuple((shown(parameter_words(e.name)), _value(e), _known(e)) for e in estimates)
+    return tuple((shown(name_words(e.name)), _value(e), _known(e)) for e in estimates)
 
 
 def _value(estimate: Estimate) -> str:
-    text = unit_words(local_text(value_text(estimate)))
-    return text.removeprefix("+") if is_magnitude(estimate.name) else text
+    return unit_words(local_text(estimate_text(estimate)))
 
 
 def _known(estimate: Estimate) -> str:

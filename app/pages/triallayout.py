@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.formscroll import FormScroll
+from app.widgets.picturepane import Picture
+from app.widgets.plotpane import PlotPane
 from app.widgets.resultcard import ResultCard
 from app.widgets.trialform import TrialForm
 
@@ -15,12 +17,14 @@ _PICTURE_PX = 240  # high: a long verdict scrolls rather than press the picture 
 _LINES_IN_SIGHT = 15  # of the verdict in the smallest window; the picture gives way
 
 
-def lay_out_trial(page: QWidget, head: Sequence[QWidget], form: TrialForm, picture: QWidget, card: ResultCard) -> None:
+def lay_out_trial(
+    page: QWidget, head: Sequence[QWidget], form: TrialForm, picture: PlotPane | Picture, card: ResultCard
+) -> None:
     """Lay a page out; of the widgets above, the first takes the room that the others leave."""
     above, right, across, down = QHBoxLayout(), QVBoxLayout(), QHBoxLayout(), QVBoxLayout(page)
     for place, widget in enumerate(head):
         above.addWidget(widget, 0 if place else 1)
-    picture.setMinimumHeight(_PICTURE_PX)
+    picture.least_px = _PICTURE_PX
     right.addWidget(picture, 3)
     right.addWidget(card, 2)
     across.addWidget(FormScroll(form), 45)

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
-from app.pages.kepttrials import example, kept_on_machine, kept_trial, write_kept
+from app.pages.kepttrials import example, kept_on_machine, kept_trial, say_not_offered, write_kept
 from app.pages.opentrial import Place
 from app.pages.triallayout import lay_out_trial
 from app.units import choose_unit
@@ -71,11 +71,8 @@ class TrialPage(Page):
         """Say what stands against keeping the trial; nothing where it can be kept."""
         if self.kept_trial is not None:
             return self.tr("Kept trials are not changed.")
-        if any(row["questioned"] for row in self.form.model.rows()):
-            return self.tr("A reading has an open question; answer it, then keep the trial.")
-        if unread := self.form.model.problems():
-            text = self.tr("Row {row} cannot be read; mend or clear it, then keep the trial.")
-            return text.format(row=unread[0][0] + 1)
+        if unfinished := self.form.unfinished():
+            return unfinished
         if self.context.machine is None:
             return self.tr("Choose or add a machine above, then keep the trial.")
         return ""
@@ -218,6 +215,7 @@ class TrialPage(Page):
         with QSignalBlocker(self.form):
             self.form.show_conditions(trial.conditions)
             self.form.show_rows(rows_from(trial.readings))
+        say_not_offered(self.context, self.form.not_offered(trial.conditions))
 
     def _answer_kept(self, trial: Trial) -> None:
         if trial.subject == self.subject:

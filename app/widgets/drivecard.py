@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 from app.theme import STEP_PX
 from app.widgets.drivesketch import DriveSketch
 from app.widgets.fields import local_text, number_text
+from app.widgets.unbroken import UnbrokenLabel
 from app.words import shown, unit_words
 from core.machine_geometry.drive import Drive, DriveQuestion, DriveResult
 from core.machine_geometry.rotary import RotaryResult
@@ -21,12 +22,15 @@ _FULL_LIST = 7  # more clean sizes than this are told by their spacing
 
 @dataclass(frozen=True, slots=True)
 class DriveView:
-    """What a drive comes to. `heights_mm` is None for an axis that stacks no layers; `questions` go to the parts."""
+    """What a drive comes to. `heights_mm` is None for an axis that stacks no layers; `questions` go to the parts.
+
+    `lengths_mm` is None as long as the travel is not known.
+    """
 
     drive: Drive
     result: DriveResult | RotaryResult
     questions: tuple[DriveQuestion, ...]
-    lengths_mm: tuple[float, ...]
+    lengths_mm: tuple[float, ...] | None
     whole_cycles: bool
     heights_mm: tuple[float, ...] | None
 
@@ -37,6 +41,7 @@ class DriveCard(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
+        self.setAccessibleName(self.tr("What the drive comes to"))
         self.sketch = DriveSketch()
         self.steps = QLabel()
         self.steps.setObjectName("heading")
@@ -96,7 +101,8 @@ class DriveCard(QFrame):
         if view.heights_mm is not None:
             rows.append((self.tr("Clean layer heights"), self._sizes(view.heights_mm)))
         whole = self.tr("Clean test lengths") if view.whole_cycles else self.tr("Whole-turn lengths")
-        rows.append((whole, self._sizes(view.lengths_mm)))
+        lengths = view.lengths_mm
+        rows.append((whole, self.tr("once the travel is typed") if lengths is None else self._sizes(lengths)))
         self._fill(rows)
 
     def _sizes(self, sizes_mm: Sequence[float]) -> str:
@@ -119,7 +125,7 @@ class DriveCard(QFrame):
 
 
 def _wrapped(name: str) -> QLabel:
-    label = QLabel()
+    label = UnbrokenLabel()
     label.setObjectName(name)
     label.setWordWrap(True)
     return label

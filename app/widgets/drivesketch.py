@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import tokens
 from app.widgets.roles import told_as_picture
 from core.machine_geometry.drive import Drive, DriveKind, Reeving
@@ -29,6 +29,7 @@ class DriveSketch(QWidget):
         self.setFixedHeight(_HEIGHT_PX)
         self.setAccessibleName(self.tr("Sketch of the drive"))
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Prefer a width at which the numbers fit."""
         return QSize(380, _HEIGHT_PX)

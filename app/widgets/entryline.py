@@ -6,7 +6,7 @@ from PySide6.QtCore import QElapsedTimer, QEvent, Qt, QTimer, Signal
 from PySide6.QtGui import QFocusEvent, QGuiApplication, QKeyEvent, QKeySequence
 from PySide6.QtWidgets import QLineEdit, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 
 GAUGE_GAP_MS = 50  # nobody types three keys and Enter this fast one after another; a gauge with keyboard output does
 ALONE_MS = 300  # a sign with nothing behind it for so long is a command, not the sign of a reading
@@ -51,6 +51,7 @@ class EntryLine(QLineEdit):
         """Take a sign as a command only with Enter, where readings may be negative."""
         self.signs_wait = wait
 
+    @or_else(False)
     def event(self, event: QEvent) -> bool:
         """Take Tab behind a typed reading as Enter; an idle Tab moves on as everywhere."""
         if (isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from app.widgets.fields import Field, Form, LineField
 
@@ -37,8 +37,6 @@ class FieldGrid(Form):
         if isinstance(field, LineField):
             field.textEdited.connect(self.typed)
             field.setMinimumWidth(_NARROW_PX)
-        else:
-            field.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         return field
 
     def show_field(self, key: str, visible: bool) -> None:

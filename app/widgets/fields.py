@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from PySide6.QtCore import QEvent, QObject, QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QEvent, QObject, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPaintEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.units import inch_heading
 from app.widgets.lengthfields import GaugeField, LengthField
 from app.widgets.linefields import (
@@ -43,10 +43,18 @@ __all__ = ["ChoiceField", "CountField", "Field", "Form", "GaugeField", "LengthFi
            "TextField", "Value", "local_text", "number_text"]
 
 
+_MOST_LETTERS = 28  # that a choice asks room for
+
+
 class ChoiceField(QComboBox):
-    """One of several named values. The wheel turns it only while it has the focus."""
+    """One of several named values. The wheel turns it only while it has the focus.
+
+    Attributes:
+        least_text: it may be as narrow as this; empty where what is offered should be read whole.
+    """
 
     elision = Qt.TextElideMode.ElideRight
+    least_text = ""
     changed = Signal()
     edit_finished = Signal()  # after all that follows from `changed`
     problem_changed = Signal(str)
@@ -54,6 +62,7 @@ class ChoiceField(QComboBox):
     def __init__(self, choices: Sequence[tuple[str, str]] = (), *, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.key = "choice"
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.set_choices(choices)
         self.currentIndexChanged.connect(self._announce)
@@ -98,12 +107,27 @@ class ChoiceField(QComboBox):
         """Put the keyboard here."""
         self.setFocus(Qt.FocusReason.OtherFocusReason)
 
+    @or_else(False)
     def event(self, event: QEvent) -> bool:
         """Tell the whole text where it is too long for the field."""
         if event.type() == QEvent.Type.ToolTip and not self.toolTip() and self.shown_text() != self.currentText():
             QToolTip.showText(self.mapToGlobal(self.rect().bottomLeft()), self.currentText(), self)
             return True
         return super().event(event)
+
+    @or_else(QSize())
+    def minimumSizeHint(self) -> QSize:
+        """Ask for the widest text now offered, or `least_text`; Qt remembers what it had first until the theme changes.
+
+        A name that a person gave may be longer than is asked for: it is shown with its end left out.
+        """
+        measure, whole = self.fontMetrics(), self.sizeHint()
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        least = measure.horizontalAdvance(self.least_text or "n" * _MOST_LETTERS)
+        kind = QStyle.ContentsType.CT_ComboBox
+        needs = self.style().sizeFromContents(kind, option, QSize(least, measure.height()), self)
+        return QSize(min(needs.width(), whole.width()), whole.height())
 
     def shown_text(self) -> str:
         """Return the chosen text as it fits into the field."""
@@ -122,6 +146,7 @@ class ChoiceField(QComboBox):
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
 
+    @told_at_once
     def showPopup(self) -> None:
         """Open the list as wide as its texts."""
         view = self.view()
@@ -235,6 +260,7 @@ class Form(QWidget):
         self._labels[key].setVisible(visible)
         self._problems[key].setVisible(visible and bool(self._problems[key].text()))
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Go to the next field on Enter."""
         if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and event.key() in ENTER:

@@ -42,6 +42,7 @@ class FindingsCard(QFrame):
             layout.addWidget(part)
         self.says.setWordWrap(True)
         self.says.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self.setAccessibleName(name)
         self.says.setAccessibleName(name)
         self.says.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard

@@ -7,7 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QAbstractItemView, QFrame, QPlainTextEdit, QSlider, QTextEdit, QWidget
 from shiboken6 import isValid
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import CORNER_PX, tokens
 from app.widgets.roles import told_as_frame
 
@@ -51,6 +51,7 @@ class _Frame(QWidget):
         self.raise_()
         self.setVisible(framed.isVisible())
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Go with it."""
         if event.type() in (QEvent.Type.Resize, QEvent.Type.Move):

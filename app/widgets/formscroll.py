@@ -6,7 +6,7 @@ from PySide6.QtCore import QEvent, QObject, QSize, Qt
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.widgets.focusscroll import FocusScroll
 
 _LEAST_PX = 120  # high
@@ -26,6 +26,7 @@ class FormScroll(FocusScroll):
         form.setAutoFillBackground(False)
         self.viewport().setAutoFillBackground(False)
 
+    @or_else(QSize())
     def minimumSizeHint(self) -> QSize:
         """Ask for the width of the form, and of the bar where there is one or was.
 
@@ -39,6 +40,7 @@ class FormScroll(FocusScroll):
         self._barred = self._barred or bar.maximum() > 0
         return QSize(needs + (bar.sizeHint().width() if self._barred else 0), _LEAST_PX)
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for what the form asks for."""
         form = self.widget()
@@ -54,6 +56,7 @@ class FormScroll(FocusScroll):
         if event.oldSize().width() != event.size().width():
             self.updateGeometry()
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Follow a form that becomes wider or lower."""
         done = super().eventFilter(watched, event)

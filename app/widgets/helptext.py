@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from pathlib import Path
 
 from PySide6.QtCore import QByteArray, Qt, QUrl
-from PySide6.QtGui import QFontMetricsF, QImage, QResizeEvent, QTextDocument, QTextLength, QTextTable
+from PySide6.QtGui import QFontMetricsF, QImage, QResizeEvent, QTextDocument, QTextFormat, QTextLength, QTextTable
 from PySide6.QtWidgets import QFrame, QTextBrowser, QWidget
 
 from app.faults import told_at_once
@@ -20,7 +20,10 @@ _CELL_PX = 14  # beside the words of a cell
 
 
 class HelpText(QTextBrowser):
-    """Shows Markdown; no link is followed. Pictures are never shown larger than they are."""
+    """Shows Markdown; no link is followed. Pictures are never shown larger than they are.
+
+    Its accessible description says what the pictures show: Qt gives a screen reader only the words of the text.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -39,6 +42,8 @@ class HelpText(QTextBrowser):
         self._pictures = {name: picture for name, picture in pictures.items() if not picture.isNull()}
         self._fitted_px = 0
         self._fit_pictures()
+        told = "  ".join(_told_by_pictures(self.document()))
+        self.setAccessibleDescription(self.tr("Pictures: {pictures}").format(pictures=told) if told else "")
 
     @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -66,6 +71,16 @@ class HelpText(QTextBrowser):
             address = document.baseUrl().resolved(QUrl(name))
             document.addResource(QTextDocument.ResourceType.ImageResource, address, drawn)
         document.markContentsDirty(0, document.characterCount())
+
+
+def _told_by_pictures(document: QTextDocument) -> list[str]:
+    """Return the words in place of each picture, each a sentence."""
+    told, block = [], document.begin()
+    while block.isValid():
+        looks = (piece.format for piece in block.textFormats())
+        told += [str(one.property(QTextFormat.Property.ImageAltText)) for one in looks if one.isImageFormat()]
+        block = block.next()
+    return [f"{words.rstrip('.')}." for words in told if words]
 
 
 def _no_wider(drawing: str, width_px: int, ratio: float) -> str:

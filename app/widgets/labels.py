@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QLabel, QWidget
 
 
-def heading(text: str) -> QLabel:
-    """Return a label that looks like a heading."""
+def heading(text: str, of: QWidget | None = None) -> QLabel:
+    """Return a label that looks like a heading; what it is the heading `of` is called so by a screen reader."""
     label = QLabel(text)
     label.setObjectName("heading")
+    if of is not None:
+        of.setAccessibleName(text)
     return label
 
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPoint, QRect, QSize, Qt
 from PySide6.QtGui import QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QCheckBox, QSizePolicy, QStyle, QStyleOptionButton, QStylePainter, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 
 _GAP_PX = 6
 _FLAGS = Qt.TextFlag.TextWordWrap | Qt.TextFlag.TextShowMnemonic | Qt.AlignmentFlag.AlignVCenter
@@ -21,15 +21,18 @@ class LongCheckBox(QCheckBox):
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
 
+    @or_else(False)
     def hasHeightForWidth(self) -> bool:
         """The height follows from the width."""
         return True
 
+    @or_else(-1)
     def heightForWidth(self, width: int) -> int:
         """Return the height of the words at a width."""
         words = QRect(0, 0, max(width - self._indent(), 1), 10_000)
         return max(self.fontMetrics().boundingRect(words, int(_FLAGS), self.text()).height(), self._box().height()) + 4
 
+    @or_else(QSize())
     def minimumSizeHint(self) -> QSize:
         """Be content with the longest word."""
         longest = max((self.fontMetrics().horizontalAdvance(word) for word in self.text().split()), default=0)
@@ -41,6 +44,7 @@ class LongCheckBox(QCheckBox):
         super().resizeEvent(event)
         self.setMinimumHeight(self.heightForWidth(event.size().width()))
 
+    @or_else(False)
     def hitButton(self, pos: QPoint) -> bool:
         """Take a click anywhere on box or words."""
         return self.rect().contains(pos)

@@ -27,6 +27,6 @@ class LotCard(QFrame):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, 12)
         layout.setSpacing(STEP_PX)
-        for part in (heading(title), self.form):
+        for part in (heading(title, of=self), self.form):
             layout.addWidget(part)
         layout.addLayout(buttons)

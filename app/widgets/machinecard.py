@@ -35,6 +35,6 @@ class MachineCard(QFrame):
         buttons.add(self.save_button)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * STEP_PX, STEP_PX, 2 * STEP_PX, STEP_PX)
-        layout.addWidget(heading(title))
+        layout.addWidget(heading(title, of=self))
         layout.addWidget(scroll, 1)
         layout.addLayout(buttons)

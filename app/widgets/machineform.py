@@ -13,6 +13,7 @@ from app.widgets.driveform import DriveForm
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, LengthField, TextField
 from app.widgets.tabs import Tabs
+from app.widgets.unbroken import UnbrokenLabel
 from app.words import shown
 from core.errors import InputError
 from core.machine_geometry.drive import Drive, DriveQuestion, motion_note
@@ -59,9 +60,10 @@ class MachineForm(QWidget):
         """The axis whose parts are shown: x, y or z; x also for a pair of motors and for carriages."""
         return str(self.axes.tabData(self.axes.currentIndex()))
 
-    def travel_mm(self, axis: str) -> float:
-        """Travel along an axis; raise InputError where it cannot be read."""
-        return float(self.travel.field(f"travel_{axis}_mm").value() or 0.0)
+    def travel_mm(self, axis: str) -> float | None:
+        """Travel along an axis, None where it is not typed yet; raise InputError where it cannot be read."""
+        field = self.travel.field(f"travel_{axis}_mm")
+        return None if self.is_blank(field.key) else float(field.value() or 0.0)
 
     def drive(self) -> Drive:
         """Return the drive of the shown axis, or raise InputError."""
@@ -92,7 +94,7 @@ class MachineForm(QWidget):
         """Show a machine; None empties the form for a new one."""
         row = machine or _NEW
         self.head.set_values({"name": row.name, "motion": str(row.motion)})
-        self.travel.set_values({key: getattr(row, key) for key in _TRAVELS})
+        self.travel.set_values({key: getattr(machine, key, None) for key in _TRAVELS})  # of a new one nobody said it
         for axis, form in self.drives.items():
             form.set_parts(row.drives.get(axis, {}))
         self._offer_axes()
@@ -146,8 +148,8 @@ class MachineForm(QWidget):
                 self._choose(axis)
 
     def is_blank(self, key: str) -> bool:
-        """Whether a field of the axis shown is still to be typed."""
-        return self.drives[self.axis()].texts().get(key) == ""
+        """Whether a travel or a field of the axis shown is still to be typed."""
+        return (self.travel.texts() | self.drives[self.axis()].texts()).get(key) == ""
 
     def _make_head(self) -> FieldGrid:
         motions = {
@@ -163,7 +165,9 @@ class MachineForm(QWidget):
     def _make_travel(self) -> FieldGrid:
         form = FieldGrid(3, self)
         for key, label in zip(_TRAVELS, (self.tr("Travel X"), self.tr("Travel Y"), self.tr("Travel Z")), strict=True):
-            form.add(key, label, LengthField(low_mm=10.0, high_mm=10000.0, required=True), "mm")
+            field = LengthField(low_mm=10.0, high_mm=10000.0, required=True)
+            field.setPlaceholderText(self.tr("measure it"))
+            form.add(key, label, field, "mm")
         return form
 
     def _lay_out(self) -> None:
@@ -239,7 +243,7 @@ class MachineForm(QWidget):
 
 
 def _wrapped(name: str) -> QLabel:
-    label = QLabel()
+    label = UnbrokenLabel()
     label.setObjectName(name)
     label.setWordWrap(True)
     return label

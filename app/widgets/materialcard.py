@@ -45,6 +45,7 @@ class MaterialCard(QFrame):
         layout.addWidget(self.heading)
         layout.addWidget(scroll, 1)
         self.show_material("")
+        self.setAccessibleName(self.heading.text())
 
     def show_material(self, text: str) -> None:
         """Show what is on record for what a text names."""

@@ -32,7 +32,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import STEP_PX, Tokens, tokens
 from app.units import inch_sentence
 from app.widgets.invented import file_name, marked
@@ -42,10 +42,20 @@ from app.widgets.wraprow import WrapRow
 
 
 class Picture(QFrame):
-    """What a page shows above the verdict; `said` carries a sentence and its level after copying or saving."""
+    """What a page shows above the verdict; `said` carries a sentence and its level after copying or saving.
+
+    `least_px` is how high it is at least; more where its own words need it, as with large letters.
+    """
 
     said = Signal(str, str)
     inch = False
+    least_px = 0
+
+    @or_else(QSize())
+    def minimumSizeHint(self) -> QSize:
+        """Ask for what it needs."""
+        needs = super().minimumSizeHint()
+        return QSize(needs.width(), max(needs.height(), self.least_px))
 
     def show_inches(self) -> None:
         """Show lengths in inch."""
@@ -218,7 +228,9 @@ class PicturePane(Picture):
 
 @told_as_picture
 class _Sheet(QWidget):
-    """The drawing surface of its pane."""
+    """The drawing surface of its pane; `asks_px` is how high it would be."""
+
+    asks_px = 300
 
     def __init__(self, pane: PicturePane) -> None:
         super().__init__()  # the layout makes it a child, behind what stands above it, and so Tab finds it
@@ -227,9 +239,10 @@ class _Sheet(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for little: the layout gives what is left."""
-        return QSize(480, 300)
+        return QSize(480, self.asks_px)
 
     @told_at_once
     def paintEvent(self, _event: QPaintEvent) -> None:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QLocale, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import tokens
 from app.units import inch_sentence
 from app.widgets.roles import told_as_picture
@@ -36,6 +36,7 @@ class PieceSketch(QWidget):
         self.setFixedHeight(_BAR_PX)
         self.hide()
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Prefer a width at which the numbers fit."""
         return QSize(300, self.height())

@@ -19,8 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.units import inch_heading, inch_numbers, inch_sentence, is_length
+from app.widgets.panel import Panel
 from app.widgets.rowsmodel import told_place
 
 Index = QModelIndex | QPersistentModelIndex
@@ -72,14 +73,17 @@ class TextRows(QAbstractTableModel):
         """Return the rows of the longest texts of a column."""
         return nlargest(_MEASURED, range(len(self._rows)), key=lambda row: len(self._rows[row][column]))
 
+    @or_else(0)
     def rowCount(self, parent: Index = _NOWHERE) -> int:
         """Count the rows."""
         return 0 if parent.isValid() else len(self._rows)
 
+    @or_else(0)
     def columnCount(self, parent: Index = _NOWHERE) -> int:
         """Count the columns."""
         return 0 if parent.isValid() else len(self._headings)
 
+    @or_else(None)
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the text of a cell, or where it stands."""
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
@@ -90,6 +94,7 @@ class TextRows(QAbstractTableModel):
             return told_place(self._headings[index.column()], self._rows[index.row()][0])
         return None
 
+    @or_else(None)
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return a heading, above its column, or the name of a row, which only a screen reader is told."""
         if orientation == Qt.Orientation.Vertical:
@@ -113,6 +118,7 @@ class TextRows(QAbstractTableModel):
 class _Apart(QStyledItemDelegate):
     """Keeps numbers apart that no wide heading keeps apart."""
 
+    @or_else(QSize())
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Ask for a gap beside the text."""
         rows = index.model()
@@ -150,6 +156,7 @@ class PlainTable(QTableView):
         self.rows.set_rows(rows)
         self._fit()
 
+    @or_else(-1)
     def sizeHintForColumn(self, column: int) -> int:
         """Return the width that a column needs; of many rows the longest texts alone are measured."""
         cells = (self.rows.index(row, column) for row in self.rows.longest(column))
@@ -176,8 +183,7 @@ class PlainTable(QTableView):
 
 def framed(table: QTableView) -> QFrame:
     """Return a card with the table in it; the table is square, the corners of the card are not."""
-    card = QFrame()
-    card.setObjectName("card")
+    card = Panel(table.accessibleName())
     inside = QVBoxLayout(card)
     inside.setContentsMargins(1, 2, 1, 4)
     inside.addWidget(table)

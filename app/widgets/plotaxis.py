@@ -8,6 +8,7 @@ import numpy as np
 import pyqtgraph as pg
 from PySide6.QtCore import QDate, Qt
 
+from app.faults import or_else
 from app.widgets.fields import local_text
 from app.widgets.plotdata import Floats
 
@@ -24,6 +25,7 @@ class Axis(pg.AxisItem):  # type: ignore[misc]
 
     dates = whole = False
 
+    @or_else([])
     def tickSpacing(self, low: float, high: float, length_px: float) -> list[tuple[float, float]]:
         """Return one step, at least 28 px apart upright and 60 px across."""
         if self.dates:
@@ -35,6 +37,7 @@ class Axis(pg.AxisItem):  # type: ignore[misc]
         step = next(s for s in (1, 2, 5, 10) if s * decade >= raw * 0.999)
         return [(max(step * decade, 1.0) if self.whole else step * decade, 0.0)]
 
+    @or_else([])
     def tickStrings(self, values: list[float], scale: float, spacing: float) -> list[str]:  # noqa: ARG002
         """Return the values with just the decimals that the step needs."""
         if self.dates:

@@ -17,21 +17,21 @@ from PySide6.QtGui import (
     QPen,
     QResizeEvent,
 )
-from PySide6.QtWidgets import QGraphicsSimpleTextItem, QLabel, QWidget
+from PySide6.QtWidgets import QGraphicsSimpleTextItem, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import Tokens
-from app.widgets.fields import local_text
 from app.widgets.plotaxis import Axis
-from app.widgets.plotdata import Floats, PlotData, home_ranges
+from app.widgets.plotdata import Floats, PlotData
 from app.widgets.plotdrawing import Drawing
-from app.widgets.plotsheet import Frame, Shown, lay_sheet, seen_points
+from app.widgets.plotframe import Frame, Shown
+from app.widgets.plotranges import home_ranges
+from app.widgets.plotsheet import lay_sheet, seen_points
+from app.widgets.plottip import Tip, tip_text
 from app.widgets.roles import told_as_chart
 
 HOVER_PX = 10.0
 _ZOOM = 1.25
-_TIP_GAP_PX = 14
-_TIP_PX = 260
 
 
 @told_as_chart
@@ -53,8 +53,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.view: pg.ViewBox = self.plotItem.getViewBox()
         self.drawing = Drawing(self.view)
         self.y_label = QGraphicsSimpleTextItem(self.plotItem)
-        self._tip = QLabel(self)
-        self._make_tip()
+        self._tip = Tip(self)
         self.plotItem.hideButtons()
         self.setMinimumSize(200, 120)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -67,6 +66,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         self.plotItem.sigRangeChanged.connect(self._lay)
         self.view.sigResized.connect(self._lay)
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for little: the layout gives what is left."""
         return QSize(480, 300)
@@ -170,13 +170,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         series = self.data.points[point[0]]
         at = self.frame_now().pixels(series.x[[point[1]]], series.y[[point[1]]])[0]
         self.drawing.mark(QPointF(*at), self.theme)
-        text = _tip_text(self.data, *point)
-        self._tip.setText(text)
-        wide = self._tip.fontMetrics().horizontalAdvance(text) + 24
-        self._tip.setFixedWidth(min(wide, _TIP_PX, self.width()))
-        self._tip.adjustSize()
-        self._tip.move(_beside(self._tip.size(), self.view_rect().topLeft() + QPointF(*at), self.rect()).topLeft())
-        self._tip.show()
+        self._tip.tell(tip_text(self.data, *point), self.view_rect().topLeft() + QPointF(*at), self.rect())
 
     def walk(self, step: int) -> None:
         """Go to the next (+1) or previous (-1) point from left to right, and say its tip to a screen reader."""
@@ -244,6 +238,7 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
         super().focusInEvent(event)
         self.viewport().update()
 
+    @told_at_once
     def drawForeground(self, painter: QPainter, rect: QRectF | QRect) -> None:
         """Frame the view while it has the keyboard; not part of an exported picture."""
         super().drawForeground(painter, rect)
@@ -251,13 +246,6 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
             painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
             painter.setPen(QPen(QColor(self.theme.accent), 1.0))
             painter.drawRect(self.view_rect().adjusted(0, 0, -1, -1))
-
-    def _make_tip(self) -> None:
-        self._tip.setObjectName("popover")
-        self._tip.setContentsMargins(8, 4, 8, 4)
-        self._tip.setWordWrap(True)
-        self._tip.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-        self._tip.hide()
 
     def _dress_axes(self) -> None:
         """Write the axis labels: that of y lies above its axis, read without turning the head and never cut."""
@@ -304,20 +292,3 @@ class PlotCanvas(pg.PlotWidget):  # type: ignore[misc]
             points += [(number, int(index)) for index in seen]
             places.append(frame.pixels(series.x[seen], series.y[seen]))
         return points, np.concatenate(places)
-
-
-def _tip_text(data: PlotData, number: int, index: int) -> str:
-    series = data.points[number]
-    if index < len(series.tips):
-        return series.tips[index]
-    return f"{series.name}: " + local_text(f"{series.x[index]:.6g}  {series.y[index]:.6g}").replace("  ", ", ")
-
-
-def _beside(size: QSize, point: QPointF, bounds: QRect) -> QRect:
-    """Return where a tip stands: to the upper right of its point, or on the side that stays within the bounds."""
-    x, y = round(point.x()) + _TIP_GAP_PX, round(point.y()) - _TIP_GAP_PX - size.height()
-    if x + size.width() > bounds.right():
-        x = round(point.x()) - _TIP_GAP_PX - size.width()
-    if y < bounds.top():
-        y = round(point.y()) + _TIP_GAP_PX
-    return QRect(max(x, bounds.left()), min(y, bounds.bottom() - size.height()), size.width(), size.height())

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsPathItem, QGraphicsPixmapI
 from app.theme import Tokens
 from app.widgets import plotmarks as marks
 from app.widgets.plotdata import PlotData
+from app.widgets.plotframe import Frame, Sheet, Stroke, series_ink
 from app.widgets.plotlabels import Taken, Wish, place_names
-from app.widgets.plotsheet import Frame, Sheet, Stroke, series_ink
 
 _CLOUD_CELLS = 240, 140
 _CLOUD_Z, _MARK_Z, _NAME_Z = -16, 8, 10

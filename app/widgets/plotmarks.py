@@ -111,6 +111,12 @@ def band_path(x: Floats, top: Floats, bottom: Floats) -> QPainterPath:
     return path
 
 
+def edges_path(x: Floats, top: Floats, bottom: Floats) -> QPainterPath:
+    """Return the two curves by which an area over (n,) x is bounded."""
+    gap = [np.nan]
+    return line_path(np.concatenate([x, gap, x]), np.concatenate([top, gap, bottom]))
+
+
 def density_image(x: Floats, y: Floats, extent: QRectF, colour: QColor, columns: int, rows: int) -> QImage:
     """Return how many points lie in each cell of `extent` as the opacity of one colour, on a logarithmic scale."""
     column = np.floor((x - extent.left()) / extent.width() * columns)

@@ -23,7 +23,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import STEP_PX, tokens
 from app.widgets.plotdata import EventMark, FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
 from app.widgets.plotinch import plot_in_inch
@@ -46,6 +46,8 @@ class PlotPane(QFrame):
     """
 
     said = Signal(str, str)
+
+    least_px = 0
 
     def __init__(self, empty_text: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -70,9 +72,16 @@ class PlotPane(QFrame):
             box.toggled.connect(self._switch)
         self.set_data(self._data)
 
+    @or_else(False)
     def hasHeightForWidth(self) -> bool:
         """Take the share of the height that it is given: the heading may break, the plot gives way."""
         return False
+
+    @or_else(QSize())
+    def minimumSizeHint(self) -> QSize:
+        """Ask for `least_px` of height, or for what the words above the plot need beside it."""
+        needs = super().minimumSizeHint()
+        return QSize(needs.width(), max(needs.height(), self.least_px))
 
     def show_nothing(self, why: str = "") -> None:
         """Show that there is nothing to draw, and why; without a reason: that nothing is there yet."""
@@ -231,7 +240,7 @@ class PlotPane(QFrame):
     def _switch(self) -> None:
         if self._canvas is None:
             return
-        from app.widgets.plotsheet import Shown
+        from app.widgets.plotframe import Shown
 
         boxes = self.bands_box, self.ground_box, self.warning_box
         self._canvas.set_shown(Shown(*(box.isChecked() for box in boxes)))
@@ -281,14 +290,17 @@ class _Head(QWidget):
             self._grid.addWidget(self._boxes, *((1, 0, 1, 4) if row else (0, 2, 1, 1)))
             self.updateGeometry()
 
+    @or_else(QSize())
     def minimumSizeHint(self) -> QSize:
-        """Allow the width of two rows, or one row could never break."""
+        """Allow the width of two rows, or one row could never break; ask for the height of the lines there are now."""
         above = self._heading.minimumSizeHint().width() + self._button.sizeHint().width() + 2 * STEP_PX
         rows = above, self._boxes.minimumSizeHint().width()
-        return QSize(max(rows), super().minimumSizeHint().height())
+        return QSize(max(rows), self._grid.totalMinimumHeightForWidth(self.width()))
 
     @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Choose again."""
+        """Choose again; lines break elsewhere in another width."""
         super().resizeEvent(event)
         self.arrange()
+        if event.oldSize().width() != event.size().width():
+            self.updateGeometry()

@@ -7,105 +7,29 @@ same picture.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 
 import numpy as np
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QPainterPath, QPen
+from PySide6.QtGui import QColor, QPen
 
 from app.theme import Tokens
 from app.widgets import plotmarks as marks
+from app.widgets.plotbands import lay_bands, lay_ground, thin_pen
 from app.widgets.plotdata import (
     Bools,
     EventMark,
     FitCurve,
     Floats,
-    Ground,
     LimitLine,
     PlotData,
     PointSeries,
-    Range,
     WarningCurve,
 )
-from app.widgets.plotlabels import ALL_SIDES
+from app.widgets.plotframe import Frame, Name, Sheet, Shown, Stroke, series_ink, text_ink
 
 WARNING_ROLE = 3  # the fourth data colour belongs to the curve that warns
 CROWDED = 400  # joined points; above it the line alone is easier to read, and quicker
 NAMED_EVENTS = 12  # the newest; more names would stand in one another's way
-_CONFIDENCE_ALPHA, _PREDICTION_ALPHA, _GROUND_ALPHA = 76, 34, 26
-
-
-@dataclass(frozen=True, slots=True)
-class Frame:
-    """The range now seen and the size of the view in pixels."""
-
-    x: Range
-    y: Range
-    width_px: float
-    height_px: float
-
-    def across(self, x: Floats) -> Floats:
-        """Return the pixels from the left edge."""
-        return (x - self.x[0]) / (self.x[1] - self.x[0]) * self.width_px
-
-    def down(self, y: Floats) -> Floats:
-        """Return the pixels from the upper edge."""
-        return (self.y[1] - y) / (self.y[1] - self.y[0]) * self.height_px
-
-    def pixels(self, x: Floats, y: Floats) -> Floats:
-        """Return (n, 2) pixels of (n,) values."""
-        return np.column_stack([self.across(x), self.down(y)])
-
-
-@dataclass(frozen=True, slots=True)
-class Shown:
-    """Which parts the switches let through."""
-
-    bands: bool = True
-    ground: bool = True
-    warning: bool = True
-
-
-@dataclass(frozen=True, slots=True)
-class Stroke:
-    """A path with its pen or filling; higher `z` lies above."""
-
-    path: QPainterPath
-    z: float
-    pen: QPen | None = None
-    fill: QColor | None = None
-
-
-@dataclass(frozen=True, slots=True, eq=False)
-class Name:
-    """A text that wants to stand beside `line` (n, 2), or beside one of its points, in an ink that can be read."""
-
-    text: str
-    line: Floats
-    ink: QColor
-    sides: tuple[str, ...] = ALL_SIDES
-    at_points: bool = False
-    short: str = ""
-
-    @property
-    def wordings(self) -> tuple[str, ...]:
-        """The whole text and `short`; without that, what stands before the first comma, and that without its sign."""
-        if self.short:
-            return self.text, self.short
-        short = self.text.partition(",")[0]
-        return tuple(dict.fromkeys((self.text, short, short.partition(" (")[0])))
-
-
-@dataclass(slots=True)
-class Sheet:
-    """Strokes by key, names by importance, and what the names keep clear of (see `plotlabels.Taken`)."""
-
-    strokes: dict[str, Stroke] = field(default_factory=dict)
-    names: list[Name] = field(default_factory=list)
-    lines: list[Floats] = field(default_factory=list)
-    edges: list[Floats] = field(default_factory=list)
-    boxes: list[Floats] = field(default_factory=list)
-    fills: list[Floats] = field(default_factory=list)
 
 
 def lay_sheet(data: PlotData, frame: Frame, shown: Shown, theme: Tokens, y_ticks: Floats) -> Sheet:
@@ -125,19 +49,8 @@ def lay_sheet(data: PlotData, frame: Frame, shown: Shown, theme: Tokens, y_ticks
         _lay_points(sheet, f"{index}", series, data, frame, theme)
     _ask_for_sign_names(sheet, data, frame, theme)
     if data.ground is not None and shown.ground:
-        _lay_ground(sheet, data.ground, frame, theme)
+        lay_ground(sheet, data.ground, frame, theme)
     return sheet
-
-
-def text_ink(colour: str, theme: Tokens) -> QColor:
-    """Return the colour, darker or lighter as far as needed to be read as text on card and ground."""
-    ground = marks.blended(theme.quiet, theme.card, _GROUND_ALPHA / 255)
-    return marks.readable(colour, theme.ink, (QColor(theme.card), ground))
-
-
-def series_ink(role: int, theme: Tokens) -> QColor:
-    """Return the data colour of a role."""
-    return QColor(theme.series[role % len(theme.series)])
 
 
 def seen_points(series: PointSeries, *, dense: bool) -> Bools:
@@ -162,17 +75,8 @@ def _lay_curve(
     sheet: Sheet, key: str, curve: FitCurve, data: PlotData, frame: Frame, shown: Shown, theme: Tokens
 ) -> None:
     ink = series_ink(curve.role, theme)
-    x = frame.across(curve.x)
-    bands = (
-        ("prediction", curve.prediction_half, _PREDICTION_ALPHA, -20),
-        ("confidence", curve.confidence_half, _CONFIDENCE_ALPHA, -18),
-    )
-    for name, half, alpha, z in bands if shown.bands else ():
-        if half.any():
-            top, bottom = frame.down(curve.mean + half), frame.down(curve.mean - half)
-            fill = marks.with_alpha(ink.name(), alpha)
-            sheet.strokes[f"{name} {key}"] = Stroke(marks.band_path(x, top, bottom), z, fill=fill)
-            sheet.fills.append(np.column_stack([x, top, bottom]))
+    if shown.bands:
+        lay_bands(sheet, key, curve, frame, ink)
     line = frame.pixels(curve.x, curve.mean)
     sheet.strokes[f"mean {key}"] = Stroke(marks.line_path(*line.T), -10, QPen(ink, 2.0))
     sheet.lines.append(line)
@@ -201,7 +105,7 @@ def _lay_limit(sheet: Sheet, key: str, limit: LimitLine, frame: Frame, theme: To
     level = np.diff(limit.y) == 0
     flat = np.append(level, False) | np.append(False, level)
     line[flat, 1] = np.floor(line[flat, 1]) + 0.5  # on the pixel, as the grid
-    pen = QPen(marks.with_alpha(theme.quiet, 140), 1.0) if limit.centre else QPen(QColor(theme.quiet), 1.5)
+    pen = thin_pen(QColor(theme.box)) if limit.centre else QPen(QColor(theme.quiet), 1.5)
     if limit.dashed:
         pen.setStyle(Qt.PenStyle.CustomDashLine)
         pen.setDashPattern([6.0, 4.0])
@@ -224,10 +128,11 @@ def _limit_name(limit: LimitLine, line: Floats, frame: Frame, theme: Tokens) -> 
 def _lay_events(sheet: Sheet, events: Sequence[EventMark], frame: Frame, theme: Tokens) -> None:
     """Draw the marks; each name stands beside the upper end of its own."""
     x = np.floor(frame.across(np.array([event.x for event in events]))) + 0.5
+    columns = np.unique(x[(x > -1.0) & (x < frame.width_px + 1.0)])  # many thousands share those in sight
     pen = QPen(marks.with_alpha(theme.quiet, 190), 1.0, Qt.PenStyle.CustomDashLine)
     pen.setDashPattern([2.0, 3.0])
-    low, high = np.full(x.size, frame.height_px), np.zeros(x.size)
-    sheet.strokes["events"] = Stroke(marks.segments_path(x, high, x, low), -22, pen)
+    low, high = np.full(columns.size, frame.height_px), np.zeros(columns.size)
+    sheet.strokes["events"] = Stroke(marks.segments_path(columns, high, columns, low), -22, pen)
     for place, event in zip(x[-NAMED_EVENTS:].tolist(), events[-NAMED_EVENTS:], strict=True):
         upright = np.array([[place, 0.0], [place, frame.height_px]])
         sheet.edges.append(upright)
@@ -243,9 +148,8 @@ def _lay_points(sheet: Sheet, key: str, series: PointSeries, data: PlotData, fra
     at = frame.pixels(series.x, series.y)
     if series.joined and not data.dense:
         crowded = series.x.size > CROWDED
-        pen = QPen(marks.with_alpha(ink.name(), 255 if crowded else 130), 1.0)
         line = np.insert(at, series.breaks, np.nan, axis=0)
-        sheet.strokes[f"joined {key}"] = Stroke(marks.line_path(*line.T), -2, pen)
+        sheet.strokes[f"joined {key}"] = Stroke(marks.line_path(*line.T), -2, QPen(ink, 1.0))
         sheet.edges.append(line)
         seen = seen & series.flagged if crowded else seen
     half = np.where(np.isfinite(series.U), series.U, 0.0)
@@ -256,7 +160,7 @@ def _lay_points(sheet: Sheet, key: str, series: PointSeries, data: PlotData, fra
     shape = marks.scaled(marks.SYMBOLS[series.symbol], size)
     used, hollow = at[seen & ~series.hollow], at[seen & series.hollow]
     sheet.strokes[f"bars {key}"] = Stroke(
-        marks.bars_path(at[barred, 0], top[barred], bottom[barred]), 0, QPen(marks.with_alpha(ink.name(), 190), 1.4)
+        marks.bars_path(at[barred, 0], top[barred], bottom[barred]), 0, QPen(ink, 1.2)
     )
     sheet.strokes[f"symbols {key}"] = Stroke(marks.at_places(shape, used), 2, edge, ink)
     sheet.strokes[f"hollow {key}"] = Stroke(marks.at_places(shape, hollow), 2, QPen(ink, 1.4), card)
@@ -306,15 +210,3 @@ def _ask_for_sign_names(sheet: Sheet, data: PlotData, frame: Frame, theme: Token
         at = np.concatenate([*places, np.empty((0, 2))]) + offset
         if label and len(at):
             sheet.names.append(Name(sign + label, at, text_ink(colour, theme), at_points=True))
-
-
-def _lay_ground(sheet: Sheet, ground: Ground, frame: Frame, theme: Tokens) -> None:
-    x = frame.across(ground.x)
-    top, bottom = frame.down(ground.half_height), frame.down(-ground.half_height)
-    fill = marks.with_alpha(theme.quiet, _GROUND_ALPHA)
-    sheet.strokes["ground"] = Stroke(marks.band_path(x, top, bottom), -30, fill=fill)
-    top, bottom = np.clip(top, -1, None), np.clip(bottom, None, frame.height_px + 1)
-    upper, lower = np.column_stack([x, top]), np.column_stack([x, bottom])
-    sheet.edges.append(np.concatenate([upper, lower[::-1], upper[:1]]))
-    inside = np.column_stack([x, np.maximum(top, 0)])
-    sheet.names.append(Name(ground.label, inside, QColor(theme.quiet), ("below", "below left", "below right")))

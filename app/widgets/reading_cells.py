@@ -13,6 +13,7 @@ from typing import Any, NamedTuple
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 from PySide6.QtGui import QColor, QFont
 
+from app.faults import or_else
 from app.theme import tokens
 from app.units import inch_digits, inch_numbers, inch_sentence
 from app.widgets import reading_rows as cells
@@ -161,14 +162,17 @@ class ReadingCells(QAbstractTableModel):
 
     # What Qt asks
 
+    @or_else(0)
     def rowCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own default
         """Return the number of rows."""
         return 0 if parent.isValid() else len(self._rows)
 
+    @or_else(0)
     def columnCount(self, parent: Index = QModelIndex()) -> int:  # noqa: B008 - Qt's own default
         """Return the number of columns."""
         return 0 if parent.isValid() else len(self.columns)
 
+    @or_else(None)
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return titles and row numbers."""
         if role == Qt.ItemDataRole.DisplayRole:
@@ -184,6 +188,7 @@ class ReadingCells(QAbstractTableModel):
         crowded = len(self.columns) > _ROOMY and column.numeric
         return "\n".join(column.title.rsplit(" ", 1)) if crowded else column.title
 
+    @or_else(None)
     def data(self, index: Index, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return text, alignment, font, ink and tool tip of a cell."""
         if not index.isValid():

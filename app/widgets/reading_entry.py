@@ -2,18 +2,16 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QElapsedTimer, QModelIndex, Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QModelIndex, Qt, Signal
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from app.rownames import shown_name
+from app.widgets.answerrow import AnswerRow
 from app.widgets.entryline import EntryLine
-from app.widgets.fields import number_text
-from app.widgets.reading_rows import question_text
+from app.widgets.gaugeburst import Bursts
+from app.widgets.reading_words import ReadingWords
 from app.widgets.readings import READING
 from app.widgets.readings_table import ReadingsTable
-
-DOUBLE_MS = 300  # the same burst again this soon is one press of the gauge's button sent twice
-_DIGITS = "123"
+from app.widgets.unbroken import UnbrokenLabel
 
 
 class ReadingEntry(QWidget):
@@ -29,11 +27,11 @@ class ReadingEntry(QWidget):
         self._table, self._model = table, table.readings()
         self._row = -1
         self._echo = ""
-        self._last_burst, self._since_burst = "", QElapsedTimer()
-        self._where, self._says, self._keys = QLabel(), QLabel(), QLabel()
+        self._bursts = Bursts()
+        self._where, self._says, self._keys = UnbrokenLabel(), QLabel(), QLabel()
         self._line = EntryLine()
         self._show_expected = QCheckBox(self.tr("show e&xpected"))
-        self._answers = [QPushButton() for _ in range(1 + len(_DIGITS))]
+        self._words, self._answers = ReadingWords(self._model), AnswerRow()
         self._lay_out()
         if not foretells:
             self._show_expected.hide()
@@ -59,21 +57,12 @@ class ReadingEntry(QWidget):
         head = QHBoxLayout()
         head.addWidget(self._where, 1)
         head.addWidget(self._show_expected)
-        self._answer_row = QWidget()
-        grid = QGridLayout(self._answer_row)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(8)
-        for place, button in enumerate(self._answers):
-            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-            button.setAutoDefault(False)
-            grid.addWidget(button, place // 2, place % 2)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
         column.addLayout(head)
-        for widget in (self._line, self._says, self._answer_row, self._keys):
+        for widget in (self._line, self._says, self._answers, self._keys):
             column.addWidget(widget)
-        self._answer_row.hide()
         self.setFocusProxy(self._line)
 
     def _wire(self) -> None:
@@ -87,8 +76,7 @@ class ReadingEntry(QWidget):
         self._line.dropped.connect(self._drop)
         self._show_expected.toggled.connect(self._model.foretell)
         self._show_expected.toggled.connect(self._refresh)
-        for button in self._answers:
-            button.clicked.connect(self._answer_clicked)
+        self._answers.answered.connect(self._answer)
         self._table.selectionModel().currentRowChanged.connect(self._follow)
         self._model.modelReset.connect(self._start)
         self._model.restored.connect(self._show_restored)
@@ -151,9 +139,9 @@ class ReadingEntry(QWidget):
 
     def _take(self, text: str, from_gauge: bool) -> None:
         """Keep a finished text and go on, unless it cannot be read or raises a question."""
-        if self._is_double(text, from_gauge):
+        if self._bursts.is_again(text, from_gauge):
             self._line.show_reading("")
-            self._echo = self.tr("{text} came twice at once and was taken once.").format(text=text)
+            self._echo = self._words.taken_once(text)
             self._refresh()
             return
         row = self._row
@@ -167,29 +155,13 @@ class ReadingEntry(QWidget):
             self._model.answer(row)
         elif self._model.problem(row, READING):
             return
-        self._go_on(row, self._kept_echo(row, expected.text if expected else ""))
-
-    def _is_double(self, text: str, from_gauge: bool) -> bool:
-        again = from_gauge and text == self._last_burst and self._since_burst.isValid() and (
-            self._since_burst.elapsed() < DOUBLE_MS)
-        self._last_burst = text if from_gauge else ""
-        self._since_burst.start()
-        return again
-
-    def _kept_echo(self, row: int, expected: str) -> str:
-        if self._model.is_empty(row) or self._model.unsaved:
-            return self._model.unsaved
-        if self._model.is_covered(row):
-            return self.tr("Kept {name}").format(name=self._name(row))
-        kept = self.tr("Kept {name}: {reading} {unit}").format(
-            name=self._name(row), reading=self._model.text(row, READING), unit=self._unit()).rstrip()
-        return self.tr("{kept}, expected {expected}").format(kept=kept, expected=expected) if expected else kept
+        self._go_on(row, self._words.kept(row, expected.text if expected else ""))
 
     def _go_on(self, row: int, echo: str = "") -> None:
         """Go to the next reading that is missing."""
         following = self._model.next_empty(row)
         if following is None and echo and self._model.rowCount() > 1:
-            echo = self.tr("{echo}. All {count} readings are in.").format(echo=echo, count=self._model.rowCount())
+            echo = self._words.kept_last(echo)
         self._table.go_to(row if following is None else following)
         self._echo = echo
         self._refresh()
@@ -217,15 +189,13 @@ class ReadingEntry(QWidget):
         self._line.setModified(False)
         self._refresh()
 
-    def _answer_clicked(self) -> None:
-        """Take the answer on the button: as typed, or the length it names."""
-        button = self.sender()
-        place = next((place for place, known in enumerate(self._answers) if known is button), 0)
+    def _answer(self, place: int) -> None:
+        """Take an answer: as typed, or the length on the button."""
         question, row = self._model.question(self._row), self._row
         self._line.setFocus(Qt.FocusReason.OtherFocusReason)
         if question is not None:
             self._model.answer(row, question.suggestions[place - 1] if place else None)
-            self._go_on(row, self._kept_echo(row, ""))
+            self._go_on(row, self._words.kept(row, ""))
 
     def _refresh(self) -> None:
         """Say where we are and what is doubtful; leave a text being typed alone."""
@@ -233,39 +203,25 @@ class ReadingEntry(QWidget):
             self._where.setText(self.tr("No readings are planned yet."))
             self._tell("", "")
             return
-        place = self._place_text()
+        place = self._words.place(self._row)
         self._where.setText(place)
         self._line.setAccessibleName(place)
         self._name_keys(signs_wait=self._may_be_negative())
         if not self._line.isModified():
             self._line.show_reading(self._shown_reading())
-        question = self._model.question(self._row)
-        self._offer(list(question.suggestions) if question else None)
-        problem = self._model.problem(self._row, READING) or (
-            question_text(question, self._model.inch) if question else "")
-        now = self._row_text()
+        answers, doubt = self._words.answers(self._row), self._words.doubt(self._row)
+        self._answers.offer(answers)
+        self._keys.setVisible(not answers)
+        now = self._words.state(self._row, foretold=self._show_expected.isChecked())
         if not self._show_expected.isChecked():
             now = self._echo or now
-        self._tell(problem or now or self._echo, "question" if problem else "quiet")
+        self._tell(doubt or now or self._echo, "question" if doubt else "quiet")
 
     def _shown_reading(self) -> str:
         """Return the reading as the line shows it, with what is needed to type it again; nothing of a hidden one."""
         if self._model.is_covered(self._row):
             return ""
         return self._model.text(self._row, READING)
-
-    def _row_text(self) -> str:
-        """Return what is expected here, once a reading is in or where the switch is on."""
-        if self._model.is_excluded(self._row):
-            return self.tr("Excluded: {reason}").format(reason=self._model.values(self._row)["reason"])
-        if self._model.is_covered(self._row):
-            return self.tr("Kept; hidden until all judges have scored. Type it anew to change it.")
-        if self._model.is_empty(self._row) and not self._show_expected.isChecked():
-            return ""
-        expected = self._model.expected(self._row)
-        if expected is None:
-            return self.tr("Nothing is expected here yet.") if self._show_expected.isChecked() else ""
-        return self.tr("Expected {expected}").format(expected=expected.text)
 
     def _tell(self, text: str, tone: str) -> None:
         self._says.setText(text)
@@ -278,53 +234,12 @@ class ReadingEntry(QWidget):
             widget.style().unpolish(widget)  # a style sheet looks at names and properties when it polishes anew
             widget.style().polish(widget)
 
-    def _offer(self, suggestions_mm: list[float] | None) -> None:
-        """Show the answers to a question as buttons; None hides them."""
-        if suggestions_mm is None and self._answer_row.isHidden():
-            return
-        self._answer_row.setVisible(suggestions_mm is not None)
-        self._keys.setVisible(suggestions_mm is None)
-        keep = self.tr("Keep {reading}  (Enter)").format(reading=self._model.text(self._row, READING))
-        other = self.tr("{reading} mm  (Alt+{digit})")
-        texts = [keep, *(self._model.said(other.format(reading=number_text(mm, 4), digit=digit))
-                         for mm, digit in zip(suggestions_mm or (), _DIGITS, strict=False))]
-        for place, button in enumerate(self._answers):
-            button.setVisible(place < len(texts))
-            button.setText(texts[place] if place < len(texts) else "")
-            button.setShortcut(f"Alt+{_DIGITS[place - 1]}" if 0 < place < len(texts) else "")
-
     def _name_keys(self, *, signs_wait: bool) -> None:
-        """Say the keys; where readings may be negative a sign alone is taken for a command only with Enter."""
+        """Say the keys."""
         if self._keys.text() and signs_wait == self._line.signs_wait:
             return
         self._line.let_signs_wait(signs_wait)
-        waiting = self.tr("Enter keeps, goes on   ↑ back   * skip   / flag   + Enter again")
-        plain = self.tr("Enter keeps, goes on   − back   * skip   / flag   + again")
-        keys = (waiting if signs_wait else plain).split("   ")
-        self._keys.setText("   ".join(key.replace(" ", "\N{NO-BREAK SPACE}") for key in keys))
-
-    def _place_text(self) -> str:
-        return self.tr("{number} of {count}: {name}").format(
-            number=self._row + 1, count=self._model.rowCount(), name=self._name(self._row, with_nominal=True))
-
-    def _name(self, row: int, with_nominal: bool = False) -> str:
-        values = self._model.values(row)
-        name = shown_name(values["feature"]) or self.tr("reading {number}").format(number=row + 1)
-        if not with_nominal or values["nominal_mm"] is None:
-            return name
-        against = next((column for column in self._model.columns if column.key == "nominal_mm"), None)
-        nominal, of_length = values["nominal_mm"], against is not None and against.kind == "length"
-        inch = against is not None and against.inch
-        text = self._model.length_text(nominal) if inch else number_text(nominal)
-        unit = self._unit() if not of_length else self._model.length_unit if inch else "mm"
-        word = against.word if against is not None and against.word else self.tr("nominal")
-        return self.tr("{name}, {word} {nominal} {unit}").format(
-            name=name, word=word, nominal=text, unit=unit).rstrip()
-
-    def _unit(self) -> str:
-        """Return the unit of the readings."""
-        column = self._model.column(READING)
-        return column.unit if column.kind == "number" else self._model.length_unit
+        self._keys.setText(self._words.keys(signs_wait=signs_wait))
 
     def _may_be_negative(self) -> bool:
         values = self._model.values(self._row)

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from app.faults import or_else, told_at_once
 from app.theme import tokens
 
 PADDING_PX = 4
@@ -25,6 +26,7 @@ Index = QModelIndex | QPersistentModelIndex
 class ReadingCell(QStyledItemDelegate):
     """Paints a cell as far from its edges as the titles, the current row tinted; edits by line or list."""
 
+    @told_at_once
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         """Paint the ground to the edges and the text inside them."""
         cell = QStyleOptionViewItem(option)
@@ -41,6 +43,7 @@ class ReadingCell(QStyledItemDelegate):
         cell.rect = cell.rect.adjusted(PADDING_PX, 0, -PADDING_PX, 0)
         style.drawControl(QStyle.ControlElement.CE_ItemViewItem, cell, painter, table)
 
+    @told_at_once
     def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:
         """Fill in what the model says of a cell, asked at once: Qt would come back to Python for each role."""
         look = index.model().look(index.row(), index.column())  # type: ignore[attr-defined]
@@ -54,10 +57,12 @@ class ReadingCell(QStyledItemDelegate):
             palette.setBrush(QPalette.ColorRole.Text, look.ink)
             option.palette = palette
 
+    @or_else(QSize())
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Ask for the room of the text and its distance from the edges."""
         return super().sizeHint(option, index) + QSize(2 * PADDING_PX, 0)
 
+    @or_else(None)
     def createEditor(self, parent: QWidget, option: QStyleOptionViewItem, index: Index) -> QWidget:
         """Make the editor of a cell."""
         column = index.model().columns[index.column()]  # type: ignore[attr-defined]
@@ -75,6 +80,7 @@ class ReadingCell(QStyledItemDelegate):
             line.setAlignment(Qt.AlignmentFlag.AlignRight)
         return line
 
+    @told_at_once
     def setEditorData(self, editor: QWidget, index: Index) -> None:
         """Fill the editor with the text as typed."""
         text = str(index.data(Qt.ItemDataRole.EditRole))
@@ -83,6 +89,7 @@ class ReadingCell(QStyledItemDelegate):
         elif isinstance(editor, QLineEdit):
             editor.setText(text)
 
+    @told_at_once
     def setModelData(self, editor: QWidget, model: object, index: Index) -> None:
         """Hand the edited text to the model."""
         if isinstance(editor, QComboBox):

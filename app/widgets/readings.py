@@ -10,6 +10,7 @@ from typing import Any
 
 from PySide6.QtCore import QModelIndex, QObject, Qt, Signal
 
+from app.faults import or_else
 from app.widgets import reading_rows as cells
 from app.widgets.reading_cells import READING, ErrorText, Index, ReadingCells
 from app.widgets.reading_rows import Column, Expected, Row
@@ -234,12 +235,14 @@ class ReadingsModel(ReadingCells):
 
     # What Qt asks for a change
 
+    @or_else(Qt.ItemFlag.NoItemFlags)
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return what can be done with a cell."""
         flags = super().flags(index)
         editable = index.isValid() and self.columns[index.column()].editable and not self._locked
         return flags | _EDITABLE if editable else flags
 
+    @or_else(False)
     def setData(self, index: Index, value: Any, role: int = Qt.ItemDataRole.EditRole) -> bool:
         """Take an edit from the table; text that is already there is no edit."""
         if role != Qt.ItemDataRole.EditRole or not index.isValid():

@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.widgets.reading_columns import Column
 from app.widgets.readingcell import PADDING_PX, ReadingCell
 from app.widgets.readings import READING, ReadingsModel
@@ -93,10 +93,12 @@ class ReadingsTable(QTableView):
         self.setCurrentIndex(self._model.index(row, place))
         self.edit(self.currentIndex())
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for the least height: the rest of a form comes first, and what is left over is given anyway."""
         return QSize(super().sizeHint().width(), max(self.minimumHeight(), self.minimumSizeHint().height()))
 
+    @or_else(QSize())
     def minimumSizeHint(self) -> QSize:
         """Ask for the width in which names and numbers are read whole, where that is within reason."""
         needed = sum(width for place, width in enumerate(self._needed) if not self.isColumnHidden(place))
@@ -110,6 +112,7 @@ class ReadingsTable(QTableView):
             super().setColumnHidden(column, hide)
             self.updateGeometry()
 
+    @told_at_once
     def closeEditor(self, editor: QWidget, hint: QAbstractItemDelegate.EndEditHint) -> None:
         """Go on to the next empty reading after Enter in a reading; Enter elsewhere as `_go_on` says."""
         super().closeEditor(editor, hint)
@@ -133,6 +136,7 @@ class ReadingsTable(QTableView):
         menu.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         menu.popup(event.globalPos())
 
+    @told_at_once
     def currentChanged(self, current: Index, previous: Index) -> None:
         """Move the tint along with the current row."""
         super().currentChanged(current, previous)

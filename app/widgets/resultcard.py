@@ -6,14 +6,15 @@ whatever the height: first the gaps shrink, and only then does the text scroll.
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QMimeData, QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QKeyEvent, QKeySequence, QResizeEvent, QTextCursor, QTextDocument
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QTextEdit, QVBoxLayout, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import STEP_PX, tokens
 from app.widgets.invented import marked_text
 from app.widgets.resulttext import SIGNS, CardData, Paragraph, headed, write_card
+from app.widgets.unbroken import UnbrokenLabel, unjoined
 from app.widgets.wraprow import WrapRow
 from app.words import shown
 
@@ -43,10 +44,11 @@ class ResultCard(QFrame):
         self.heading.setObjectName("heading")
         self.heading.setWordWrap(True)
         self.body = _Body()
-        self.body.setAccessibleName(self.heading.text())
+        for part in (self, self.body):
+            part.setAccessibleName(self.heading.text())
         self.copy_button = QPushButton(self.tr("Copy text"))
-        self.untouched = QLabel()
-        self.why_not = QLabel()
+        self.untouched = UnbrokenLabel()
+        self.why_not = UnbrokenLabel()
         self.keep_button = QPushButton(self.tr("Keep trial   Ctrl+S"))
         self._make_layout()
         self.copy_button.clicked.connect(self.copy_text)
@@ -169,10 +171,12 @@ class _Body(QTextEdit):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for the height of the text with its roomy gaps, within reason."""
         return QSize(360, min(round(self._measured(_ROOMY_PX)) + 2, 360))
 
+    @or_else(QSize())
     def minimumSizeHint(self) -> QSize:
         """Allow what the text needs with tight gaps, four lines at least: below that it scrolls."""
         line = self.fontMetrics().lineSpacing()
@@ -187,6 +191,17 @@ class _Body(QTextEdit):
         self._fill()
         self._show_bar()
         self.updateGeometry()
+
+    def toPlainText(self) -> str:
+        """Return what is written, without what holds numbers and units in one line."""
+        return unjoined(super().toPlainText())
+
+    @or_else(None)
+    def createMimeDataFromSelection(self) -> QMimeData:
+        """Let copied words be found again elsewhere."""
+        data = QMimeData()
+        data.setText(unjoined(self.textCursor().selection().toPlainText()))
+        return data
 
     @told_at_once
     def resizeEvent(self, event: QResizeEvent) -> None:

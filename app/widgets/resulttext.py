@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-import re
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from itertools import groupby
@@ -27,6 +26,7 @@ from PySide6.QtGui import (
 
 from app.theme import STEP_PX, Tokens
 from app.units import inch_sentence
+from app.widgets.unbroken import unbroken
 from app.words import shown
 
 Tone = Literal["plain", "good", "warning", "unknown"]
@@ -35,8 +35,6 @@ SIGNS: dict[str, str] = {"plain": "•", "good": "✓", "warning": "!", "unknown
 _SIGN_PX = 18.0
 _SPARE_PX = 4.0  # beside the longest word of a remark, or it would be broken
 _SHORT_REMARK, _PARTED_PX = 15, 6.0  # letters that fit beside the numbers in the smallest window; the gap below others
-_UNIT = r"%|‰|°|[µmck]?m[²³]?\b|[mk]?g\b|rad\b|steps/mm|(?:ms|min|[shKNVA]|k?Hz)\b"
-_NUMBER_AND_UNIT = re.compile(rf"(?<=\d) (?={_UNIT})|(?<=[\w°]) (?=±)|(?<=[±×]) (?=\d)|(?<=\d) (?=×)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,12 +120,7 @@ def _write_paragraph(cursor: QTextCursor, paragraph: Paragraph, theme: Tokens, g
     cursor.insertText(f"{SIGNS[paragraph.tone]}\t", _ink(colour, bold=True))
     if paragraph.head:
         cursor.insertText(f"{headed(paragraph)} ", _ink(colour, bold=True))
-    cursor.insertText(_in_one_line(shown(paragraph.text)), _ink(theme.ink))
-
-
-def _in_one_line(text: str) -> str:
-    """Return a sentence whose lines do not break between a number, its ± and its unit."""
-    return _NUMBER_AND_UNIT.sub("\N{NO-BREAK SPACE}", text)
+    cursor.insertText(unbroken(shown(paragraph.text)), _ink(theme.ink))
 
 
 def headed(paragraph: Paragraph) -> str:

@@ -12,9 +12,13 @@ from typing import TypeVar
 
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAccessible, QAccessibleInterface
-from PySide6.QtWidgets import QAccessibleWidget, QWidget
+from PySide6.QtWidgets import QAccessibleWidget, QFrame, QWidget
+
+from app.faults import or_else
 
 Kind = TypeVar("Kind", bound=type[QWidget])
+
+_PANEL = "card"  # the object name by which the theme dresses a panel
 
 _roles: dict[str, tuple[type[QWidget], QAccessible.Role]] = {}
 
@@ -29,10 +33,14 @@ def _told_as(role: QAccessible.Role, kind: Kind) -> Kind:
 told_as_picture = partial(_told_as, QAccessible.Role.Graphic)
 told_as_chart = partial(_told_as, QAccessible.Role.Chart)
 told_as_area = partial(_told_as, QAccessible.Role.Pane)
+told_as_panel = partial(_told_as, QAccessible.Role.Grouping)
 told_as_frame = partial(_told_as, QAccessible.Role.Border)
 
 
+@or_else(None)
 def _tell(class_name: str, asked: QObject) -> QAccessibleInterface | None:
+    if isinstance(asked, QFrame) and asked.objectName() == _PANEL:
+        return QAccessibleWidget(asked, QAccessible.Role.Grouping)
     kind, role = _roles.get(class_name, (QWidget, QAccessible.Role.NoRole))
     if role == QAccessible.Role.NoRole or not isinstance(asked, kind):
         return None  # Qt knows it itself

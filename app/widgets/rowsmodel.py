@@ -6,6 +6,8 @@ from collections.abc import Sized
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt
 
+from app.faults import or_else
+
 AnyIndex = QModelIndex | QPersistentModelIndex
 
 
@@ -29,14 +31,17 @@ class RowsModel(QAbstractTableModel):
         """Return what stands in the rows."""
         raise NotImplementedError
 
+    @or_else(0)
     def rowCount(self, parent: AnyIndex | None = None) -> int:
         """Return the number of things."""
         return 0 if parent is not None and parent.isValid() else len(self.held())
 
+    @or_else(0)
     def columnCount(self, parent: AnyIndex | None = None) -> int:
         """Return the number of columns."""
         return 0 if parent is not None and parent.isValid() else len(self.titles)
 
+    @or_else(None)
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return the title of a column, or the name of a row, which only a screen reader is told."""
         if role != Qt.ItemDataRole.DisplayRole:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from app.faults import told_at_once
+from app.faults import or_else, told_at_once
 from app.theme import tokens
 from app.widgets.fields import number_text
 from app.widgets.roles import told_as_picture
@@ -31,6 +31,7 @@ class SectionSketch(QWidget):
         self.setFixedHeight(_HEIGHT_PX)
         self.setAccessibleName(self.tr("Sketch of the cross-section"))
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Prefer a width at which the words fit."""
         return QSize(280, _HEIGHT_PX)

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from operator import itemgetter
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QLineF, QPoint, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetrics, QPainter, QPen
 
 from app.theme import Tokens
@@ -86,13 +87,16 @@ class ShopPane(DataPicture):
     def _draw_links(self, painter: QPainter, machines: _Side, lots: _Side, theme: Tokens) -> None:
         assert self.data is not None
         from_y, to_y = machines.rows(), lots.rows()
+        lines: dict[tuple[float, int], list[QLineF]] = {}  # by pen: of a large shop there are thousands
         for machine, lot, prints in self.data.links:
             island = (machines.shares[machine].island or 0) % len(_ISLANDS)
-            colour = QColor(theme.series[_ISLANDS[island]])
             picked = machines.shares[machine].picked and lots.shares[lot].picked
             wide = min(1.0 + 0.7 * (prints - 1), 5.0) + (1.0 if picked else 0.0)
-            painter.setPen(QPen(colour, wide, _STYLES[island]))
-            painter.drawLine(QPointF(machines.inner + 4, from_y[machine]), QPointF(lots.inner - 4, to_y[lot]))
+            line = QLineF(machines.inner + 4, from_y[machine], lots.inner - 4, to_y[lot])
+            lines.setdefault((wide, island), []).append(line)
+        for (wide, island), alike in sorted(lines.items(), key=itemgetter(0)):  # the broadest lie above
+            painter.setPen(QPen(QColor(theme.series[_ISLANDS[island]]), wide, _STYLES[island]))
+            painter.drawLines(alike)
 
 
 class _Side:

@@ -10,23 +10,22 @@ from PySide6.QtCore import QEvent, QLineF, QObject, QPoint, QPointF, QRectF, QSi
 from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPen, QTransform, QWheelEvent
 from PySide6.QtWidgets import QLabel, QSlider, QWidget
 
+from app.faults import or_else
 from app.theme import Tokens
 from app.widgets.fields import number_text
 from app.widgets.picturepane import PicturePane
+from app.widgets.sight import Sight
 from app.words import shown
 
 if TYPE_CHECKING:
     from core.pieces.toolpath import Toolpath
 
-_EDGE_PX = 26.0
 _RULERS_MM = (1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0)
 _RULER_SHARE = 0.25  # of the width, at most
 _STRAND_MM = 8.0  # a strand is drawn as a heap of this width
 _STRANDS_ROOM_MM = 14.0
 _LEAST_EDGED_PX, _EDGES_PX = 3.0, 1.6
 _TRAVEL_DASHES = (5.0, 4.0)
-_ZOOM = 1.25  # by step
-_MOST_ZOOM = 40.0
 _ZOOM_KEYS = {"+": 1, "=": 1, "-": -1, "−": -1, "0": 0}
 
 
@@ -62,8 +61,7 @@ class ToolpathPane(PicturePane):
         self._layers: list[float] = []
         self._drawn: dict[float, tuple[QPainterPath, float]] = {}  # by height
         self._told: list[tuple[tuple[float, float], str]] = []  # places in millimetres, and what is said there
-        self._zoom = 1.0
-        self._shift = QPointF()  # of the middle, in millimetres
+        self.sight = Sight(self._seen_mm)
         self._held: QPointF | None = None
         self.layer.valueChanged.connect(self._show_layer)
         self.whole_bed.toggled.connect(self._show_all)
@@ -111,7 +109,7 @@ class ToolpathPane(PicturePane):
     def points(self) -> list[tuple[QPoint, str]]:
         """Return the parts: where their names stand, and what each one is fed."""
         size = self.sheet.size()
-        return [(self._at(size, *at).toPoint(), says) for at, says in self._told]
+        return [(self.sight.at(size, *at).toPoint(), says) for at, says in self._told]
 
     def draw(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         """Draw bed, the layer below faint, the layer, travels, names and a ruler."""
@@ -130,6 +128,7 @@ class ToolpathPane(PicturePane):
         self._draw_names(painter, size, theme)
         self._draw_ruler(painter, size, theme)
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Enlarge with the wheel or + and −, drag what is enlarged."""
         if isinstance(event, QWheelEvent):
@@ -151,28 +150,17 @@ class ToolpathPane(PicturePane):
         elif self._held is not None and event.type() == QEvent.Type.MouseMove:
             way = event.position() - self._held
             self._held = event.position()
-            self._shift += QPointF(-way.x(), way.y()) / self._scale(self.sheet.size())
+            self.sight.drag(way, self.sheet.size())
             self.refresh()
             return True
         return False
 
     def _enlarge(self, steps: int, about: QPointF) -> None:
-        """Enlarge about a place of the sheet, which stays where it is; no steps show all."""
-        if not steps:
-            self._show_all()
-            return
-        size, before = self.sheet.size(), self._zoom
-        self._zoom = min(max(before * _ZOOM**steps, 1.0), _MOST_ZOOM)
-        away = about - QPointF(size.width() / 2, size.height() / 2)
-        scale = self._scale(size)
-        gained = 1.0 / (scale * before / self._zoom) - 1.0 / scale
-        self._shift += QPointF(away.x() * gained, -away.y() * gained)
-        if self._zoom == 1.0:
-            self._shift = QPointF()
+        self.sight.enlarge(steps, about, self.sheet.size())
         self.refresh()
 
     def _show_all(self) -> None:
-        self._zoom, self._shift = 1.0, QPointF()
+        self.sight.show_all()
         self.refresh()
 
     def _show_layer(self) -> None:
@@ -196,20 +184,8 @@ class ToolpathPane(PicturePane):
             seen.setRight(seen.right() + 0.3 * seen.width())
         return seen if self._layers else seen.adjusted(-_STRANDS_ROOM_MM, -6, _STRANDS_ROOM_MM, 6)
 
-    def _scale(self, size: QSize) -> float:
-        seen = self._seen_mm()
-        whole = min((size.width() - 2 * _EDGE_PX) / seen.width(), (size.height() - 2 * _EDGE_PX) / seen.height())
-        return whole * self._zoom
-
-    def _at(self, size: QSize, x_mm: float, y_mm: float) -> QPointF:
-        seen, scale = self._seen_mm(), self._scale(size)
-        middle = seen.center() + self._shift
-        return QPointF(
-            size.width() / 2 + (x_mm - middle.x()) * scale, size.height() / 2 - (y_mm - middle.y()) * scale
-        )
-
     def _draw_bed(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
-        box = QRectF(self._at(size, *self._bed.low_mm), self._at(size, *self._bed.high_mm)).normalized()
+        box = QRectF(self.sight.at(size, *self._bed.low_mm), self.sight.at(size, *self._bed.high_mm)).normalized()
         painter.setPen(QPen(QColor(theme.box), 1.2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         if self._bed.round_bed:
@@ -222,7 +198,7 @@ class ToolpathPane(PicturePane):
         if z_mm not in self._drawn:
             self._drawn[z_mm] = self._beads_of(z_mm)
         path, width_mm = self._drawn[z_mm]
-        scale, zero = self._scale(size), self._at(size, 0.0, 0.0)
+        scale, zero = self.sight.scale(size), self.sight.at(size, 0.0, 0.0)
         painter.save()
         painter.setTransform(QTransform(scale, 0, 0, -scale, zero.x(), zero.y()), combine=True)
         pen = QPen(QColor(edge), max(width_mm, 1.0 / scale))
@@ -255,9 +231,9 @@ class ToolpathPane(PicturePane):
         assert self._path is not None
         painter.setPen(QPen(QColor(theme.accent), 1.4))
         painter.setBrush(QColor(_between(theme.accent, theme.card)))
-        radius = _STRAND_MM / 2 * self._scale(size)
+        radius = _STRAND_MM / 2 * self.sight.scale(size)
         for part in self._path.parts:
-            painter.drawEllipse(self._at(size, *part.at_mm), radius, radius)
+            painter.drawEllipse(self.sight.at(size, *part.at_mm), radius, radius)
 
     def _draw_travels(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         assert self._path is not None
@@ -270,21 +246,22 @@ class ToolpathPane(PicturePane):
         here = (moves.part < 0) & ((moves.z_mm == z) if z is not None else True)
         for row in here.nonzero()[0].tolist():
             if row:
-                painter.drawLine(QLineF(self._at(size, x[row - 1], y[row - 1]), self._at(size, x[row], y[row])))
+                before, after = (self.sight.at(size, x[place], y[place]) for place in (row - 1, row))
+                painter.drawLine(QLineF(before, after))
 
     def _draw_names(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         assert self._path is not None
         measure, beside_y = painter.fontMetrics(), -math.inf
         for part in reversed(self._path.parts):
             text = shown(part.name)
-            at = self._at(size, *part.at_mm)
+            at = self.sight.at(size, *part.at_mm)
             if part.beside and at.y() - beside_y < measure.height() - 2:
                 continue  # one below another, as many as there is room for
             beside_y = at.y()
             box = QRectF(0, 0, measure.horizontalAdvance(text) + 8, measure.height())
             box.moveCenter(at)
             if not self._layers:
-                box.moveTop(at.y() + _STRAND_MM / 2 * self._scale(size) + 2)
+                box.moveTop(at.y() + _STRAND_MM / 2 * self.sight.scale(size) + 2)
             if part.beside:
                 box.moveLeft(at.x())
             elif self._layers:
@@ -295,7 +272,7 @@ class ToolpathPane(PicturePane):
             painter.drawText(box, Qt.AlignmentFlag.AlignCenter, text)
 
     def _draw_ruler(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
-        scale = self._scale(size)
+        scale = self.sight.scale(size)
         length = max((r for r in _RULERS_MM if r * scale <= _RULER_SHARE * size.width()), default=_RULERS_MM[0])
         left, y = 10.0, size.height() - 8.0
         painter.setPen(QPen(QColor(theme.quiet), 1.4))

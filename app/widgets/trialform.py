@@ -10,11 +10,12 @@ from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShortcut
-from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
-from app.widgets.fields import Field
+from app.widgets.fields import ChoiceField, Field
+from app.widgets.panel import Panel
 from app.widgets.reading_entry import ReadingEntry
 from app.widgets.reading_rows import Column
 from app.widgets.readings import ReadingsModel
@@ -87,11 +88,24 @@ class TrialForm(QWidget):
         return {key: _value_or_none(field) for key, field in self._own.items()}
 
     def show_conditions(self, conditions: Mapping[str, Any]) -> None:
-        """Show stored settings; those not stored are emptied, choices keep what they show."""
+        """Show stored settings; those not stored are emptied, choices without one that is offered keep theirs."""
         for key, field in self._own.items():
             value = conditions.get(key)
-            if value is not None or not hasattr(field, "set_choices"):
+            if not isinstance(field, ChoiceField):
                 field.set_value(value)
+            elif value is not None:
+                before = field.value()
+                field.set_value(value)
+                if field.value() is None:
+                    field.set_value(before)
+
+    def not_offered(self, conditions: Mapping[str, Any]) -> list[str]:
+        """Return the stored choices that no field can show, each with the name of its field."""
+        return [
+            f"{field.accessibleName()}: {conditions[key]}"
+            for key, field in self._own.items()
+            if isinstance(field, ChoiceField) and conditions.get(key) not in (None, field.value())
+        ]
 
     def show_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
         """Show other readings."""
@@ -108,6 +122,15 @@ class TrialForm(QWidget):
         """Take the sentences away."""
         self.settings.clear_problems()
         self.model.clear_problems()
+
+    def unfinished(self) -> str:
+        """Say what is to be done about a reading before all of them can be kept; nothing where they can."""
+        if any(row["questioned"] for row in self.model.rows()):
+            return self.tr("A reading has an open question; answer it, then keep the trial.")
+        if unread := self.model.problems():
+            text = self.tr("Row {row} cannot be read; mend or clear it, then keep the trial.")
+            return text.format(row=unread[0][0] + 1)
+        return ""
 
     def lock(self, locked: bool) -> None:
         """Show readings without letting them be changed."""
@@ -129,7 +152,9 @@ class TrialForm(QWidget):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(STEP_PX)
         column.addWidget(self.settings)
-        column.addWidget(card(14, *above_entry, self.entry))
+        entering = card(14, *above_entry, self.entry)
+        entering.setAccessibleName(self.tr("Next reading"))
+        column.addWidget(entering)
         column.addWidget(card(1, self.table), 1)
         column.addLayout(self.foot)
         self.foot.addWidget(self.new_button)
@@ -141,9 +166,9 @@ class TrialForm(QWidget):
 
 
 def card(margin_px: int, *widgets: QWidget) -> QFrame:
-    """Return a card with these widgets below one another."""
-    frame = QFrame()
-    frame.setObjectName("card")
+    """Return a card with these widgets below one another; a screen reader calls it as the first that has a name."""
+    names = (widget.text() if isinstance(widget, QLabel) else widget.accessibleName() for widget in widgets)
+    frame = Panel(next(filter(None, names), ""))
     column = QVBoxLayout(frame)
     column.setContentsMargins(margin_px, margin_px, margin_px, margin_px)
     column.setSpacing(STEP_PX)

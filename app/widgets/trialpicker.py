@@ -25,6 +25,7 @@ class TrialPicker(ChoiceField):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent=parent)
         self.kept: tuple[Trial, ...] = ()
+        self.least_text = self.tr("in progress")
         self.offer(())
 
     def offer(self, trials: Sequence[Trial]) -> None:

@@ -17,6 +17,8 @@ from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import QCheckBox, QLineEdit, QPlainTextEdit, QWidget
 from shiboken6 import isValid
 
+from app.faults import or_else
+
 _UNDO = ("Ctrl+Z",)
 _REDO = ("Ctrl+Shift+Z", "Ctrl+Y")
 _MOST_STEPS = 500
@@ -141,6 +143,7 @@ class Undoing(QObject):
         self._go(step.before, step.after)
         self.said.emit(self.tr("Done again: {what}.").format(what=_names(step, self.tr("readings"))))
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Look before an edit begins, note the end of one in a large text, and let typing be undone before steps."""
         kind = event.type()
@@ -186,6 +189,7 @@ class UndoPast(QObject):
         self._line = line
         line.installEventFilter(self)
 
+    @or_else(False)
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Leave the keys to the page where nothing is typed."""
         if event.type() == QEvent.Type.ShortcutOverride and not self._line.text() and _wanted(cast(QKeyEvent, event)):

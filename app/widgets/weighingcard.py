@@ -35,12 +35,12 @@ class WeighingCard(QFrame):
         layout.setSpacing(4)
         for label in (caution, hint):
             label.setWordWrap(True)
-        for part in (heading(self.tr("Drying and stock")), caution, hint, self.form):
+        for part in (heading(self.tr("Drying and stock"), of=self), caution, hint, self.form):
             layout.addWidget(part)
         self.clear()
 
     def clear(self) -> None:
-        """Empty the masses; the balance stays."""
-        u = self.form.field("u_balance_g")
-        keep = u.value() if self.form.texts()["u_balance_g"] else _USUAL_U_G
-        self.form.set_values({"before_g": None, "now_g": None, "u_balance_g": keep})
+        """Empty the masses; what is typed of the balance stays, readable or not."""
+        self.form.set_values({"before_g": None, "now_g": None})
+        if not self.form.texts()["u_balance_g"]:
+            self.form.set_values({"u_balance_g": _USUAL_U_G})

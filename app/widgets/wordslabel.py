@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QLabel
 
 from app.faults import told_at_once
+from app.widgets.unbroken import UnbrokenLabel
 
 
-class WordsLabel(QLabel):
+class WordsLabel(UnbrokenLabel):
     """As any label; with word wrap it is never lower than its lines."""
 
     def setText(self, text: str) -> None:

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QPoint, QRect, QSize
 from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 
+from app.faults import or_else, told_at_once
+
 _LEAST_WORDS_PX = 140  # for a wrapped text beside buttons; with less it goes below them
 
 
@@ -32,43 +34,52 @@ class WrapRow(QLayout):
 
     # What Qt asks of a layout
 
+    @told_at_once
     def addItem(self, item: QLayoutItem) -> None:
         """Append an item."""
         self._items.append(item)
         self.invalidate()
 
+    @or_else(0)
     def count(self) -> int:
         """Return the number of items."""
         return len(self._items)
 
+    @or_else(None)
     def itemAt(self, index: int) -> QLayoutItem | None:
         """Return an item."""
         return self._items[index] if 0 <= index < len(self._items) else None
 
+    @or_else(None)
     def takeAt(self, index: int) -> QLayoutItem | None:
         """Take an item out."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
+    @or_else(False)
     def hasHeightForWidth(self) -> bool:
         """Rows depend on the width."""
         return True
 
+    @or_else(-1)
     def heightForWidth(self, width: int) -> int:
         """Return the height of the rows at a width."""
         return self._place(QRect(0, 0, width, 0), move=False)
 
+    @or_else(QSize())
     def sizeHint(self) -> QSize:
         """Ask for one row."""
         seen = self._seen()
         width = sum(self._least(item) for item in seen) + max(self.spacing(), 0) * max(len(seen) - 1, 0)
         return QSize(width, max((item.sizeHint().height() for item in seen), default=0))
 
+    @or_else(QSize())
     def minimumSize(self) -> QSize:
         """Be content with the widest item."""
         seen = self._seen()
         return QSize(max((self._least(item) for item in seen), default=0),
                      max((item.minimumSize().height() for item in seen), default=0))
 
+    @told_at_once
     def setGeometry(self, rect: QRect) -> None:
         """Place the items."""
         super().setGeometry(rect)

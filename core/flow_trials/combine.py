@@ -24,7 +24,7 @@ from core.flow_trials.conditions import PrintConditions, percent_text, why_apart
 from core.measuring.gum import combine
 from core.measuring.reach import within_reach
 from core.quantity import Estimate, coverage_factor
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 NAME = "flow_ratio"
 LEAVE_RATIO = 0.015
@@ -104,12 +104,15 @@ def combine_flow(estimates: Sequence[Estimate], in_force_ratio: float) -> Flow:
         in_force_ratio: the factor that a change starts from.
 
     Raises:
-        InputError: field `estimates` for none or one without uncertainty, `in_force_ratio` not above zero.
+        InputError: field `estimates` for none, one not above zero or without uncertainty, `in_force_ratio` not above
+            zero.
     """
     from scipy.special import chdtri
 
     if not estimates or not all(e.u > 0 for e in estimates):
         raise InputError("estimates", tr("An estimate without uncertainty cannot be weighed; give its size."))
+    if not all(e.value > 0 for e in estimates):
+        raise InputError("estimates", tr("A flow factor is above 0; read again what gave one that is not."))
     if not in_force_ratio > 0:
         raise InputError("in_force_ratio", tr("The factor in force is above 0; type 1 for 100 %."))
     combined, chi2 = _weighted(estimates)
@@ -166,14 +169,11 @@ def conflict_words(flow: Flow, bead: Bead, in_force_ratio: float) -> Words:
         tr("{method} {change} %", method=_method(e.name), change=percent_text(e.value / in_force_ratio - 1.0))
         for e in flow.estimates
     ]
-    words = says[0]
-    for more in says[1:]:
-        words = tr("{first}, {second}", first=words, second=more)
     odd = flow.odd or flow.estimates[0]
     others = _weighted([e for e in flow.estimates if e is not odd])[0]
     return tr(
         "The trials say: {says} (χ² {chi2:.1f}, limit {limit:.1f}). {why}",
-        says=words,
+        says=side_by_side(says, ", "),
         chi2=flow.chi2,
         limit=flow.limit,
         why=_why(odd, others, in_force_ratio * bead.spacing_mm),

@@ -32,7 +32,7 @@ from core.guidance.sentences import undecided
 from core.guidance.verdict import Advice, Setting, basis
 from core.part_size.missing import Missing, reading_list
 from core.part_size.sizeerror import SizeError
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 __all__ = ["Advice", "Known", "Setting", "advise"]
 
@@ -64,9 +64,7 @@ def _together(leave: list[Advice], fit: SizeError) -> list[Advice]:
     """Make one verdict of all that is small."""
     if not leave:
         return []
-    because = leave[0].because
-    for more in leave[1:]:
-        because = tr("{first} {second}", first=because, second=more.because)
+    because = side_by_side(advice.because for advice in leave)
     return [replace(leave[0], because=tr("{because} Read on {basis}.", because=because, basis=basis(fit.kinds)))]
 
 
@@ -89,9 +87,7 @@ def open_advice(fit: SizeError, known: Known) -> Iterator[Advice]:
 
 
 def _open(missing: list[Missing], needs: Words) -> Advice:
-    what = parameter_words(missing[0].name)
-    for more in missing[1:]:
-        what = tr("{first}, {second}", first=what, second=parameter_words(more.name))
+    what = side_by_side((parameter_words(one.name) for one in missing), ", ")
     return undecided(tr("To tell it: {needs}.", needs=needs), tr("Not told by these readings: {what}.", what=what))
 
 

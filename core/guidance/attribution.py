@@ -6,8 +6,12 @@ checked before the second, or where a kept trial lies between them that reads wh
 second change comes from is such a one, where its piece was made with the first in force: against what was read before
 it shows what the first did, and the next one shows against it what the second did.
 
-A trial lies between when it was begun with the first change in force and was kept no later than the second. Which
-settings act on what, and what reads it: common practice, no source.
+A trial lies between when it was begun with the first change in force and was kept no later than the second. Where none
+does, the next print is read against the last trial begun before the first change. What was both changed and undone
+since then makes no difference between the two: such a pair is ended and confuses nothing. An undoing of what was in
+force in that trial is a change since then, like any other.
+
+Reference: common practice, no source; what a setting acts on, and what reads that: `actson`.
 """
 
 from __future__ import annotations
@@ -19,45 +23,10 @@ from datetime import datetime
 from enum import StrEnum
 from itertools import accumulate
 
+from core.guidance.actson import READ_BY, both_act_on, names_that_read
+from core.guidance.settingorder import in_order, undone_ids
 from core.records.rows import SettingInForce, Trial, TrialState
 from core.words import Words, tr
-
-# What a setting acts on; one that is not named here may act on anything.
-_ACTS_ON = {
-    "extruder_steps_mm": {"feed"},
-    "filament_diameter": {"amount"},
-    "flow_factor": {"amount", "outset"},
-    "contour_offset": {"outset"},
-    "shrink_allowance": {"scale"},
-    "axis_scale": {"scale"},
-    "scale": {"scale"},
-    "steps": {"scale"},
-    "skew": {"skew"},
-    "nozzle_temperature": {"amount"},
-    "retraction": {"retraction"},
-    "pressure_lag": {"corners"},
-    "cornering": {"corners"},
-    "cooling": {"cooling"},
-    "bed_temperature": {"squash"},
-    "first_layer_gap": {"squash"},
-    "height_offset": {"squash"},
-    "print_speed": {"pace"},
-    "acceleration": {"pace"},
-}
-# What reads a thing: how the names of its estimates begin, and what a person prints and reads for it.
-_READ_BY = {
-    "feed": (("feed_ratio",), tr("the extruder feed")),
-    "amount": (("flow_ratio",), tr("walls, a mass box or top pads")),
-    "outset": (("wall_outset",), tr("a size piece")),
-    "scale": (("scale_x", "scale_y", "scale_z"), tr("a size piece")),
-    "skew": (("squareness_",), tr("the squareness")),
-    "retraction": (("ladder_retraction",), tr("a ladder of the retraction")),
-    "corners": (("ladder_lag", "ladder_cornering"), tr("a ladder of the pressure lag or the corner speed")),
-    "cooling": (("ladder_cooling",), tr("a ladder of the cooling")),
-    "squash": (("first_layer_error", "ladder_gap"), tr("first-layer pads")),
-    "pace": (("trial_speed", "trial_acceleration", "acceleration_limit_"), tr("a speed trial")),
-}
-_AXES = ("x", "y", "z", "xy", "xz", "yz")
 
 
 class Attribution(StrEnum):
@@ -97,14 +66,15 @@ def judge_changes(
         since_serial: of the oldest trial in sight, if there are older ones: what was changed before it is not held
             against other changes, for what was read between them is not known.
     """
-    ordered = sorted(settings, key=lambda setting: (setting.serial or 0, setting.id or 0))
-    undone = {setting.undoes for setting in ordered if setting.undoes is not None}
+    ordered = in_order(settings)
+    undone = undone_ids(settings)
     readings = _Readings([trial for trial in trials if trial.state is TrialState.KEPT and trial.serial is not None])
     standing = [setting for setting in ordered if setting.id not in undone]
+    known = {setting.id: setting for setting in ordered}
     confused: dict[int, list[SettingInForce]] = {}
     for place, second in enumerate(standing):
         for first in standing[:place]:
-            if (first.serial or 0) >= since_serial and _cannot_be_told_apart(first, second, readings):
+            if (first.serial or 0) >= since_serial and _cannot_be_told_apart(first, second, readings, known):
                 confused.setdefault(first.id or 0, []).append(second)
                 confused.setdefault(second.id or 0, []).append(first)
     newest = {(setting.lot_id, setting.name): setting.id for setting in ordered}
@@ -166,71 +136,53 @@ class _Readings:
         return [serial for serial, _ in found], list(accumulate((begun for _, begun in found), max))
 
 
-def _cannot_be_told_apart(first: SettingInForce, second: SettingInForce, readings: _Readings) -> bool:
-    """Whether both act on the same thing, and nothing that tells it was read between them."""
-    if second.serial == first.serial or second.undoes is not None:
-        return False  # one trial's changes are one change; an undoing is the end of one
+def _cannot_be_told_apart(
+    first: SettingInForce, second: SettingInForce, readings: _Readings, known: Mapping[int | None, SettingInForce]
+) -> bool:
+    """Whether both act on the same thing, and nothing that tells it was read between them; `known` are all, by id."""
+    if second.serial == first.serial:
+        return False  # one trial's changes are one change
     if first.old == first.new or second.old == second.new:
         return False  # what was found right and written down changes nothing
     if first.lot_id is not None and second.lot_id is not None and first.lot_id != second.lot_id:
         return False
-    both = _both_act_on(first, second)
+    both = both_act_on(first.name, second.name)
     if both is not None and not both:
         return False
     checked = readings.serials.get(first.verified_by) if first.verified_by is not None else None
     if checked is not None and checked < (second.serial or 0):
         return False
-    names = tuple(name for thing in sorted(both or ()) for name in _names_of(thing, first, second))
-    if not names or first.since is None:
-        return True
+    names = names_that_read(first.name, second.name)
     place = first.machine_id, first.lot_id if second.lot_id is None else second.lot_id
-    begun = readings.last_begun(names, place, second.serial or 0)
-    return begun is None or begun <= first.since
+    begun = readings.last_begun(names, place, second.serial or 0) if names else None
+    if begun is not None and first.since is not None and begun > first.since:
+        return False
+    return _changes_since(begun, first, known) and _changes_since(begun, second, known)
+
+
+def _changes_since(
+    begun: datetime | None, setting: SettingInForce, known: Mapping[int | None, SettingInForce]
+) -> bool:
+    """Whether a setting differs from when a trial was begun: an undoing, if it was begun with what that took back."""
+    taken_back = known.get(setting.undoes)
+    if setting.undoes is None or taken_back is None or taken_back.since is None:
+        return True
+    return begun is not None and begun > taken_back.since
 
 
 def _would_tell(
     one: SettingInForce, other: SettingInForce, newest: Mapping[tuple[int | None, str], int | None]
 ) -> Words:
     """Say how two changes can still be told apart: the later one must be in force, and what was there before known."""
-    later = max((one, other), key=lambda setting: (setting.serial or 0, setting.id or 0))
+    later = in_order((one, other))[-1]
     if newest[later.lot_id, later.name] != later.id or later.old is None:
         return tr("What each of them did can no longer be told.")
-    both = _both_act_on(one, other)
+    both = both_act_on(one.name, other.name)
     if not both:
         return tr(
             "Undo the later one, print and read what the earlier one acts on, keep it, then set the later one anew."
         )
     return tr(
         "Undo the later one, print and read {what}, keep it, then set the later one anew.",
-        what=_READ_BY[min(both)][1],
+        what=READ_BY[min(both)].words,
     )
-
-
-def _both_act_on(first: SettingInForce, second: SettingInForce) -> frozenset[str] | None:
-    """Return what two settings act on both; None where nobody knows of one."""
-    one, other = acts_on(first.name), acts_on(second.name)
-    if not one or not other:
-        return None
-    axes = _axis(first.name), _axis(second.name)
-    return one & other if "" in axes or axes[0] == axes[1] else frozenset()
-
-
-def _names_of(thing: str, first: SettingInForce, second: SettingInForce) -> tuple[str, ...]:
-    """Return how the names of what reads a thing begin; along an axis those of the axis."""
-    names = _READ_BY[thing][0]
-    axis = _axis(first.name) or _axis(second.name)
-    if thing == "scale" and axis:
-        return tuple(name for name in names if name.endswith(f"_{axis}"))
-    return tuple(name + axis for name in names) if thing == "skew" else names
-
-
-def acts_on(name: str) -> frozenset[str]:
-    """Return what a setting acts on; nothing where nobody knows."""
-    stem = name.rpartition("_")[0] if _axis(name) else name
-    return frozenset(_ACTS_ON.get(stem, ()))
-
-
-def _axis(name: str) -> str:
-    """Return the axis or plane that a setting is for; empty where it is for all of them."""
-    stem, _, axis = name.rpartition("_")
-    return axis if axis in _AXES and stem in _ACTS_ON else ""

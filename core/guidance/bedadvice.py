@@ -11,8 +11,8 @@ from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.bedplane import FLAT_MM, LEVEL_MM, MAP_MM, METHOD, BedPlane, fit_bed
 from core.machine_geometry.bedscrews import Place, ScrewTurn, plan_turns, twist_of
 from core.machine_geometry.bedsoak import SETTLED_MM, WINDOW_S, Soak, SoakAnswer, fit_soak
-from core.quantity import Estimate, rounded_pair, value_text
-from core.words import NOTHING, Words, tr
+from core.quantity import Estimate, rounded_pair, size_text, value_text
+from core.words import NOTHING, Words, side_by_side, tr
 
 _LEAST_TWIST_MM = 0.05
 _LEAST_DEG = 5.0  # nobody turns a screw by less
@@ -126,7 +126,7 @@ def _tilt_advice(plane: BedPlane, turns: Sequence[ScrewTurn]) -> Advice:
     fall = plane.tilt_over_bed()
     because = tr(
         "It falls by {fall} over {count} places.",
-        fall=value_text(fall).removeprefix("+"),
+        fall=size_text(fall),
         count=plane.z_mm.size,
     )
     if fall.value <= LEVEL_MM:
@@ -149,11 +149,9 @@ def _turns(turns: Sequence[ScrewTurn]) -> Words:
         return tr("Name the places of the levelling screws, then their turns are told.")
     if not wanted:
         return tr("No screw needs a turn of {least:.0f}° or more; all stay.", least=_LEAST_DEG)
-    words = _turn(wanted[0])
-    for turn in wanted[1:]:
-        words = tr("{first}; {second}", first=words, second=_turn(turn))
     stay = ", ".join(str(turn.number) for turn in turns if turn not in wanted)
-    return tr("Seen from above: {list}. Screws that stay: {stay}. Probe again.", list=words, stay=stay)
+    listed = side_by_side(map(_turn, wanted), "; ")
+    return tr("Seen from above: {list}. Screws that stay: {stay}. Probe again.", list=listed, stay=stay)
 
 
 def _turn(turn: ScrewTurn) -> Words:
@@ -177,7 +175,7 @@ def _twist_advice(twist: Estimate | None) -> tuple[Advice, ...]:
 
 def _flat_advice(plane: BedPlane) -> Advice:
     flat = plane.flatness_mm
-    because = tr("Flatness {flat}.", flat=value_text(plane.flatness).removeprefix("+"))
+    because = tr("Flatness {flat}.", flat=size_text(plane.flatness))
     if flat < FLAT_MM:
         return Advice(Setting.LEAVE, tr("The plate is flat enough."), None, "", because, _untouched())
     if flat <= MAP_MM:

@@ -19,7 +19,7 @@ from core.flow_trials.ceiling import (
 from core.flow_trials.conditions import PrintConditions, use_questions
 from core.guidance.verdict import Advice, Setting
 from core.quantity import Estimate, rounded_pair
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 _Found = Sequence[tuple[CeilingAt, Estimate]]
 
@@ -110,12 +110,12 @@ def _reached(found: _Found, safety_ratio: float, holds: Words) -> Advice:
     ]  # fmt: skip
     because = tr(
         "Delivery falls by 2 % at {ceilings} ({count} strands); {percent:.0f} % of that is used. {holds}",
-        ceilings=_listed(ceilings),
+        ceilings=side_by_side(ceilings, ", "),
         count=sum(part.rate_mm3_s.size for part, _ in found),
         percent=100 * safety_ratio,
         holds=holds,
     )
-    action = tr("Print this bead at most at {speeds}.", speeds=_listed(speeds))
+    action = tr("Print this bead at most at {speeds}.", speeds=side_by_side(speeds, ", "))
     amount = found[0][1].value if len(found) == 1 else None
     return Advice(Setting.PRINT_SPEED, action, amount, "mm/s" if amount else "", because, _untouched())
 
@@ -132,11 +132,11 @@ def _open(found: _Found, holds: Words) -> Advice:
     ]
     action = tr(
         "Go on with faster strands; until then print this bead at most at {limits}.",
-        limits=_listed(limits),
+        limits=side_by_side(limits, ", "),
     )
     because = tr(
         "Up to {rates} no drop of 2 % is proved, so the ceiling is not told. {holds}",
-        rates=_listed(rates),
+        rates=side_by_side(rates, ", "),
         holds=holds,
     )
     return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
@@ -150,13 +150,6 @@ def _pair(name: str, estimate: Estimate | None) -> dict[str, str]:
     assert estimate is not None  # of a ceiling that was reached
     value, U = rounded_pair(estimate.value, estimate.U)
     return {name: value.removeprefix("+"), "U": U}
-
-
-def _listed(words: Sequence[Words]) -> Words:
-    said = words[0]
-    for more in words[1:]:
-        said = tr("{first}, {second}", first=said, second=more)
-    return said
 
 
 def _mind(found: Ceiling) -> tuple[Words, ...]:

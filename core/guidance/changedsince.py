@@ -12,6 +12,7 @@ from collections.abc import Iterable, Sequence
 
 from core.guidance.changes import in_force_when
 from core.guidance.decisions import settable
+from core.guidance.settingorder import in_order
 from core.part_size.prediction import Changes
 from core.records.rows import SettingInForce, Trial
 
@@ -46,5 +47,5 @@ def _pair(settings: Sequence[SettingInForce], name: str, trial: Trial) -> tuple[
     if then is not None:
         return now.new, then.new
     own = [s for s in settings if s.name == name and s.lot_id in (None, trial.lot_id)]
-    first = min(own, key=lambda setting: (setting.serial or 0, setting.id or 0))
+    first = in_order(own)[0]
     return now.new, usual if first.old is None else first.old

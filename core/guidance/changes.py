@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from core.guidance.logentries import plain_value, setting_name_words
+from core.guidance.settingorder import in_order
 from core.records.rows import SettingInForce
 from core.words import Words, tr
 
@@ -28,7 +29,7 @@ def in_force_when(
     for wanted in dict.fromkeys((lot_id, None)):
         of_lot = [setting for setting in earlier if setting.lot_id == wanted]
         if of_lot:
-            return max(of_lot, key=lambda setting: (setting.serial or 0, setting.id or 0))
+            return in_order(of_lot)[-1]
     return None
 
 
@@ -63,7 +64,7 @@ def base_words(setting: SettingInForce, settings: Sequence[SettingInForce], made
 
 def now_in_force(settings: Sequence[SettingInForce], lot_id: int | None) -> tuple[SettingInForce, ...]:
     """Return what holds now by name: of the lot where it has a value of its own, else of the machine as such."""
-    ordered = sorted(settings, key=lambda setting: (setting.serial or 0, setting.id or 0))
+    ordered = in_order(settings)
     found = {setting.name: setting for setting in ordered if setting.lot_id is None}
     if lot_id is not None:
         found |= {setting.name: setting for setting in ordered if setting.lot_id == lot_id}

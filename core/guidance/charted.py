@@ -14,10 +14,11 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from enum import StrEnum
+from functools import cache
 
 import numpy as np
 
-from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.names import is_magnitude, name_words
 from core.measuring.gum import effective_dofs
 from core.records.rows import SeriesPoint
 from core.words import Words, tr
@@ -99,6 +100,7 @@ def owner_of(name: str) -> Owner:
     return Owner.LOT if scales or name.startswith(lot) else Owner.MACHINE
 
 
+@cache
 def main_quantities() -> tuple[Quantity, ...]:
     """Return what is worth a chart in every shop, those of the machine first, those of an instrument last."""
     printed, moved = (_AGAIN, _PRINT), (_CYCLE, _CYCLE_LATER)
@@ -178,4 +180,4 @@ def _combined(pairs: list[Pair], a: float, b: float) -> tuple[SeriesPoint, ...]:
 
 def _words(name: str) -> Words:
     derived = {DIFFERENCE: tr("scale error, X less Y"), MEAN: tr("scale error, mean of X and Y")}
-    return derived[name] if name in derived else parameter_words(name)
+    return derived[name] if name in derived else name_words(name)

@@ -13,7 +13,7 @@ from core.guidance.verdict import Advice, Setting, basis
 from core.part_size.features import FLARE, FeatureKind
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate, value_text
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 MOST_OUTSET_MM = 0.3  # more than half a usual bead (common practice, no source)
 
@@ -72,11 +72,8 @@ def open_motion(fit: SizeError, known: Known) -> Iterator[Advice]:
             told.append((axis.upper(), unclear(tr("Lost motion {axis}", axis=axis.upper()), found)))
     if not told:
         return
-    axes: Words | str = told[0][0]
-    because: Words = told[0][1].because
-    for axis, more in told[1:]:
-        axes = tr("{first} and {second}", first=axes, second=axis)
-        because = tr("{first} {second}", first=because, second=more.because)
+    axes = told[0][0] if len(told) == 1 else tr("{first} and {second}", first=told[0][0], second=told[1][0])
+    because = side_by_side(advice.because for _, advice in told)
     action = tr("Read the outside lengths and closed windows of {axis} again.", axis=axes)
     yield replace(told[0][1], action=action, because=because)
 

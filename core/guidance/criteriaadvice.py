@@ -14,8 +14,8 @@ from core.measuring.criteria import Aim, CriteriaLadder, Criterion, MetStep, Sco
 from core.measuring.finite import finite_in
 from core.measuring.ladder import Answer, Ladder, fit_values
 from core.measuring.scores import FEWEST_JUDGES, check_score
-from core.motion_trials.ladders import Bound, LadderKind, LadderReadings, check_columns
-from core.words import NOTHING, Words, tr
+from core.motion_trials.ladders import Bound, LadderKind, LadderReadings, Step, check_columns
+from core.words import NOTHING, Words, side_by_side, tr
 
 METHOD = "criteria 1"
 _BETTER = 1.0  # of the score: so much better elsewhere on the plateau is worth a word
@@ -109,15 +109,7 @@ def bound_words(criterion: Criterion) -> Words:
 
 def bounds_words(kind: LadderKind) -> Words:
     """Return all that is asked of a step: `cleanness 3 or more, bond 3 or more`."""
-    return joined([bound_words(criterion) for criterion in kind.criteria if criterion.counts])
-
-
-def joined(words: Sequence[Words]) -> Words:
-    """Return words one after the other."""
-    told = words[0]
-    for more in words[1:]:
-        told = tr("{first}, {second}", first=told, second=more)
-    return told
+    return side_by_side((bound_words(criterion) for criterion in kind.criteria if criterion.counts), ", ")
 
 
 def criterion_rows(judged: CriteriaJudgement) -> list[tuple[Words, Words, Words]]:
@@ -159,14 +151,26 @@ def _at(ladder: CriteriaLadder, criterion: Criterion, step: float | None) -> Met
 
 
 def _advice(readings: LadderReadings, ladder: CriteriaLadder) -> Advice:
-    kind = readings.kind
-    untouched = tr("All other settings: a ladder says something only while one setting changes.")
     if ladder.answer is Answer.FOUND and ladder.chosen is not None:
-        where = tr("for this lot on this machine") if kind.holds_for_lot else tr("on this machine")
-        action = tr("Use {value:.4g} {unit} {where}.", value=ladder.chosen, unit=kind.unit, where=where)
-        return Advice(Setting(kind.setting), action, ladder.chosen, kind.unit, _why(readings, ladder), untouched)
-    action, because = _not_found(readings, ladder)
-    return Advice(Setting.UNDECIDED, action, None, "", because, untouched)
+        return use_step(readings.kind, ladder.chosen, _why(readings, ladder))
+    return use_none(*_not_found(readings, ladder))
+
+
+@finite_in("step")
+def use_step(kind: LadderKind, step: Step, because: Words) -> Advice:
+    """Advise a step of a ladder, for the lot or for the machine."""
+    where = tr("for this lot on this machine") if kind.holds_for_lot else tr("on this machine")
+    action = tr("Use {value:.4g} {unit} {where}.", value=step, unit=kind.unit, where=where)
+    return Advice(Setting(kind.setting), action, step, kind.unit, because, _untouched())
+
+
+def use_none(action: Words, because: Words) -> Advice:
+    """Advise no step of a ladder, but how to go on."""
+    return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
+
+
+def _untouched() -> Words:
+    return tr("All other settings: a ladder says something only while one setting changes.")
 
 
 def _why(readings: LadderReadings, ladder: CriteriaLadder) -> Words:
@@ -242,7 +246,7 @@ def _none_meets(readings: LadderReadings, ladder: CriteriaLadder) -> tuple[Words
         else tr("{bound}: at no step", bound=bound_words(c))
         for c in counted
     ]
-    because = tr("{told} {unit}.", told=joined(told), unit=kind.unit)
+    because = tr("{told} {unit}.", told=side_by_side(told, ", "), unit=kind.unit)
     if kind.key != "temperature":
         return tr("No step meets all that is asked: look for another cause, or extend the ladder."), because
     keys = {criterion.key for criterion in never}

@@ -16,10 +16,10 @@ from core.filament.diameter import (
 )
 from core.filament.massperlength import diameter_from_mass, measure_mass_per_length
 from core.filament.ways import Way, WayName, plan_by_gauge, plan_by_mass, way_of
-from core.guidance.sectionadvice import SetNow, advise_section, best_way, plain_text
+from core.guidance.sectionadvice import SetNow, advise_section, best_way
 from core.guidance.verdict import Advice
 from core.measuring.gauge import GaugeKind, gauge_of, usual_gauge_words
-from core.quantity import Estimate
+from core.quantity import Estimate, size_text
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -211,7 +211,7 @@ def _ways(
 
 
 def _usual_plastic(density: Estimate) -> Words:
-    return tr("Density as usual, {density}, unverified: weigh a sample in water.", density=plain_text(density))
+    return tr("Density as usual, {density}, unverified: weigh a sample in water.", density=size_text(density))
 
 
 def _far(found: Estimate, known: Estimate) -> bool:
@@ -220,7 +220,7 @@ def _far(found: Estimate, known: Estimate) -> bool:
 
 def _far_density(found: Estimate, known: KnownDensity) -> Words:
     """Question a density that is not that of the lot's earlier trial or of its material."""
-    said = {"found": plain_text(found), "known": plain_text(known.estimate)}
+    said = {"found": size_text(found), "known": size_text(known.estimate)}
     if known.trial_id is None:
         return tr("The density of {found} is far from the usual {known}: bubbles, a sign, or is it filled?", **said)
     return tr("The density of {found} is far from {known} of trial {number}: bubbles, a sign, or another lot?",

@@ -76,9 +76,10 @@ def changes_of_owner(
     if quantity.owner is not Owner.LOT:
         return ()
     events = []
+    said = {lot_id: tr("lot {name}", name=lots.get(lot_id or 0, "?")) for lot_id in {p.lot_id for p in points}}
     for before, after in zip(points, points[1:], strict=False):
         if before.lot_id != after.lot_id:
-            events.append(Event(after.kept_at, tr("lot {name}", name=lots.get(after.lot_id or 0, "?"))))
+            events.append(Event(after.kept_at, said[after.lot_id]))
         if quantity.of_print and before.machine_id != after.machine_id:
             events.append(Event(after.kept_at, machines.get(after.machine_id or 0, "?")))
     return tuple(events)

@@ -9,7 +9,7 @@ from core.errors import InputError
 from core.filament.drying import METHOD, Drying, Moisture, measure_drying, stock_left
 from core.filament.materials import find_material, usual_density
 from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate, size_text
 from core.records.rows import Lot
 from core.words import Words, tr
 
@@ -95,7 +95,7 @@ def usual_mass_per_length(lot: Lot) -> Estimate | None:
 
 
 def _moisture(drying: Drying) -> Advice:
-    said = {"loss": value_text(drying.loss).removeprefix("+"), "limit": 100.0 * drying.limit_ratio}
+    said = {"loss": size_text(drying.loss), "limit": 100.0 * drying.limit_ratio}
     untouched = tr("Temperature, retraction and flow: moisture looks like all three.")
     if drying.moisture is Moisture.WET:
         action = tr("It was wet. Weigh again after two hours more; dry before every ladder and flow trial.")

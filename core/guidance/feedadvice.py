@@ -13,7 +13,7 @@ from core.filament.slip import HotFeed, Slip, measure_slip
 from core.guidance.slipadvice import advise_slip
 from core.guidance.verdict import Advice, Setting
 from core.measuring.reach import refuse_unlike
-from core.quantity import Estimate, rounded_pair, value_text
+from core.quantity import Estimate, rounded_pair, size_text
 from core.words import Words, tr
 
 EXTRUDER_STEPS = "extruder_steps_mm"  # name of the setting in force
@@ -175,7 +175,7 @@ def _only_loaded(readings: FeedReadings) -> tuple[Advice, ...]:
 
 def advise_feed(feed: Feed) -> tuple[Advice, ...]:
     """Return the verdict on the repeats without load."""
-    share = value_text(feed.ratio).removeprefix("+")
+    share = size_text(feed.ratio)
     repeats = feed.repeats_ratio.size
     fed = (
         tr("Fed {share} of what was commanded (one repeat).", share=share)

@@ -21,7 +21,7 @@ from core.machine_geometry.firstlayer import (
     measure_first_layer,
 )
 from core.measuring.gauge import Gauge, GaugeKind, gauge_of, usual_gauge_words
-from core.quantity import Estimate, rounded_pair, told_value, value_text
+from core.quantity import Estimate, rounded_pair, size_text, told_value, value_text
 from core.records.rows import Instrument
 from core.words import Words, tr
 
@@ -159,7 +159,7 @@ def _plane_first(pads: FirstLayer, fall: Estimate) -> Advice:
     action = tr("Bed plane first: level the bed, then print the pads again.")
     because = tr(
         "The pads differ by {fall} from one side to the other; one offset cannot be right for both ends. {mean}",
-        fall=value_text(fall).removeprefix("+"),
+        fall=size_text(fall),
         mean=_mean(pads),
     )
     return _advice(Setting.LEVEL_BED, action, because)
@@ -241,6 +241,6 @@ def _minds(pads: FirstLayer, gauge: Gauge, beside: BesidePads) -> tuple[Words, .
     if pads.fall is None:
         minds.append(tr("Whether the bed is tilted is not told: type X and Y of four places or more, not in a line."))
     elif pads.fall.proved and not pads.fall.matters:
-        fall = value_text(pads.fall.size).removeprefix("+")
+        fall = size_text(pads.fall.size)
         minds.append(tr("The pads fall by {fall}, a tilt too small to matter.", fall=fall))
     return tuple(minds)

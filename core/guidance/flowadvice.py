@@ -16,7 +16,7 @@ from core.flow_trials.wall import WallBox, WallFlow, measure_wall
 from core.guidance.verdict import Advice, Setting
 from core.quantity import Estimate, rounded_pair, told_value
 from core.records.rows import Instrument
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 FLOW_FACTOR = "flow_factor"  # name of the setting in force
 WIDE_RATIO = 0.03
@@ -234,10 +234,7 @@ def _told(flow: Flow, conditions: PrintConditions) -> dict[str, object]:
 
 def _methods(estimates: Sequence[Estimate]) -> Words:
     names = {"flow_ratio_wall": tr("wall"), "flow_ratio_mass": tr("mass"), "flow_ratio_top": tr("top pads")}
-    words = names[estimates[0].name]
-    for more in estimates[1:]:
-        words = tr("{first}, {second}", first=words, second=names[more.name])
-    return words
+    return side_by_side((names[estimate.name] for estimate in estimates), ", ")
 
 
 def _untouched() -> Words:

@@ -10,7 +10,7 @@ from core.measuring.choices import each_of
 from core.motion_trials import halfspeed
 from core.motion_trials.halfspeed import Cause, HalfSpeed, Run, judge_half_speed
 from core.quantity import Estimate
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -75,14 +75,11 @@ def short_run_words(run: Run) -> Words:
 def _cause_advice(found: HalfSpeed) -> Advice:
     setting, action, untouched = _causes()[found.cause]
     first = found.scores[Run.USUAL]
-    said = [
+    said = (
         tr("{run} {score:.1f}", run=run_words(run), score=sum(own.values()) / len(own))
         for run, own in found.scores.items()
-    ]
-    scores = said[0]
-    for more in said[1:]:
-        scores = tr("{first}, {second}", first=scores, second=more)
-    because = tr("Mean scores of {count} judges: {scores}.", count=len(first), scores=scores)
+    )
+    because = tr("Mean scores of {count} judges: {scores}.", count=len(first), scores=side_by_side(said, ", "))
     return Advice(setting, action, None, "", because, untouched)
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import math
+
 from core.errors import InputError
 from core.guidance.partgroups import rows_that_count
-from core.guidance.sizetrial import SizeReadings
+from core.guidance.sizetrial import SizeReadings, fit_readings
 from core.part_size.lengths import PartTemperature
-from core.part_size.sizeerror import SizeError, fit_size_error
+from core.part_size.sizeerror import SizeError
 from core.records.rows import Instrument, Trial
 from core.words import tr
 
@@ -15,12 +17,14 @@ def size_readings(trial: Trial) -> SizeReadings:
     """Return the readings of a kept size trial that count.
 
     Raises:
-        InputError: field `value` where there is none.
+        InputError: field `value` where there is none, or one that is no number.
     """
     read = trial.readings
     used = rows_that_count(trial)
     if not used:
         raise InputError("value", tr("Trial № {number} holds no readings.", number=trial.id))
+    if not all(math.isfinite(read[name][row]) for name in ("nominal_mm", "measured_mm") for row in used):
+        raise InputError("value", tr("Trial № {number} holds a reading that is no number.", number=trial.id))
     part_c = trial.conditions.get("part_temperature_c")
     return SizeReadings(
         nominal_mm=[read["nominal_mm"][row] for row in used],
@@ -35,13 +39,4 @@ def size_readings(trial: Trial) -> SizeReadings:
 
 def fit_of(trial: Trial, instrument: Instrument | None) -> SizeError:
     """Fit a kept size trial again, with the uncertainties of an instrument."""
-    read = size_readings(trial)
-    return fit_size_error(
-        read.nominal_mm,
-        read.measured_mm,
-        read.kind,
-        axis=read.axis,
-        feature=read.feature,
-        instrument=instrument,
-        part_temperature=read.part_temperature,
-    )
+    return fit_readings(size_readings(trial), instrument)

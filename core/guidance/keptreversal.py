@@ -8,12 +8,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from core.guidance.findings import Finding, Size
-from core.guidance.known import KeptResult, Known
+from core.guidance.known import Known
 from core.guidance.playlimits import LIMIT_MM, Play, play_of
 from core.guidance.reversaladvice import mend_words
 from core.guidance.sentences import undecided
 from core.guidance.verdict import Advice, Setting
-from core.quantity import value_text
+from core.quantity import size_text, value_text
 from core.words import Words, tr
 
 
@@ -31,7 +31,7 @@ def kept_play_advice(axis: str, motion: Finding | None, known: Known) -> Iterato
     found = tr(
         "Reversal trial № {trial} measured {value} along {axis} on the machine itself, proved above {limit:g} mm.",
         trial=kept.trial_id,
-        value=_size(kept),
+        value=size_text(kept.estimate),
         axis=axis.upper(),
         limit=LIMIT_MM,
     )
@@ -64,7 +64,7 @@ def beside_print(because: Words, axis: str, known: Known) -> Words:
         "{because} Reversal trial № {trial} measured {value} on the machine itself.",
         because=because,
         trial=kept.trial_id,
-        value=_size(kept),
+        value=size_text(kept.estimate),
     )
 
 
@@ -77,9 +77,5 @@ def beside_constant(because: Words, axis: str, known: Known) -> Words:
         "{because} Reversal trial № {trial} measured {value} only: if the axis is still so, the rest is wall outset.",
         because=because,
         trial=kept.trial_id,
-        value=_size(kept),
+        value=size_text(kept.estimate),
     )
-
-
-def _size(kept: KeptResult) -> str:
-    return value_text(kept.estimate).removeprefix("+")

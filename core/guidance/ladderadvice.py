@@ -8,7 +8,14 @@ from dataclasses import dataclass
 import numpy as np
 
 from core.errors import InputError
-from core.guidance.criteriaadvice import CriteriaJudgement, at_end, judge_criteria, one_piece_words
+from core.guidance.criteriaadvice import (
+    CriteriaJudgement,
+    at_end,
+    judge_criteria,
+    one_piece_words,
+    use_none,
+    use_step,
+)
 from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.ladder import GOOD_SCORE, Answer, Choose, Ladder, fit_scores, fit_values
@@ -139,18 +146,9 @@ def _by_widths(readings: LadderReadings) -> Ladder:
 
 
 def _advice(readings: LadderReadings, ladder: Ladder) -> Advice:
-    kind = readings.kind
     if ladder.answer is Answer.FOUND and ladder.chosen is not None:
-        where = tr("for this lot on this machine") if kind.holds_for_lot else tr("on this machine")
-        action = tr("Use {value:.4g} {unit} {where}.", value=ladder.chosen, unit=kind.unit, where=where)
-        because = _why(readings, ladder)
-        return Advice(Setting(kind.setting), action, ladder.chosen, kind.unit, because, _untouched())
-    action, because = _not_found(readings, ladder)
-    return Advice(Setting.UNDECIDED, action, None, "", because, _untouched())
-
-
-def _untouched() -> Words:
-    return tr("All other settings: a ladder says something only while one setting changes.")
+        return use_step(readings.kind, ladder.chosen, _why(readings, ladder))
+    return use_none(*_not_found(readings, ladder))
 
 
 def _not_found(readings: LadderReadings, ladder: Ladder) -> tuple[Words, Words]:

@@ -10,10 +10,11 @@ from enum import StrEnum
 
 import numpy as np
 
-from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.names import estimate_text, name_words
+from core.guidance.settingorder import undone_ids
 from core.guidance.walkwords import STEPS, event_words, result_words
 from core.measuring.gum import effective_dofs
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate
 from core.records.rows import Event, SettingInForce, Trial, TrialState
 from core.words import Words, side_by_side, tr
 
@@ -70,7 +71,7 @@ def log_entries(
     every = tuple(events)
     gone_events = {event.takes_back for event in every}
     changes = tuple(settings)
-    undone = {setting.undoes for setting in changes}
+    undone = undone_ids(changes)
     entries = [_trial_entry(trial, subjects) for trial in trials if trial.state is not TrialState.OPEN]
     entries += [_setting_entry(setting, setting.id in undone) for setting in changes]
     entries += [_event_entry(event, event.id in gone_events or event.takes_back is not None) for event in every]
@@ -167,20 +168,6 @@ def setting_name_words(name: str) -> Words:
         if stem in _ON_AXES
         else tr("{name}", name=name)
     )
-
-
-def name_words(name: str) -> Words:
-    """Return the name of an estimate for people; a name of another version of this program stays as it is."""
-    try:
-        return parameter_words(name)
-    except KeyError:
-        return tr("{name}", name=name)
-
-
-def estimate_text(estimate: Estimate) -> str:
-    """Return value ± U with its unit, without a plus where it is a size."""
-    text = value_text(estimate)
-    return text.removeprefix("+") if is_magnitude(estimate.name) else text
 
 
 def value_words(estimate: Estimate) -> Words:

@@ -136,10 +136,11 @@ def check_levels(of: str, level: Sequence[float], limit: Bound | None) -> None:
 @finite_in("time_s")
 def time_text(time_s: float) -> str:
     """Return a time for people: `1 h 24 min`, `12 min`, `2 min 5 s`, `48 s`."""
-    if time_s < 120:
-        return f"{time_s:.0f} s"
-    if time_s < 600:
-        return f"{int(time_s // 60)} min {time_s % 60:.0f} s"
+    minutes, seconds = divmod(round(time_s), 60)
+    if not minutes:
+        return f"{seconds} s"
+    if minutes < 10:
+        return f"{minutes} min {seconds} s"
     hours, minutes = divmod(round(time_s / 60), 60)
     return f"{hours} h {minutes} min" if hours else f"{minutes} min"
 

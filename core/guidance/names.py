@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from core.quantity import Estimate, size_text, value_text
 from core.words import Words, tr
 
 _MAGNITUDES = {
@@ -36,13 +37,30 @@ _AXES = ("x", "y", "z", "xy", "xz", "yz")
 
 
 def parameter_words(name: str) -> Words:
-    """Return the name of an estimate for people."""
+    """Return the name of an estimate for people.
+
+    Raises:
+        KeyError: no estimate of this version has that name.
+    """
     stem, _, axis = name.rpartition("_")
     if axis in _AXES and stem in (along := _along(axis.upper())):
         return along[stem]
     if stem == "flow_ceiling":
         return tr("flow ceiling at {temperature} °C", temperature=axis.removesuffix("c"))
     return _WORDS[name]
+
+
+def name_words(name: str) -> Words:
+    """Return the name of a kept estimate for people; a name of another version of this program stays as it is."""
+    try:
+        return parameter_words(name)
+    except KeyError:
+        return tr("{name}", name=name)
+
+
+def estimate_text(estimate: Estimate) -> str:
+    """Return value ± U with its unit, without a plus where it is a size."""
+    return size_text(estimate) if is_magnitude(estimate.name) else value_text(estimate)
 
 
 def is_magnitude(name: str) -> bool:

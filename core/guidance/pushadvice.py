@@ -9,7 +9,7 @@ from __future__ import annotations
 from core.guidance.playlimits import LIMIT_MM, Play, play_of
 from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.stiffness import Pushed, Side, Stiffness, side_words
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate, size_text
 from core.words import Words, tr
 
 DRAG_N = 5.0
@@ -32,9 +32,9 @@ def _of_side(side: Pushed, axis: str) -> Advice:
         tr(
             "{side} it gives way by {compliance}: {drag:g} N move it by {moved}. {judged}",
             side=side_words(side.side, axis),
-            compliance=_size(side.compliance),
+            compliance=size_text(side.compliance),
             drag=DRAG_N,
-            moved=_size(moved),
+            moved=size_text(moved),
             judged=_judged(play),
         ),
         tr("Steps per millimetre, flow factor, contour offset: none of them makes an axis stiff."),
@@ -64,7 +64,3 @@ def _judged(play: Play) -> Words:
         Play.TOO_LARGE: tr("Proved above {limit:g} mm: every drag bends it.", limit=LIMIT_MM),
         Play.UNCLEAR: tr("Neither within nor above {limit:g} mm is proved.", limit=LIMIT_MM),
     }[play]
-
-
-def _size(estimate: Estimate) -> str:
-    return value_text(estimate).removeprefix("+")

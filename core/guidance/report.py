@@ -11,11 +11,13 @@ from core.guidance.verdict import Setting, setting_words, without_templates
 from core.quantity import Estimate, rounded_pair, value_text
 from core.words import Words, tr
 
+_PER_LENGTH = ("scale_", "machine_scale_", "shrinkage_", "bed_tilt_")  # how the names of lengths per length begin
+
 
 def remark(estimate: Estimate) -> Words:
-    """Say what an estimate means at 100 mm and how well it is known."""
+    """Say how well an estimate is known, and of what is a length per length, or an angle, what it means at 100 mm."""
     dof = tr("many") if math.isinf(estimate.dof) else tr("{dof:.0f}", dof=estimate.dof)
-    if estimate.unit != "1":
+    if not (estimate.unit == "rad" or estimate.name.startswith(_PER_LENGTH)):
         return tr("k {k:.2f}, degrees of freedom {dof}", k=estimate.k, dof=dof)
     value, U = rounded_pair(100 * estimate.value, 100 * estimate.U)
     return tr(

@@ -18,7 +18,7 @@ def condition_blocks(trial: Trial) -> list[Block]:
     blocks: list[Block] = []
     rows = _rows(trial.conditions)
     if rows:
-        blocks.append(Table("conditions", (tr("Held while reading"), tr("What")), tuple(rows), numbers_from=9))
+        blocks.append(Table("conditions", (tr("Kept with the trial"), tr("What")), tuple(rows), numbers_from=9))
     flow = conditions_from(trial.conditions)
     if flow is not None:
         blocks.append(Says(flow.words()))

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import Any
 
+from core.guidance.readingunits import OF_PADS, OF_SCORES, reading_units, step_units
 from core.guidance.reportblocks import Block, Heading, Table
 from core.measuring.instrumentkinds import Part, part_words
 from core.measuring.rownames import row_words
@@ -22,36 +23,48 @@ _NO_NUMBERS = 9  # of a table of readings: all columns begin at the left
 
 def reading_blocks(trial: Trial) -> list[Block]:
     """Return the heading and the table of what was read, or worked out; nothing where a trial holds neither."""
-    readings, unit = trial.readings, _unit(trial.readings)
-    columns = [name for name, values in readings.items() if _is_told(trial, name, unit) and _says(values)]
+    units = {"measured_mm": reading_units(trial), "step": step_units(trial)}
+    readings = {**trial.readings, "unit": units["measured_mm"]}
+    one = {name: _one_unit(each, readings.get(name, ())) for name, each in units.items()}
+    columns = [name for name in readings if _is_told(trial.subject, name, one) and _says(readings[name])]
     if not columns:
         return []
     typed = "raw" in readings
-    rows = zip(*(readings[name] for name in columns), strict=True)
-    table = tuple(tuple(_cell(name, cell, typed) for name, cell in zip(columns, row, strict=True)) for row in rows)
-    headings = tuple(_column(name, trial.subject, unit) for name in columns)
+    own = units["step"] if one["step"] is None else None
+    cells = [_cells(name, readings[name], typed, own if name == "step" else None) for name in columns]
+    headings = tuple(_column(name, trial.subject, one) for name in columns)
     title = tr("Readings as typed") if typed else tr("Values as kept")
-    return [Heading(title), Table("readings", headings, table, _NO_NUMBERS)]
+    return [Heading(title), Table("readings", headings, tuple(zip(*cells, strict=True)), _NO_NUMBERS)]
+
+
+def _one_unit(units: Sequence[str], values: Sequence[Any]) -> str | None:
+    """Return the unit of all values, "" where they have none, None where each has its own."""
+    found = {unit for unit, value in zip(units, values, strict=False) if unit and value is not None}
+    return None if len(found) > 1 else next(iter(found), "")
 
 
 def _says(values: Sequence[Any]) -> bool:
     return any(value not in ("", None, False) for value in values)
 
 
-def _is_told(trial: Trial, name: str, unit: str | None) -> bool:
+def _is_told(subject: str, name: str, one: Mapping[str, str | None]) -> bool:
     """Return whether a column means something to who reads the report."""
-    if name in _OF_THE_PROGRAM or name.endswith("_raw") or (name == "unit" and unit is not None):
+    if name in _OF_THE_PROGRAM or name.endswith("_raw"):
         return False
+    if name == "unit":
+        return one["measured_mm"] is None
+    if name == "step":
+        return subject != "speed" or one["step"] != ""  # the number of a run: its row is named after the run
     means_it = {"axis": (*_OF_SIZES, "reversal"), "kind": (*_OF_SIZES, "instrument")}.get(name)
-    return means_it is None or trial.subject in means_it
+    return means_it is None or subject in means_it
 
 
-def _unit(readings: Mapping[str, Sequence[Any]]) -> str | None:
-    """Return the unit of all readings, "" where they have none, None where each has its own."""
-    units = {unit for unit in readings.get("unit", ("mm",)) if unit}
-    if units <= {"mm", "in"}:
-        return "mm" if units else ""  # what is typed in inch is stored in mm
-    return units.pop() if len(units) == 1 else None
+def _cells(name: str, values: Sequence[Any], typed: bool, units: Sequence[str] | None) -> list[Words | str]:
+    """Return a column as texts, each with its unit where there are units and not one for all."""
+    texts = [_cell(name, value, typed) for value in values]
+    if units is None:
+        return texts
+    return [f"{text} {unit}" if text and unit else "" for text, unit in zip(texts, units, strict=True)]
 
 
 def _cell(name: str, value: object, typed: bool) -> Words | str:
@@ -65,10 +78,15 @@ def _cell(name: str, value: object, typed: bool) -> Words | str:
         return words
     if not isinstance(value, float):
         return str(value)
-    return f"{value:.10g}" if typed or name == "nominal_mm" else f"{value:.2f}" if name == "e_n" else f"{value:.4f}"
+    if typed or name == "nominal_mm":
+        return f"{value + 0.0:.10g}"  # no minus before a zero
+    digits = 2 if name == "e_n" else 4
+    return f"{round(value, digits) + 0.0:.{digits}f}"
 
 
 def _words(name: str, value: str) -> Words | str | None:
+    if name == "unit":
+        return tr("of 4") if value == OF_SCORES else value
     if name == "feature":
         return row_words(value)
     if name == "kind" and value in set(FeatureKind):
@@ -78,28 +96,39 @@ def _words(name: str, value: str) -> Words | str | None:
     if name == "axis":
         ways = {"up": tr("from −"), "down": tr("from +"), "rest": tr("rest"), "pushed": tr("push")}
         return ways.get(value, value.upper() if value in ("x", "y", "z") else value)
-    if name == "field":
-        return {
-            "weighing.before_g": tr("Before drying, g"),
-            "weighing.now_g": tr("Now, or dried, g"),
-            "weighing.u_balance_g": tr("Balance, 1 u, g"),
-        }.get(value)
-    return None
+    return _FIELDS.get(value) if name == "field" else None
 
 
-def _column(name: str, subject: str, unit: str | None) -> Words | str:
-    """Return the heading of a column; one that has no words keeps its name."""
+_FIELDS: Mapping[str, Words] = {
+    "weighing.before_g": tr("Before drying, g"),
+    "weighing.now_g": tr("Now, or dried, g"),
+    "weighing.u_balance_g": tr("Balance, 1 u, g"),
+}
+
+
+def _column(name: str, subject: str, one: Mapping[str, str | None]) -> Words | str:
+    """Return the heading of a column, with the unit of its numbers where all have one; without words it is its name."""
     if name == "feature":
         return tr("Feature") if subject in _OF_SIZES else tr("What")
     if name == "axis":
         return tr("Axis") if subject in _OF_SIZES else tr("From")
     if name == "kind":
         return tr("Kind") if subject in _OF_SIZES else tr("Part")
-    if name == "measured_mm":
-        return tr("Reading, {unit}", unit=unit) if unit else tr("Reading")
-    if name == "nominal_mm":
-        return tr("Nominal, {unit}", unit=unit or "mm")
+    if name == "step":
+        return tr("Step, {unit}", unit=one["step"]) if one["step"] else tr("Step")
+    if name in ("measured_mm", "nominal_mm", "half_width"):
+        return _of_readings(name, one["measured_mm"])
     return _FURTHER.get(name, name.replace("_", " "))
+
+
+def _of_readings(name: str, unit: str | None) -> Words:
+    """Return the heading of a column whose numbers are in the unit of the readings."""
+    if name == "nominal_mm":
+        return tr("Nominal") if unit is None else tr("Nominal, {unit}", unit=unit or "mm")
+    if name == "half_width":
+        return tr("± of the reference, {unit}", unit=unit) if unit else tr("± of the reference")
+    scores = {OF_SCORES: tr("Score, 0 to 4"), OF_PADS: tr("Score, −5 to 5")}.get(unit or "")
+    return scores or (tr("Reading, {unit}", unit=unit) if unit else tr("Reading"))
 
 
 _FURTHER: Mapping[str, Words] = {
@@ -119,7 +148,6 @@ _FURTHER: Mapping[str, Words] = {
     "minutes": tr("After, min"),
     "mark_mm": tr("Mark, mm"),
     "length_mm": tr("Length, mm"),
-    "half_width": tr("± of the reference"),
     "rate_mm3_s": tr("Rate, mm³/s"),
     "temperature_c": tr("Nozzle, °C"),
     "change_percent": tr("Flow, %"),
@@ -127,5 +155,4 @@ _FURTHER: Mapping[str, Words] = {
     "crests": tr("Crests"),
     "first_um": tr("First crest, µm"),
     "last_um": tr("Last crest, µm"),
-    "step": tr("Step"),
 }

@@ -12,8 +12,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from core.guidance.logentries import name_words, plain_value, setting_name_words
-from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.logentries import plain_value, setting_name_words
+from core.guidance.names import estimate_text, name_words
 from core.guidance.report import remark
 from core.guidance.reportblocks import Block, Heading, Picture, Report, Says, Table
 from core.guidance.reportconditions import condition_blocks, withdrawn_blocks
@@ -22,7 +22,7 @@ from core.guidance.verdict import Setting, setting_words
 from core.machine_geometry.drive import drive_from_parts
 from core.machine_geometry.rotary import steps_reason
 from core.part_size.prediction import content_hash
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate
 from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.words import Words, kept_words, side_by_side, tr
 
@@ -77,7 +77,7 @@ def about(of: Of) -> Table:
 def _instrument_words(of: Of) -> Words | str:
     """Say with what was measured and how far back its check goes; no traceability beyond that is claimed."""
     if of.instrument is None:
-        return tr("none on record: U holds the scatter of the readings alone")
+        return tr("none on record: no traceability is claimed")
     if of.check is None or of.check.kept_at is None:
         return tr("{name}, never checked here: no traceability is claimed", name=of.instrument.name)
     return tr(
@@ -89,13 +89,8 @@ def _instrument_words(of: Of) -> Words | str:
 
 
 def _numbers(estimates: Sequence[Estimate]) -> Table:
-    rows = tuple((name_words(e.name), _value(e), remark(e)) for e in estimates)
+    rows = tuple((name_words(e.name), estimate_text(e), remark(e)) for e in estimates)
     return Table("results", (tr("Quantity"), tr("Value ± U (95 %)"), tr("Remark")), rows)
-
-
-def _value(estimate: Estimate) -> str:
-    text = value_text(estimate)
-    return text.removeprefix("+") if is_magnitude(estimate.name) else text
 
 
 def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
@@ -142,8 +137,8 @@ def machine_card(
         blocks.append(Table("drives", (tr("Axis"), tr("Steps")), tuple(drives), numbers_from=9))
     rows = tuple(
         (
-            parameter_words(e.name),
-            _value(e),
+            name_words(e.name),
+            estimate_text(e),
             _lot_name(trial.lot_id, lots),
             f"{trial.kept_at:%Y-%m-%d}",
             f"№ {trial.id}",

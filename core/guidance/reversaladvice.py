@@ -17,7 +17,7 @@ from core.machine_geometry.quickcycle import QuickReversal, reversal_from_pairs
 from core.machine_geometry.reversal import Reversal, pair_resolution_mm, reversal_from_cycle
 from core.machine_geometry.stiffness import Push, Stiffness, stiffness_from_pushes
 from core.measuring.rownames import row_words
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate, size_text
 from core.records.rows import Machine, Motion
 from core.words import Words, tr
 
@@ -160,7 +160,7 @@ def _needs(readings: ReversalReadings, fit: QuickReversal | Reversal | LostMotio
 
 
 def _found(fit: QuickReversal | Reversal | LostMotion, error: Estimate) -> Words:
-    values = {"axis": fit.axis.upper(), "value": value_text(error).removeprefix("+")}
+    values = {"axis": fit.axis.upper(), "value": size_text(error)}
     if isinstance(fit, QuickReversal):
         return tr(
             "Reversal error {axis} is {value} ({place}, worst of {places} places; {pairs} pairs).",
@@ -179,7 +179,7 @@ def _found(fit: QuickReversal | Reversal | LostMotion, error: Estimate) -> Words
     return tr(
         "Along {axis} {value} are lost in {run:g} mm: play {play}, then {share:.0f} % of the command arrives.",
         run=float(fit.commanded_mm[-1] - fit.commanded_mm[0]),
-        play=value_text(fit.play).removeprefix("+"),
+        play=size_text(fit.play),
         share=100.0 * fit.stick.slope,
         **values,
     )

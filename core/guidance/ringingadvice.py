@@ -24,7 +24,7 @@ from core.motion_trials.ringing import (
 )
 from core.motion_trials.spectrum import Spectrum, spectrum_of
 from core.quantity import Estimate, rounded_pair, told_value
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,7 +174,7 @@ def _by_kind(found: Ringing, use: Use, limit: Estimate | None) -> Advice:
         return _limit_advice(found.frequency, use, limit)
     if found.kind is Kind.MARK and found.wavelength is not None:
         value, U = rounded_pair(found.wavelength.value, found.wavelength.U)
-        parts = _listed([fit.says for fit in found.fits])
+        parts = side_by_side((fit.says for fit in found.fits), ", ")
         action = (
             tr("Mend what repeats there: {parts}.", parts=parts)
             if parts else tr("Look for a part that repeats with this length: a roller, a bearing, an eccentric pulley.")
@@ -237,7 +237,7 @@ def _limit_advice(frequency: Estimate, use: Use, limit: Estimate) -> Advice:
 
 def _second_speed(found: Ringing, ripples: Sequence[Ripple]) -> Advice:
     speed = ripples[0].speed_mm_s
-    parts = _listed([fit.says for fit in found.fits])
+    parts = side_by_side((fit.says for fit in found.fits), ", ")
     because = tr("Ringing stretches with the speed, a mark does not; so far these readings do not tell.")
     if parts:
         because = tr("It could be a mark of: {parts}. Ringing stretches with the speed, a mark does not.", parts=parts)
@@ -261,12 +261,3 @@ def _mind(use: Use, quiet: Sequence[Estimate]) -> tuple[Words, ...]:
                           speed=use.speed_mm_s, listed=listed))  # fmt: skip
     says.append(tr("A heavier part on a moving bed rings lower, as 1/√mass: read it again with the heaviest part."))
     return tuple(says)
-
-
-def _listed(words: Sequence[Words]) -> Words | None:
-    if not words:
-        return None
-    said = words[0]
-    for more in words[1:]:
-        said = tr("{first}, {second}", first=said, second=more)
-    return said

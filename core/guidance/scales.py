@@ -9,7 +9,7 @@ import numpy as np
 
 from core.guidance.findings import Size, common_scale, finding, scale_difference
 from core.guidance.known import Known, kinds_on, longest_mm, printed_axes
-from core.guidance.sentences import correcting_factor, leave_it, unclear, undecided
+from core.guidance.sentences import axes_differ, correcting_factor, leave_it, unclear, undecided
 from core.guidance.splitadvice import LONG_TRAVEL_MM, split_advice
 from core.guidance.verdict import Advice, Setting, basis
 from core.machine_geometry.drive import Drive, DriveKind
@@ -89,30 +89,15 @@ def _plane_scale(fit: SizeError, known: Known) -> Iterator[Advice]:
         longest = longest_mm(fit, axes)
         found = finding(difference, longest, longest, known.tolerance)
         if found.size is Size.REAL:
-            yield _axes_differ(difference, known)
+            because = tr(
+                "X and Y differ by {value} on the same print; shrinkage is alike in both, so this is the machine.",
+                value=value_text(difference),
+            )
+            yield axes_differ(difference, because, known.motion)
             return
     scale = common_scale(fit) if len(axes) == 2 else fit.estimate(f"scale_{axes[0]}")
     if scale is not None:
         yield from _scale_verdict(fit, scale, axes, known)
-
-
-def _axes_differ(difference: Estimate, known: Known) -> Advice:
-    because = tr(
-        "X and Y differ by {value} on the same print; shrinkage is alike in both, so this is the machine.",
-        value=value_text(difference),
-    )
-    if known.motion is Motion.CROSSED_BELT:
-        action = tr("Look at slides, frame and bead width by direction: crossed belts cannot make X differ from Y.")
-    else:
-        action = tr("Find why one axis runs longer: belt tension and seating, pulley run-out, a fibre-filled material.")
-    return Advice(
-        Setting.MEND_MECHANICS,
-        action,
-        difference.value,
-        "1",
-        because,
-        tr("Separate steps per millimetre for X and Y, shrink allowance."),
-    )
 
 
 def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Known) -> Iterator[Advice]:

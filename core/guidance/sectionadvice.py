@@ -14,7 +14,7 @@ from dataclasses import dataclass
 from core.filament.diameter import Diameter, area_ratio
 from core.filament.ways import CHANGE_MM, Way
 from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, rounded_pair, value_text
+from core.quantity import Estimate, size_text
 from core.words import Words, tr
 
 OVAL_MM, OVAL_RETURN_MM, SPREAD_MM = 0.05, 0.10, 0.02
@@ -63,7 +63,7 @@ def advise_section(
 def _diameter(set_now: SetNow, best: Way) -> tuple[Advice, float | None]:
     d, old = best.diameter, set_now.in_force_mm
     off_mm = abs(d.value - old)
-    said = {"d": plain_text(d), "old": old, "area": plain_text(area_ratio(d, old))}
+    said = {"d": size_text(d), "old": old, "area": size_text(area_ratio(d, old))}
     if off_mm <= CHANGE_MM or off_mm <= d.U:
         because = (
             tr("{d}, {area} of the cross-section set: within 0.02 mm; the flow factor takes up the rest.", **said)
@@ -91,7 +91,7 @@ def _shape(pairs: Diameter | None) -> tuple[Advice, ...]:
         return ()
     oval, spread = pairs.ovality, pairs.spread
     flow = f"{100.0 * (1.0 - pairs.one_way_ratio):.1f}"
-    said = {"oval": plain_text(oval), "spread": plain_text(spread), "flow": flow}
+    said = {"oval": size_text(oval), "spread": size_text(spread), "flow": flow}
     because = tr(
         "Ovality {oval}, spread along the length {spread}. Set from one-way readings the flow would be up to {flow} % "
         "low.",
@@ -112,8 +112,8 @@ def _conflict(by_gauge: Estimate, by_mass: Estimate, set_now: SetNow) -> Advice:
     because = tr(
         "The gauge says {gauge}, the mass says {mass}. A strand with three lobes has one width all round and fools any "
         "jaws; or length, density or zero are off.",
-        gauge=plain_text(by_gauge),
-        mass=plain_text(by_mass),
+        gauge=size_text(by_gauge),
+        mass=size_text(by_mass),
     )
     action = tr("Keep {old:g} mm; weigh another metre and check the zero.", old=set_now.in_force_mm)
     return _undecided(action, because)
@@ -129,11 +129,3 @@ def _undecided(action: Words, because: Words) -> Advice:
 
 def _untouched() -> Words:
     return tr("Flow factor and extruder steps: they do not change the strand.")
-
-
-def plain_text(estimate: Estimate) -> str:
-    """Return the text of a size, without a plus."""
-    if estimate.unit == "1":
-        value, U = rounded_pair(100.0 * estimate.value, 100.0 * estimate.U)
-        return f"{value.removeprefix('+')} ± {U} %"
-    return value_text(estimate).removeprefix("+")

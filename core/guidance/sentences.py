@@ -7,6 +7,7 @@ import math
 from core.guidance.findings import Finding
 from core.guidance.verdict import Advice, Setting
 from core.quantity import Estimate, rounded_pair, value_text
+from core.records.rows import Motion
 from core.words import Words, tr
 
 
@@ -39,6 +40,16 @@ def correcting_factor(scale: Estimate) -> str:
     factor = 1.0 / (1.0 + scale.value)
     value, U = rounded_pair(factor, scale.U * factor**2)
     return f"{value.removeprefix('+')} ± {U}"
+
+
+def axes_differ(difference: Estimate, because: Words, motion: Motion) -> Advice:
+    """Say that X and Y of one print differ, which is the machine."""
+    if motion is Motion.CROSSED_BELT:
+        action = tr("Look at slides, frame and bead width by direction: crossed belts cannot make X differ from Y.")
+    else:
+        action = tr("Find why one axis runs longer: belt tension and seating, pulley run-out, a fibre-filled material.")
+    untouched = tr("Separate steps per millimetre for X and Y, shrink allowance.")
+    return Advice(Setting.MEND_MECHANICS, action, difference.value, "1", because, untouched)
 
 
 def unclear(what: Words, found: Finding) -> Advice:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 
 from core.errors import InputError
 from core.guidance.known import Known, known_of
-from core.guidance.sentences import undecided
+from core.guidance.sentences import axes_differ, undecided
 from core.guidance.splitadvice import NO_MATTER_RATIO, lot_advice, machine_advice
 from core.guidance.splitpair import SplitPair
 from core.guidance.splitshop import AxisSplit, Shop
@@ -120,24 +120,13 @@ def _axes_differ(shop: Shop, machine: Machine) -> Iterator[Advice]:
     difference = Estimate("scale_difference", contrast.value, contrast.u, math.inf, "1")
     if not difference.significant or abs(difference.value) <= NO_MATTER_RATIO:
         return
-    if machine.motion is Motion.CROSSED_BELT:
-        action = tr("Look at slides, frame and bead width by direction: crossed belts cannot make X differ from Y.")
-    else:
-        action = tr("Find why one axis runs longer: belt tension and seating, pulley run-out, a fibre-filled material.")
-    yield Advice(
-        Setting.MEND_MECHANICS,
-        action,
-        difference.value,
-        "1",
-        tr(
-            "X less Y of {machine} is {value} (prints: {prints}); shrinkage is alike in both, so this is the "
-            "machine.",
-            machine=machine.name,
-            value=value_text(difference),
-            prints=contrast.prints,
-        ),
-        tr("Separate steps per millimetre for X and Y, shrink allowance."),
+    because = tr(
+        "X less Y of {machine} is {value} (prints: {prints}); shrinkage is alike in both, so this is the machine.",
+        machine=machine.name,
+        value=value_text(difference),
+        prints=contrast.prints,
     )
+    yield axes_differ(difference, because, machine.motion)
 
 
 def _only_one(shop: Shop) -> Iterator[Advice]:

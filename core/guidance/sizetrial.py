@@ -49,6 +49,24 @@ class SizeJudgement:
         return self.fit.estimates()
 
 
+def fit_readings(readings: SizeReadings, instrument: Instrument | None) -> SizeError:
+    """Fit the readings of a size trial, with the uncertainties of an instrument.
+
+    Raises:
+        InputError: as `fit_size_error` does.
+    """
+    return fit_size_error(
+        readings.nominal_mm,
+        readings.measured_mm,
+        readings.kind,
+        axis=readings.axis,
+        feature=readings.feature,
+        instrument=instrument,
+        part_temperature=readings.part_temperature,
+        layers=readings.layers,
+    )
+
+
 def judge_size_trial(
     readings: SizeReadings,
     machine: Machine | None = None,
@@ -71,15 +89,6 @@ def judge_size_trial(
     Raises:
         InputError: as `fit_size_error` and `advise` do.
     """
-    fit = fit_size_error(
-        readings.nominal_mm,
-        readings.measured_mm,
-        readings.kind,
-        axis=readings.axis,
-        feature=readings.feature,
-        instrument=instrument,
-        part_temperature=readings.part_temperature,
-        layers=readings.layers,
-    )
+    fit = fit_readings(readings, instrument)
     known = known_of(machine, readings.tolerance, flow_checked, reversal, split)
     return SizeJudgement(fit, known, advise(fit, known))

@@ -7,7 +7,7 @@ import math
 from core.filament.feed import Feed
 from core.filament.slip import HotFeed, Slip, SlipAnswer
 from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate, size_text
 from core.words import NOTHING, Words, tr
 
 
@@ -28,21 +28,21 @@ def advise_slip(slip: Slip, hot: HotFeed, feed: Feed | None) -> Advice:
     because = tr("{holds}{against}", holds=_holds(slip, hot), against=_against_free(slip.level, feed))
     highest = float(slip.rates_mm3_s[-1])
     if slip.answer is SlipAnswer.NONE_PROVED:
-        because = tr("{level} is fed, alike at all rates. {because}", level=_plain(slip.level), because=because)
+        because = tr("{level} is fed, alike at all rates. {because}", level=size_text(slip.level), because=because)
         action = tr("No slip is proved up to {rate:g} mm³/s.", rate=highest)
         return Advice(Setting.LEAVE, action, None, "", because, untouched)
     sure_to = slip.free_to_mm3_s if slip.loss is None else min(slip.free_to_mm3_s, slip.loss.value - slip.loss.U)
     action = tr("No slip is proved up to {rate:.3g} mm³/s; print at most at {sure:.3g} mm³/s until the ceiling is "
                 "measured.", rate=slip.free_to_mm3_s, sure=sure_to)  # fmt: skip
     because = tr("At {rate:g} mm³/s {share} is fed{loss}. {because}", rate=highest,
-                 share=_plain(slip.shares[-1]), loss=_loss(slip.loss), because=because)  # fmt: skip
+                 share=size_text(slip.shares[-1]), loss=_loss(slip.loss), because=because)  # fmt: skip
     return Advice(Setting.PRINT_SPEED, action, sure_to, "mm3/s", because, untouched)
 
 
 def _loss(loss: Estimate | None) -> Words:
     if loss is None:
         return NOTHING
-    return tr("; 0.5 % is lost at {rate}", rate=_plain(loss))
+    return tr("; 0.5 % is lost at {rate}", rate=size_text(loss))
 
 
 def _against_free(level: Estimate, feed: Feed | None) -> Words:
@@ -53,7 +53,7 @@ def _against_free(level: Estimate, feed: Feed | None) -> Words:
     if abs(off) <= math.hypot(feed.ratio.U, level.U):
         return NOTHING
     return tr(" Slow under load it is {level}, without load {free}: drag of the spool, a worn wheel, a blocked nozzle.",
-              level=_plain(level), free=_plain(feed.ratio))  # fmt: skip
+              level=size_text(level), free=size_text(feed.ratio))  # fmt: skip
 
 
 def _holds(slip: Slip, hot: HotFeed) -> Words:
@@ -63,7 +63,3 @@ def _holds(slip: Slip, hot: HotFeed) -> Words:
         temperature=hot.temperature_c,
         rate=float(slip.rates_mm3_s[-1]),
     )
-
-
-def _plain(estimate: Estimate) -> str:
-    return value_text(estimate).removeprefix("+")

@@ -22,9 +22,9 @@ from core.machine_geometry.drive import DriveKind
 from core.measuring.reach import within_reach
 from core.part_size.features import FEATURES
 from core.part_size.sizeerror import SizeError
-from core.quantity import Estimate, rounded_pair, value_text
+from core.quantity import Estimate, rounded_pair, size_text, value_text
 from core.records.rows import Motion
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 LONG_TRAVEL_MM = 400.0  # an axis this long may earn a measured scale (common practice, no source)
 NO_MATTER_RATIO = 0.001  # a machine's share below this is left alone (common practice, no source)
@@ -101,27 +101,28 @@ def _allowance_words(pairs: list[SplitPair]) -> Words:
     alike = all(abs(pair.allowance.value - first.value) <= max(pair.allowance.U, first.U) for pair in pairs)
     shown = [max(pairs, key=lambda pair: pair.u_lot_ratio)] if alike else pairs
     names = ["".join(pair.axis for pair in pairs)] if alike else [pair.axis for pair in pairs]
-    along = None
-    for pair, name in zip(shown, names, strict=True):
-        one = tr("{allowance} times as large along {axes}", allowance=allowance_text(pair.allowance), axes=name.upper())
-        along = one if along is None else tr("{first}, {second}", first=along, second=one)
+    each = (
+        tr("{allowance} times as large along {axes}", allowance=allowance_text(pair.allowance), axes=name.upper())
+        for pair, name in zip(shown, names, strict=True)
+    )
+    along = side_by_side(each, ", ")
     return tr("Draw parts of this filament {along}, not on top of an allowance in force.", along=along)
 
 
 def _share_words(pairs: list[SplitPair], scale: Estimate | None) -> Words:
-    told = None
-    for pair in pairs:
-        one = tr(
+    each = (
+        tr(
             "along {axis} this filament shrinks {lot} and the machine is {machine} off",
             axis=pair.axis.upper(),
-            lot=value_text(pair.shrinkage).removeprefix("+"),
+            lot=size_text(pair.shrinkage),
             machine=value_text(pair.machine_scale),
         )
-        told = one if told is None else tr("{first}; {second}", first=told, second=one)
+        for pair in pairs
+    )
     first = pairs[0]
     beside = tr(
         "{told} (prints of this machine: {prints}, of lots: {lots}; machines of this lot: {machines})",
-        told=told,
+        told=side_by_side(each, "; "),
         prints=first.prints,
         lots=first.lots,
         machines=first.machines,

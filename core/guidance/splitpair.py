@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 
 from core.errors import InputError
 from core.part_size.shop_split import PIECE_U_RATIO
@@ -82,7 +83,7 @@ class SplitPair:
     def with_print(self, scale: Estimate) -> SplitPair:
         """Return the pair after a further print of these two with this scale error."""
         y = math.log1p(scale.value) - math.log(self.allowance_ratio * self.axis_ratio)
-        u2 = print_u_ratio(scale) ** 2 / (1.0 + scale.value) ** 2
+        u2 = print_u_ratio(scale.u, scale.dof) ** 2 / (1.0 + scale.value) ** 2
         of_m = self.u_machine_ratio**2 + self.covariance_ratio
         of_f = self.u_lot_ratio**2 + self.covariance_ratio
         whole = of_m + of_f + u2
@@ -98,10 +99,16 @@ class SplitPair:
         )
 
 
-def print_u_ratio(scale: Estimate) -> float:
+def print_u_ratio(u_ratio: float, dof: float) -> float:
     """Return the standard uncertainty of one print's scale error for the split.
 
     Few degrees of freedom widen it, so that its normal 95 % interval is as wide as Student's; piece-to-piece scatter is
     added, which one print cannot show.
     """
-    return math.hypot(scale.u * coverage_factor(scale.dof) / coverage_factor(math.inf), PIECE_U_RATIO)
+    return math.hypot(u_ratio * widening(dof), PIECE_U_RATIO)
+
+
+@lru_cache(maxsize=4096)  # a shop has a hundred thousand prints, of pieces with few numbers of readings
+def widening(dof: float) -> float:
+    """Return by how much a standard uncertainty of these degrees of freedom is widened for the normal distribution."""
+    return coverage_factor(dof) / coverage_factor(math.inf)

@@ -19,7 +19,7 @@ import numpy as np
 from core.filament.materials import FigureName, find_material
 from core.guidance.changes import in_force_when
 from core.guidance.known import known_of
-from core.guidance.splitpair import SplitPair, print_u_ratio
+from core.guidance.splitpair import SplitPair, print_u_ratio, widening
 from core.machine_geometry.drive import Drive, DriveKind
 from core.part_size.shop_links import (
     Contrast,
@@ -32,7 +32,6 @@ from core.part_size.shop_links import (
     next_print,
 )
 from core.part_size.shop_split import NO_LOT, Priors, Seen, ShopSplit, split_shop
-from core.quantity import Estimate, coverage_factor
 from core.records.rows import Event, Lot, Machine, SeriesPoint, SettingInForce
 
 SUBJECT = "shop_split"
@@ -131,7 +130,10 @@ def read_shop(
     """
     begun = newest_event(events, SPOILING)
     read = {axis: _usable(axis, machines, lots, fetch, begun) for axis in AXES}
-    axes = {axis: _axis_split(axis, rows, machines, lots, settings) for axis, rows in read.items() if rows.points}
+    drives = [known_of(machine, "m").drives for machine in machines]
+    axes = {
+        axis: _axis_split(axis, rows, machines, drives, lots, settings) for axis, rows in read.items() if rows.points
+    }
     contrasts = _contrasts(read["x"], read["y"], machines, settings)
     return Shop(tuple(machines), tuple(lots), axes, contrasts, tuple(settings))
 
@@ -176,7 +178,12 @@ def _usable(
 
 
 def _axis_split(
-    axis: str, rows: _Rows, machines: Sequence[Machine], lots: Sequence[Lot], settings: Sequence[SettingInForce]
+    axis: str,
+    rows: _Rows,
+    machines: Sequence[Machine],
+    drives: Sequence[Mapping[str, Drive]],
+    lots: Sequence[Lot],
+    settings: Sequence[SettingInForce],
 ) -> AxisSplit:
     machine_at = {row.id: index for index, row in enumerate(machines)}
     lot_at = {row.id: index for index, row in enumerate(lots)}
@@ -193,7 +200,7 @@ def _axis_split(
         u_ratio=np.array([_u_ratio(p, t) for p, t in zip(rows.points, rows.travel, strict=True)]),
     )
     prior = Priors(
-        machine_u_ratio=np.array([drive_of(machine, axis).tolerance_ratio for machine in machines]),
+        machine_u_ratio=np.array([drive.get(axis, USUAL_DRIVE[axis]).tolerance_ratio for drive in drives]),
         lot_ratio=np.array([math.log1p(-shrinks) for shrinks, _ in of_lots]),
         lot_u_ratio=np.array([u for _, u in of_lots]),
     )
@@ -216,19 +223,16 @@ def _by_machine(settings: Sequence[SettingInForce]) -> Settings:
 
 def _as_calculated(axis: str, point: SeriesPoint, travel: bool, own: Settings) -> float:
     """Return the scale error as it would be with calculated steps and parts drawn at size."""
-    settings = own.get(point.machine_id, ())
-    place = point.machine_id, point.lot_id
-    factor = in_force_at(settings, f"axis_scale_{axis}", place, point)
-    if not travel:
-        factor *= in_force_at(settings, f"shrink_allowance_{axis}", place, point)
+    factor, place = 1.0, (point.machine_id, point.lot_id)
+    if settings := own.get(point.machine_id):  # on most machines nothing was ever set
+        factor = in_force_at(settings, f"axis_scale_{axis}", place, point)
+        if not travel:
+            factor *= in_force_at(settings, f"shrink_allowance_{axis}", place, point)
     return (1.0 + point.value) / factor - 1.0
 
 
 def _u_ratio(point: SeriesPoint, travel: bool) -> float:
-    scale = Estimate("scale", point.value, point.u, point.dof, "1")
-    if not travel:
-        return print_u_ratio(scale)
-    return max(point.u * coverage_factor(point.dof) / coverage_factor(math.inf), 1e-6)
+    return max(point.u * widening(point.dof), 1e-6) if travel else print_u_ratio(point.u, point.dof)
 
 
 def in_force_at(
@@ -249,11 +253,6 @@ def in_force_at(
     own = [setting for setting in settings if setting.machine_id == machine_id]
     held = in_force_when(own, name, lot_id, None if point is None else point.kept_at)
     return 1.0 if held is None else held.new
-
-
-def drive_of(machine: Machine, axis: str) -> Drive:
-    """Return the drive of an axis; the usual one where none is on record."""
-    return known_of(machine, "m").drives.get(axis, USUAL_DRIVE[axis])
 
 
 def lot_prior(lot: Lot) -> tuple[float, float]:

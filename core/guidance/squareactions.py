@@ -8,7 +8,7 @@ from __future__ import annotations
 import math
 
 from core.machine_geometry.squareness import Plane, Squareness
-from core.quantity import Estimate, rounded_pair, value_text
+from core.quantity import Estimate, rounded_pair, size_text
 from core.records.rows import Motion
 from core.words import Words, tr
 
@@ -35,7 +35,7 @@ def frame_action(fit: Squareness, span_mm: float, motion: Motion) -> Words:
     """Say which side of the frame to push, which way, and by how much."""
     shift, g = fit.shift(span_mm), fit.angle.value
     values: dict[str, str | float] = {
-        "shift": value_text(Estimate("shift", abs(shift.value), shift.u, shift.dof, "mm")).removeprefix("+"),
+        "shift": size_text(Estimate("shift", abs(shift.value), shift.u, shift.dof, "mm")),
         "span": span_mm,
     }
     if fit.plane is not Plane.XY:

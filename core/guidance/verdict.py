@@ -9,7 +9,7 @@ from enum import StrEnum
 from typing import Any
 
 from core.part_size.features import FeatureKind, kind_words
-from core.words import SAID, Words, as_plain, tr
+from core.words import SAID, Words, as_plain, side_by_side, tr
 
 
 class Setting(StrEnum):
@@ -126,8 +126,5 @@ def without_templates(advice: Mapping[str, Any]) -> dict[str, Any]:
 
 def basis(kinds: tuple[FeatureKind, ...]) -> Words:
     """Name the features a finding rests on: `4 × comb tooth, 3 × comb notch`."""
-    counted = [tr("{count} × {kind}", count=n, kind=kind_words(kind)) for kind, n in Counter(kinds).items()]
-    words = counted[0]
-    for more in counted[1:]:
-        words = tr("{first}, {second}", first=words, second=more)
-    return words
+    counted = Counter(kinds).items()
+    return side_by_side((tr("{count} × {kind}", count=n, kind=kind_words(kind)) for kind, n in counted), ", ")

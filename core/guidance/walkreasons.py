@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from core.guidance.logentries import setting_name_words
 from core.guidance.names import parameter_words
 from core.guidance.walkwords import event_words
 from core.records.rows import Event, InUse, SettingInForce
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 
 def redo_words(event: Event, how: str) -> Words:
@@ -73,7 +74,7 @@ def fault_words(check: Event) -> Words:
 
 def set_since_words(setting: SettingInForce) -> Words:
     """Say that a setting was changed after the proof."""
-    return tr("{name} was set anew after it.", name=setting.name)
+    return tr("{name} was set anew after it.", name=setting_name_words(setting.name))
 
 
 def missed_words(trial: InUse) -> Words:
@@ -90,10 +91,7 @@ def done_before_words(title: Words) -> Words:
 
 def missing_words(names: Sequence[str]) -> Words:
     """Say which results are still missing."""
-    listed = tr("{name}", name=_estimate_words(names[0]))
-    for name in names[1:]:
-        listed = tr("{names}, {name}", names=listed, name=_estimate_words(name))
-    return tr("Not measured yet: {names}.", names=listed)
+    return tr("Not measured yet: {names}.", names=side_by_side(map(_estimate_words, names), ", "))
 
 
 def parts_words(axes: Sequence[str]) -> Words:

@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from enum import StrEnum
 
-from core.guidance.names import is_magnitude, parameter_words
+from core.guidance.names import estimate_text, parameter_words
 from core.guidance.walkplan import Enough
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate
 from core.words import Words, tr
 
 
@@ -44,8 +44,7 @@ def stop_sentences(estimates: Iterable[Estimate], limits: Mapping[str, Enough]) 
 
 
 def _words(stop: Stop, estimate: Estimate, enough: Enough) -> Words:
-    name, value = parameter_words(estimate.name), value_text(estimate)
-    value = value.removeprefix("+") if is_magnitude(estimate.name) else value
+    name, value = parameter_words(estimate.name), estimate_text(estimate)
     if enough.u is not None:
         limit = _shown(enough.u, estimate.unit)
         if stop is Stop.ENOUGH:

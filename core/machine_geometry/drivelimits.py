@@ -28,7 +28,7 @@ from core.machine_geometry.resolution import (
 from core.machine_geometry.turning import WINDING_SHARE, turning_limits
 from core.machine_geometry.wanted import DriveLimit, Wanted
 from core.measuring.reach import within_reach
-from core.quantity import value_text
+from core.quantity import size_text, value_text
 from core.records.rows import Motion
 from core.words import Words, tr
 
@@ -156,7 +156,7 @@ def _belt(drive: Drive, wanted: Wanted) -> Iterator[DriveLimit]:
         return
     if not width > 0:
         raise InputError("belt_width_mm", tr("The width of the belt is above 0 mm; measure it."))
-    tension = value_text(belt_tension(tone, span, _BELT_G_M * width)).removeprefix("+")
+    tension = size_text(belt_tension(tone, span, _BELT_G_M * width))
     says = tr("Its tension is {tension}; hold the belts of a pair against each other.", tension=tension)
     yield DriveLimit(tr("Belt"), says)
 

@@ -11,11 +11,12 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import UTC, datetime
 
 from core.measuring.tolerance import Conformity
 from core.records.rows import Trial, TrialState
 
+_ALWAYS = datetime(1970, 1, 1, tzinfo=UTC)
 CONFORMITY_KEY = "conformity"  # of the sentences of a kept check's verdict
 
 
@@ -34,6 +35,19 @@ def conformity_of(check: Trial) -> Conformity:
     return said[0] if said else Conformity.NOT_PROVED
 
 
+def doubt_begins(checks: Iterable[Trial]) -> datetime | None:
+    """Return a moment at or before which no result of an instrument is in doubt; None where none is at any time.
+
+    Args:
+        checks: kept checks of one instrument, in any order.
+    """
+    proved = [(conformity_of(check), _kept_at(check)) for check in checks]
+    bad = min((at for proof, at in proved if proof is Conformity.NOT_CONFORMING), default=None)
+    if bad is None:
+        return None
+    return max((at for proof, at in proved if proof is Conformity.CONFORMING and at <= bad), default=_ALWAYS)
+
+
 def in_doubt(checks: Iterable[Trial], trials: Iterable[Trial]) -> tuple[Doubtful, ...]:
     """Return the results in doubt, in the order given.
 
@@ -41,34 +55,49 @@ def in_doubt(checks: Iterable[Trial], trials: Iterable[Trial]) -> tuple[Doubtful
         checks: kept checks of instruments, in any order; open and withdrawn ones count for nothing.
         trials: kept trials, in any order; of each, only the checks of its own instrument count.
     """
-    by_instrument: dict[int, list[Trial]] = {}
-    for check in checks:
-        if check.state is TrialState.KEPT and check.instrument_id is not None:
-            by_instrument.setdefault(check.instrument_id, []).append(check)
-    for known in by_instrument.values():
-        known.sort(key=_kept_at)
+    kept = [check for check in checks if check.state is TrialState.KEPT]
+    numbers = {check.id for check in kept}
+    by_instrument: dict[int | None, list[Trial]] = {}
+    for check in sorted(kept, key=_kept_at):
+        by_instrument.setdefault(check.instrument_id, []).append(check)
+    by_instrument.pop(None, None)
+    bad = {number: _bad_times(known) for number, known in by_instrument.items()}
     found = []
     for trial in trials:
-        known = by_instrument.get(-1 if trial.instrument_id is None else trial.instrument_id, [])
-        if trial.state is TrialState.KEPT and trial.id not in {check.id for check in known}:
-            doubt = _doubt(trial, known)
+        if trial.state is TrialState.KEPT and trial.id not in numbers:
+            doubt = _doubt(trial, bad.get(trial.instrument_id, ()))
             found += [doubt] if doubt else []
     return tuple(found)
 
 
-def _doubt(trial: Trial, checks: Sequence[Trial]) -> Doubtful | None:
-    """Look for a bad check whose good neighbours leave a time in which the trial was read; checks by time."""
+@dataclass(frozen=True, slots=True)
+class _BadTime:
+    """A bad check, and the good ones about it; None for none."""
+
+    check_id: int
+    since: datetime | None
+    until: datetime | None
+
+
+def _bad_times(checks: Sequence[Trial]) -> list[_BadTime]:
+    """Return each bad check of one instrument with its good neighbours; checks by time."""
+    proved = [(check.id, _kept_at(check), conformity_of(check)) for check in checks]
+    good = [at for _, at, proof in proved if proof is Conformity.CONFORMING]
+    found = []
+    for number, bad, proof in proved:
+        if proof is Conformity.NOT_CONFORMING and number is not None:
+            before, after = [at for at in good if at <= bad], [at for at in good if at > bad]
+            found.append(_BadTime(number, max(before, default=None), min(after, default=None)))
+    return found
+
+
+def _doubt(trial: Trial, bad_times: Sequence[_BadTime]) -> Doubtful | None:
+    """Look for a bad check whose good neighbours leave a time in which the trial was read."""
     last = _kept_at(trial)
     first = min(trial.started_at or last, last)
-    good = [_kept_at(check) for check in checks if conformity_of(check) is Conformity.CONFORMING]
-    for check in checks:
-        if conformity_of(check) is not Conformity.NOT_CONFORMING or check.id is None:
-            continue
-        bad = _kept_at(check)
-        since = max((at for at in good if at <= bad), default=None)
-        until = min((at for at in good if at > bad), default=None)
-        if (since is None or last > since) and (until is None or first < until):
-            return Doubtful(trial, check.id, since)
+    for bad in bad_times:
+        if (bad.since is None or last > bad.since) and (bad.until is None or first < bad.until):
+            return Doubtful(trial, bad.check_id, bad.since)
     return None
 
 

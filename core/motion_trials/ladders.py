@@ -20,7 +20,8 @@ from core.measuring.reach import refuse_unlike
 from core.measuring.scores import HIGHEST_SCORE, LOWEST_SCORE
 from core.words import tr
 
-Steps = Sequence[float]  # in the unit of their ladder
+Step = float  # in the unit of its ladder
+Steps = Sequence[Step]
 Bound = float  # likewise
 
 

@@ -6,7 +6,8 @@ x removes the directions that it sees; c is told as soon as none that changes c 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+import math
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
@@ -15,7 +16,8 @@ from numpy.typing import NDArray
 
 from core.measuring.finite import finite_in
 from core.part_size.features import FEATURES, FeatureKind, Terms, axis_problem, design_terms, kind_words
-from core.words import Words, tr
+from core.part_size.scatter import FEWEST_SPARE, ScatteredFit
+from core.words import Words, side_by_side, tr
 
 Floats = NDArray[np.float64]
 
@@ -57,13 +59,45 @@ class Missing:
     readings: tuple[Candidate, ...] = ()
 
 
+def missing_parameters(
+    terms: Terms,
+    scattered: ScatteredFit,
+    kinds: Sequence[FeatureKind],
+    axes: Sequence[str],
+    nominal_mm: Floats,
+    line_refused: bool,
+) -> tuple[Missing, ...]:
+    """Return the parameters that a fit does not give, or gives without an uncertainty, with what each needs.
+
+    Args:
+        terms: the parameters of the fit.
+        scattered: the fit.
+        kinds: (m,) of each feature.
+        axes: (m,) of each feature.
+        nominal_mm: (m,) of each feature.
+        line_refused: no straight line describes the readings; no scale is given then.
+    """
+    found = []
+    for name in terms.names:
+        c = terms.coefficients(name)
+        if not scattered.fit.determines(c):
+            readings = telling_readings(terms, scattered.fit.null_space, c, list(kinds), list(axes), nominal_mm)
+            needs = tr("measure {readings}", readings=reading_list(readings)) if readings else tr("measure more kinds")
+            found.append(Missing(name, needs, readings))
+        elif math.isnan(scattered.variance_mm2):
+            spare = FEWEST_SPARE - scattered.fit.dof
+            more = tr("one more feature") if spare == 1 else tr("{count} more features", count=spare)
+            needs = tr("measure {more} to see how they scatter, or check the instrument's repeatability", more=more)
+            found.append(Missing(name, needs))
+        elif line_refused and name.startswith("scale_"):
+            needs = tr("find what bends first: a lifted corner, a bent part, a misread length; no straight line fits")
+            found.append(Missing(name, needs))
+    return tuple(found)
+
+
 def reading_list(readings: Iterable[Candidate]) -> Words:
     """Say which readings to take, each kind and axis once."""
-    words = [reading.words() for reading in {(r.kind, r.axis): r for r in readings}.values()]
-    listed = words[0]
-    for more in words[1:]:
-        listed = tr("{first}, {second}", first=listed, second=more)
-    return listed
+    return side_by_side((reading.words() for reading in {(r.kind, r.axis): r for r in readings}.values()), ", ")
 
 
 @finite_in("null_space", "combination", "lengths_mm")

@@ -135,8 +135,9 @@ def _print(split: ShopSplit, covariance: Floats, cell: tuple[int, int], effect: 
 
 def _covariance(split: ShopSplit) -> Floats:
     root = np.vstack([split.machine_root, split.lot_root])
-    own = np.concatenate([split.machine_own, split.lot_own])
-    return np.asarray(root @ root.T + np.diag(own))
+    covariance = np.asarray(root @ root.T)
+    covariance[np.diag_indices_from(covariance)] += np.concatenate([split.machine_own, split.lot_own])
+    return covariance
 
 
 def disagreeing(split: ShopSplit, level: float = LEVEL) -> NDArray[np.bool_]:

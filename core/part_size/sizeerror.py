@@ -21,7 +21,6 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.errors import InputError
 from core.measuring.choices import one_of
 from core.measuring.gum import combine, effective_dofs
 from core.measuring.linefit import LinearFit
@@ -37,9 +36,9 @@ from core.part_size.features import (
     travel_centres,
 )
 from core.part_size.lengths import LayerPlan, PartTemperature, check_lengths, fixed_effects
-from core.part_size.missing import Missing, reading_list, telling_readings
+from core.part_size.missing import Missing, missing_parameters
+from core.part_size.onrecord import check_instrument, record_checks, sd_of_hand
 from core.part_size.scatter import (
-    FEWEST_SPARE,
     FINEST_GUESS_MM,
     ScatteredFit,
     feature_means,
@@ -48,7 +47,6 @@ from core.part_size.scatter import (
 )
 from core.quantity import LEVEL, Estimate, coverage_factor
 from core.records.rows import Instrument
-from core.words import tr
 
 METHOD = "sizeerror 1"
 
@@ -211,7 +209,7 @@ def fit_size_error(
 
     Reference: JCGM 100:2008 5.1 and G.4 for the uncertainties; see the module for the model.
     """
-    _check_instrument(instrument)
+    check_instrument(instrument)
     lengths = check_lengths(nominal_mm, measured_mm, kind, axis, feature, part_temperature, layers)
     means = feature_means(lengths.error_mm, lengths.labels)
     kinds, axes = [lengths.kinds[i] for i in means.first], [lengths.axes[i] for i in means.first]
@@ -219,7 +217,7 @@ def fit_size_error(
     names, centres = parameter_names(kinds, axes), travel_centres(kinds, axes, wanted)
     terms = design_terms(names, kinds, axes, wanted, centres)
     resolution = (instrument.resolution_mm if instrument else 0.0) or guess_resolution_mm(lengths.measured_mm)
-    scattered = fit_with_scatter(terms.design, means, max(resolution, FINEST_GUESS_MM), _sd_hand(instrument))
+    scattered = fit_with_scatter(terms.design, means, max(resolution, FINEST_GUESS_MM), sd_of_hand(instrument))
     diagnostics, refused, flagged = run_checks(terms, means, scattered, kinds, axes, wanted, lengths.error_mm)
     return SizeError(
         terms=terms,
@@ -229,37 +227,13 @@ def fit_size_error(
         error_mm=means.error_mm,
         scattered=scattered,
         fixed_mm=fixed_effects(kinds, wanted, instrument, part_temperature),
-        not_estimable=_missing(terms, scattered, (kinds, axes, wanted), refused),
-        diagnostics=(*diagnostics, *_record_checks(instrument, part_temperature, kinds)),
+        not_estimable=missing_parameters(terms, scattered, kinds, axes, wanted, refused),
+        diagnostics=(*diagnostics, *record_checks(instrument, part_temperature, kinds)),
         flagged=flagged,
         reading_error_mm=lengths.error_mm,
         residual_mm=lengths.error_mm - (terms.design @ scattered.fit.coef)[means.group],
         line_refused=refused,
     )
-
-
-def _check_instrument(instrument: Instrument | None) -> None:
-    if instrument is None:
-        return
-    numbers = (
-        instrument.resolution_mm,
-        instrument.u_outside_zero_mm,
-        instrument.u_inside_zero_mm,
-        instrument.u_scale_ratio,
-        instrument.sd_hand_mm or 0.0,
-        instrument.sd_hand_dof or 0,
-    )
-    if not all(0 <= number < math.inf for number in numbers):
-        raise InputError(
-            "instrument",
-            tr("{name}: an uncertainty is below zero or not a number; mend its record.", name=instrument.name),
-        )
-
-
-def _sd_hand(instrument: Instrument | None) -> tuple[float, int] | None:
-    if instrument is None or not instrument.sd_hand_mm or not instrument.sd_hand_dof:
-        return None
-    return instrument.sd_hand_mm, instrument.sd_hand_dof
 
 
 def reported(terms: Terms, fit: LinearFit) -> list[tuple[str, Floats]]:
@@ -275,61 +249,6 @@ def reported(terms: Terms, fit: LinearFit) -> list[tuple[str, Floats]]:
             c = terms.combination(wall_outset=of_w, **{motion: of_B})
             if c is not None and fit.determines(c):
                 found.append((f"{name}_{axis}", c))
-    return found
-
-
-def _missing(
-    terms: Terms,
-    scattered: ScatteredFit,
-    read: tuple[list[FeatureKind], list[str], Floats],
-    line_refused: bool,
-) -> tuple[Missing, ...]:
-    found = []
-    for name in terms.names:
-        c = terms.coefficients(name)
-        if not scattered.fit.determines(c):
-            readings = telling_readings(terms, scattered.fit.null_space, c, *read)
-            needs = tr("measure {readings}", readings=reading_list(readings)) if readings else tr("measure more kinds")
-            found.append(Missing(name, needs, readings))
-        elif math.isnan(scattered.variance_mm2):
-            spare = FEWEST_SPARE - scattered.fit.dof
-            more = tr("one more feature") if spare == 1 else tr("{count} more features", count=spare)
-            needs = tr("measure {more} to see how they scatter, or check the instrument's repeatability", more=more)
-            found.append(Missing(name, needs))
-        elif line_refused and name.startswith("scale_"):
-            needs = tr("find what bends first: a lifted corner, a bent part, a misread length; no straight line fits")
-            found.append(Missing(name, needs))
-    return tuple(found)
-
-
-def _record_checks(
-    instrument: Instrument | None, part_temperature: PartTemperature | None, kinds: list[FeatureKind]
-) -> list[Diagnostic]:
-    """Say which records behind the uncertainty are missing."""
-    found = []
-    if instrument is None:
-        found.append(
-            Diagnostic(
-                "instrument",
-                math.nan,
-                math.nan,
-                False,
-                tr("No instrument is on record for these readings: its zero and scale are not in the uncertainties."),
-            )
-        )
-    if part_temperature is None and any(k is not FeatureKind.TRAVEL for k in kinds):
-        found.append(
-            Diagnostic(
-                "temperature",
-                math.nan,
-                math.nan,
-                False,
-                tr(
-                    "The part's temperature is not recorded: 10 K above 20 °C make 100 mm of plastic about 0.07 mm "
-                    "longer."
-                ),
-            )
-        )
     return found
 
 

@@ -14,8 +14,8 @@ import re
 import shutil
 import sqlite3
 import time
-from collections.abc import Callable
-from contextlib import closing
+from collections.abc import Callable, Iterator
+from contextlib import closing, contextmanager
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -28,22 +28,58 @@ from core.words import tr
 KEPT_DAYS = 10  # of the daily copies; of older ones the last of each week
 PATIENCE_S = 5.0  # with another seat that writes while its file is to be replaced
 PAGES_AT_ONCE = 2048
+_LOOK_EVERY = 20_000  # instructions of SQLite, some milliseconds
+_INSTRUCTIONS_A_PAGE = 230  # of a check; of a shop with ten readings a trial
 _MOMENT = "%Y%m%dT%H%M%S%fZ"
 _NAME = re.compile(r"(.*)-(\d{8}T\d{12}Z)-(\w+)\.[^.-]*")
 _UNFINISHED = ".part"
 _TABLES = ("machine", "lot", "instrument", "trial", "result", "setting", "event", "attachment")
 _LATER = {"setting": "0002", "event": "0003", "attachment": "0003"}  # tables that the first version had not
-_NEWEST = (
+_NEWEST = (  # indexes alone tell which ones may be it: the readings of a large shop stay unread
     "SELECT trial.id, trial.subject, machine.name, coalesce(trial.kept_at, trial.started_at) FROM trial "
-    "LEFT JOIN machine ON machine.id = trial.machine_id ORDER BY coalesce(trial.kept_at, trial.started_at) DESC, "
-    "trial.id DESC LIMIT 1"
+    "LEFT JOIN machine ON machine.id = trial.machine_id WHERE trial.id IN "
+    "(SELECT id FROM trial WHERE kept_at IS NOT NULL ORDER BY kept_at DESC, id DESC LIMIT 1) "
+    "OR trial.id IN (SELECT id FROM trial WHERE open_as IS NOT NULL) "
+    "ORDER BY coalesce(trial.kept_at, trial.started_at) DESC, trial.id DESC LIMIT 1"
 )
 
 Step = Callable[[float], None]  # is told the part done; raises to stop the work
+Run = Callable[[str], list[tuple[object, ...]]]  # answers a statement with its rows
 
 
 def no_step(_done_ratio: float) -> None:
     """Tell nobody."""
+
+
+def share_of(step: Step, begin_ratio: float, end_ratio: float) -> Step:
+    """Return the step of a part of the work, from this share of the whole to that."""
+    return lambda part: step(begin_ratio + (end_ratio - begin_ratio) * part)
+
+
+@contextmanager
+def interruptible(connection: sqlite3.Connection, step: Step, instructions: int) -> Iterator[None]:
+    """Ask the step between the instructions of SQLite too: one statement may read or change all of a large shop.
+
+    Args:
+        connection: that of the statements.
+        step: told the part done; where it raises, the statement is left.
+        instructions: about how many there are.
+    """
+    done, left = 0, False
+
+    def look() -> None:
+        nonlocal done, left
+        done, left = done + _LOOK_EVERY, True
+        step(min(done / max(instructions, 1), 1.0))  # where it raises, SQLite leaves the statement and says only that
+        left = False
+
+    connection.set_progress_handler(look, _LOOK_EVERY)
+    try:
+        yield
+    finally:
+        connection.set_progress_handler(None, 0)
+        if left:
+            step(1.0)  # raises anew, now past SQLite
 
 
 def folder_of(path: Path) -> Path:
@@ -110,12 +146,16 @@ def _address(path: Path) -> str:
     return sqlite_address(path, "ro" if in_use else "ro&immutable=1")
 
 
-def check_pages(path: Path, shown: str) -> None:
+def check_pages(path: Path, shown: str, step: Step = no_step) -> None:
     """Raise StoreError if the pages of a file that nobody writes to do not hang together."""
     with closing(sqlite3.connect(_address(path), uri=True)) as connection:
         (page_bytes,) = connection.execute("PRAGMA page_size").fetchone()
-        # SQLite would fill up a last page cut short with zeros.
-        if path.stat().st_size % page_bytes or connection.execute("PRAGMA quick_check(1)").fetchone() != ("ok",):
+        pages, cut = divmod(path.stat().st_size, page_bytes)
+        if cut:  # SQLite would fill up a last page cut short with zeros
+            raise damaged(shown)
+        with interruptible(connection, step, pages * _INSTRUCTIONS_A_PAGE):
+            found = connection.execute("PRAGMA quick_check(1)").fetchone()
+        if found != ("ok",):
             raise damaged(shown)
 
 
@@ -170,7 +210,7 @@ def superfluous(daily: tuple[Backup, ...]) -> tuple[Backup, ...]:
     return tuple(backup for backup in older if backup not in last_of_week.values())
 
 
-def contents_of(path: Path) -> Contents:
+def contents_of(path: Path, step: Step = no_step) -> Contents:
     """Look into a copy without changing a byte of it.
 
     Raises:
@@ -188,28 +228,33 @@ def contents_of(path: Path) -> Contents:
                         where=shown,
                     )
                 )
-            check_pages(path, shown)
+            check_pages(path, shown, step)
             return contents(lambda statement: connection.execute(statement).fetchall())
     except sqlite3.Error as error:
         raise store_error(error, shown) from error
 
 
-def contents(run: Callable[[str], list[tuple[object, ...]]]) -> Contents:
+def contents(run: Run) -> Contents:
     """Return what a database holds, whatever its version; `run` answers a statement with its rows."""
     ((tables,),) = run("SELECT version_num FROM alembic_version")
     rows = {table: _count(run, table) for table in _TABLES if str(tables) >= _LATER.get(table, "")}
+    return Contents(str(tables), rows, newest_trial(run))
+
+
+def newest_trial(run: Run) -> tuple[int, str, str, datetime] | None:
+    """Return number, subject, machine and moment of the newest trial; None where there is none."""
     newest = run(_NEWEST)
     if not newest:
-        return Contents(str(tables), rows, None)
+        return None
     number, subject, machine, at = newest[0]
     moment = datetime.fromisoformat(at) if isinstance(at, str) else at
     assert isinstance(number, int)
     assert isinstance(moment, datetime)
     at_utc = moment.astimezone(UTC) if moment.tzinfo else moment.replace(tzinfo=UTC)
-    return Contents(str(tables), rows, (number, str(subject), str(machine or ""), at_utc))
+    return number, str(subject), str(machine or ""), at_utc
 
 
-def _count(run: Callable[[str], list[tuple[object, ...]]], table: str) -> int:
+def _count(run: Run, table: str) -> int:
     ((count,),) = run(f"SELECT count(*) FROM {table}")
     assert isinstance(count, int)
     return count

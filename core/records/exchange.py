@@ -13,7 +13,7 @@ import json
 import os
 import shutil
 import sys
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import chain
 from pathlib import Path
@@ -29,14 +29,25 @@ from core.records.columns import json_from_value, value_from_json
 from core.records.faults import store_error
 from core.records.log import DEMO_MARK, newest_value
 from core.records.outside import content_of
-from core.records.transfer import TABLES, Row, columns_of, count_rows, read_rows
+from core.records.transfer import ROWS_AT_ONCE, TABLES, Row, columns_of, count_rows, read_rows
 from core.records.upgrade import KNOWN
 from core.words import tr
 
 ABOUT = "about.csv"
 PROGRAM = "slipgauge"
 LARGEST_MB = 300  # of one file: a shop with years of readings and photos; read whole it takes some ten times as much
+RowCheck = Callable[[str, Row], Sequence[str]]  # what is wrong with a row of a table, a sentence each
 _ENCODING = "utf-8-sig"  # spreadsheets take the mark as the sign of UTF-8
+
+
+def no_faults(_table: str, _row: Row) -> Sequence[str]:
+    """Find nothing wrong with a row whose columns have taken it."""
+    return ()
+
+
+def within(step: Step, low: float, high: float) -> Step:
+    """Return what tells `step` the parts of a work that is itself a part of another, from `low` to `high`."""
+    return lambda part: step(low + (high - low) * part)
 
 
 @dataclass(slots=True)
@@ -45,6 +56,16 @@ class Parsed:
 
     rows: dict[str, list[tuple[str, Row]]] = field(default_factory=dict)
     faults: list[tuple[str, str]] = field(default_factory=list)
+
+    def check(self, check: RowCheck, step: Step = no_step) -> None:
+        """Add what a check finds wrong with the rows."""
+        whole, done = max(sum(map(len, self.rows.values())), 1), 0
+        for table, rows in self.rows.items():
+            for place, row in rows:
+                if done % ROWS_AT_ONCE == 0:
+                    step(done / whole)
+                self.faults += [(place, says) for says in check(table, row)]
+                done += 1
 
 
 def write_csv(session: Session, folder: Path, step: Step = no_step) -> None:
@@ -132,16 +153,16 @@ def _tables(session: Session, step: Step) -> Iterator[tuple[Table, Iterator[Row]
         yield table, rows_of(table)
 
 
-def read_export(path: Path) -> Parsed:
-    """Read a folder of CSV tables, any file in it, or a JSON file.
+def read_export(path: Path, step: Step = no_step) -> Parsed:
+    """Read a folder of CSV tables, any file in it, or a JSON file; `step` is told the part done.
 
     Raises:
         InputError: field `file`: it is none of these, or of another version.
     """
     try:
         if path.suffix.lower() == ".json":
-            return _read_json(path)
-        return _read_csv(path if path.is_dir() else path.parent)
+            return _read_json(path, step)
+        return _read_csv(path if path.is_dir() else path.parent, step)
     except OSError as error:
         raise InputError("file", tr("{file} cannot be read; check that you may open it.", file=path)) from error
     except UnicodeDecodeError as error:
@@ -149,17 +170,17 @@ def read_export(path: Path) -> Parsed:
         raise InputError("file", sentence) from error
 
 
-def _read_csv(folder: Path) -> Parsed:
+def _read_csv(folder: Path, step: Step) -> Parsed:
     if not (folder / ABOUT).is_file():
         raise _no_export(folder)
     about = [cells for _, cells in _lines(folder / ABOUT)]
     _check_version(folder, dict(zip(*about[:2], strict=False)) if len(about) > 1 else {})
     parsed = Parsed()
-    for table in TABLES:
+    for number, table in enumerate(TABLES):
         parsed.rows[table.name] = []
         file = folder / f"{table.name}.csv"
         if file.is_file():
-            _read_table(parsed, table, file)
+            _read_table(parsed, table, file, within(step, number / len(TABLES), (number + 1) / len(TABLES)))
         else:
             parsed.faults.append((file.name, tr("The file is missing; export anew.")))
     return parsed
@@ -185,7 +206,7 @@ def _lines(path: Path) -> Iterator[tuple[int, list[str]]]:
         csv.field_size_limit(before)
 
 
-def _read_table(parsed: Parsed, table: Table, file: Path) -> None:
+def _read_table(parsed: Parsed, table: Table, file: Path, step: Step) -> None:
     lines = _lines(file)
     _, header = next(lines, (1, []))
     if sorted(header) != sorted(table.columns.keys()):
@@ -194,7 +215,9 @@ def _read_table(parsed: Parsed, table: Table, file: Path) -> None:
             (tr("{file}, line {number}", file=file.name, number=1), tr("The columns must be: {names}.", names=names))
         )
         return
-    for number, cells in lines:
+    for count, (number, cells) in enumerate(lines):
+        if count % ROWS_AT_ONCE == 0:
+            step(0.0)  # how many lines are to come nobody knows
         place = tr("{file}, line {number}", file=file.name, number=number)
         if len(cells) != len(header):
             sentence = tr(
@@ -217,7 +240,7 @@ def _read_row(parsed: Parsed, table: Table, place: str, found: Mapping[str, Any]
         parsed.rows[table.name].append((place, row))
 
 
-def _read_json(path: Path) -> Parsed:
+def _read_json(path: Path, step: Step) -> Parsed:
     try:
         found = value_from_json(content_of(path, LARGEST_MB).decode("utf-8"))
     except json.JSONDecodeError as error:
@@ -231,13 +254,15 @@ def _read_json(path: Path) -> Parsed:
         raise _no_export(path)
     _check_version(path, found)
     parsed = Parsed()
-    for table in TABLES:
+    for at, table in enumerate(TABLES):
         parsed.rows[table.name] = []
         records = found["rows"].get(table.name)
         if not isinstance(records, list):
             parsed.faults.append((table.name, tr("The table is missing; export anew.")))
             continue
         for number, record in enumerate(records, start=1):
+            if number % ROWS_AT_ONCE == 1:
+                step((at + number / len(records)) / len(TABLES))
             place = tr("{table}, record {number}", table=table.name, number=number)
             if isinstance(record, dict) and record.keys() == set(table.columns.keys()):
                 _read_row(parsed, table, place, record, value_from_plain)

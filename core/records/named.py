@@ -33,8 +33,9 @@ def checked(named: Named) -> Named:
 
 def read_all(session: Session, kind: type[Named]) -> tuple[Named, ...]:
     """Return all of a kind by name."""
-    rows = session.scalars(select(_TABLES[kind])).all()
-    found = [kind(**{field.name: getattr(row, field.name) for field in fields(kind)}) for row in rows]
+    table = _TABLES[kind]
+    columns = [getattr(table, field.name) for field in fields(kind)]  # plain: objects of a thousand rows take longer
+    found = [kind(*row) for row in session.execute(select(*columns))]
     return tuple(sorted(found, key=lambda row: row.name.casefold()))
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Iterator
+from operator import attrgetter
 from typing import Any
 
 from sqlalchemy import ColumnElement, Text, cast, func, or_, select, type_coerce
@@ -25,6 +26,8 @@ _COLUMNS: tuple[ColumnElement[Any] | InstrumentedAttribute[Any], ...] = (
     TrialRow.gives,
     cast(TrialRow.verdict, Text),  # of many trials: taken apart only where it may say what is looked for
 )
+# As a text put together the state has no index: the numbers are looked up, not all that is kept walked through.
+_IS_KEPT = type_coerce(TrialRow.state, Text).concat("") == str(TrialState.KEPT)
 _CHECK = "instrument"  # the subject of the trials that prove one
 _UNDECIDED = "undecided"  # the setting that an advice names where it cannot tell yet
 
@@ -61,19 +64,19 @@ def read_checks(session: Session, limit: int) -> tuple[Trial, ...]:
 
 def _read(session: Session, column: InstrumentedAttribute[Any], numbers: Collection[int]) -> list[InUse]:
     """Return the kept trials with these numbers in a column, by serial number."""
-    found: dict[int, InUse] = {}
+    found: list[Any] = []
     for some in _portions(numbers):
-        statement = select(*_COLUMNS).where(column.in_(some), TrialRow.state == TrialState.KEPT)
-        for row in session.execute(statement):
-            trial = InUse(*row[:-1])
-            found[row.id] = trial._replace(gives=frozenset(row.gives.splitlines()), undecided=_would_tell(row[-1]))
+        found += session.execute(select(*_COLUMNS).where(column.in_(some), _IS_KEPT))
     used: dict[int, list[int]] = {}
-    for some in _portions(found):
+    for some in _portions([row[0] for row in found]):
         links = select(UsedRow.trial_id, UsedRow.used_id).where(UsedRow.trial_id.in_(some)).order_by(UsedRow.id)
         for trial_id, used_id in session.execute(links):
             used.setdefault(trial_id, []).append(used_id)
-    whole = [trial._replace(used=tuple(used.get(key, ()))) for key, trial in found.items()]
-    return sorted(whole, key=lambda trial: trial.serial)
+    names = {gives: frozenset(gives.splitlines()) for gives in {row[-2] for row in found}}  # a shop has few kinds
+    trials = [
+        InUse._make((*row[:-2], names[row[-2]], tuple(used.get(row[0], ())), _would_tell(row[-1]))) for row in found
+    ]
+    return sorted(trials, key=attrgetter("serial"))
 
 
 def _would_tell(verdict_json: str) -> str:

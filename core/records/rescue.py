@@ -8,6 +8,7 @@ from pathlib import Path
 
 from core.errors import StoreError
 from core.records import backup
+from core.records.backup import Step, no_step
 from core.records.engine import place_of
 from core.records.faults import store_error
 from core.records.rows import Backup
@@ -22,10 +23,10 @@ def copies_of(where: str | Path) -> tuple[Backup, ...]:
     return ()
 
 
-def rescue(where: str | Path, file: str) -> Path:
+def rescue(where: str | Path, file: str, step: Step = no_step) -> Path:
     """Put a copy in the place of a file and return where the file itself lies now.
 
-    The copy is checked and brought up to date first, so that a bad one changes nothing.
+    The copy is checked and brought up to date first, so that a bad one changes nothing; until then `step` may stop it.
 
     Raises:
         StoreError: the copy is damaged, or the disk refuses; the file is where it was then.
@@ -36,7 +37,7 @@ def rescue(where: str | Path, file: str) -> Path:
     try:
         with tempfile.TemporaryDirectory(dir=backup.folder_of(path)) as folder:
             ready = Path(folder) / "ready.sqlite"
-            get_ready(Path(file), ready)
+            get_ready(Path(file), ready, step)
             aside = backup.set_aside(path)
             for log in ("-wal", "-shm"):  # SQLite would take them for those of the copy
                 path.with_name(path.name + log).unlink(missing_ok=True)

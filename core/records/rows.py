@@ -103,7 +103,7 @@ class Trial:
     Attributes:
         subject: the name of the core module, for example `sizeerror`.
         readings: named lists of equal length, exactly as entered and in core units (`raw`, `measured_mm`, ...).
-        conditions: what held while reading (`tolerance`, `part_temperature_c`, `piece`, ...), plain JSON values.
+        conditions: what was kept with them (`tolerance`, `part_temperature_c`, `piece`, ...), plain JSON values.
         estimates: the results; empty while the trial is open.
         verdict: the advice as plain JSON objects, as shown when the trial was kept.
         used: ids of the kept trials whose results this one relied on.

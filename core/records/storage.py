@@ -22,7 +22,7 @@ from core.records import backup
 from core.records.backup import Step, no_step
 from core.records.demoshop import refuse_demo
 from core.records.engine import Database, place_of
-from core.records.exchange import read_export, write_csv, write_json
+from core.records.exchange import RowCheck, no_faults, read_export, within, write_csv, write_json
 from core.records.faults import store_error
 from core.records.merge import import_parsed
 from core.records.place import default_database_path, file_place, prepare
@@ -34,6 +34,7 @@ from core.words import tr
 
 FAULTS_SHOWN = 20
 _NO_NAME = re.compile(r"[^\w.-]+")  # letters that a file here may not have
+_INSTRUCTIONS_A_PAGE = 400  # of SQLite, in a whole check; of a shop with ten readings a trial
 _SLACK = timedelta(minutes=2)  # between the clocks of two seats
 
 
@@ -67,7 +68,7 @@ class Storage:
     def contents(self) -> Contents:
         """Return what it holds."""
         with self._database.transaction() as session:
-            return backup.contents(lambda statement: [tuple(row) for row in session.execute(text(statement))])
+            return backup.contents(_running(session))
 
     def warnings(self) -> tuple[str, ...]:
         """Return sentences on what endangers the records though all works: a network drive, a clock set back."""
@@ -82,7 +83,8 @@ class Storage:
                     kind=kind,
                 )
             )
-        newest = self.contents().newest
+        with self._database.transaction() as session:
+            newest = backup.newest_trial(_running(session))
         if newest and newest[3] > datetime.now(UTC) + _SLACK:
             said.append(
                 tr(
@@ -119,9 +121,9 @@ class Storage:
             return None
         return backup.back_up_daily(self._home(), lambda: self.back_up(step, BackupKind.DAILY), self._name())
 
-    def preview(self, file: str) -> Contents:
+    def preview(self, file: str, step: Step = no_step) -> Contents:
         """Return what a copy holds, without touching it."""
-        return backup.contents_of(Path(file))
+        return backup.contents_of(Path(file), step)
 
     def restore(self, file: str, step: Step = no_step) -> Backup:
         """Put a copy in the place of what the database holds now, of which a copy is made first.
@@ -134,9 +136,9 @@ class Storage:
         backup.contents_of(Path(file))
         with tempfile.TemporaryDirectory(dir=self._folder_made()) as folder:
             ready = Path(folder) / "ready.sqlite"
-            get_ready(Path(file), ready)
-            before = self.back_up(no_step, BackupKind.RESTORE)
-            self._put_back(ready, step)
+            get_ready(Path(file), ready, backup.share_of(step, 0.0, 0.6))
+            before = self.back_up(backup.share_of(step, 0.6, 0.8), BackupKind.RESTORE)
+            self._put_back(ready, backup.share_of(step, 0.8, 1.0))
         return before
 
     def _folder_made(self) -> Path:
@@ -165,12 +167,12 @@ class Storage:
     def check(self, step: Step = no_step) -> tuple[str, ...]:
         """Read everything and return what is wrong; nothing where all is well."""
         with self._database.transaction(snapshot=True) as session:
-            faults = [] if self._database.on_server else _file_faults(session)
-            whole, done = max(sum(count_rows(session).values()), 1), 0
+            faults = [] if self._database.on_server else _file_faults(session, backup.share_of(step, 0.0, 0.2))
+            whole, done, read = max(sum(count_rows(session).values()), 1), 0, backup.share_of(step, 0.2, 1.0)
             for table in TABLES:
                 for rows in read_rows(session, table):
                     done += len(rows)
-                    step(done / whole)
+                    read(done / whole)
         return tuple(faults)
 
     # Export and import
@@ -188,16 +190,22 @@ class Storage:
             write(session)
         return self.contents()
 
-    def import_from(self, path: str, step: Step = no_step) -> ImportReport:
+    def import_from(self, path: str, step: Step = no_step, check: RowCheck = no_faults) -> ImportReport:
         """Add what an export holds; where one of its lines is at fault, nothing.
+
+        Args:
+            path: of the export.
+            step: told the part done.
+            check: says what is wrong with a row of a table, beyond what its columns refuse.
 
         Raises:
             InputError: field `file`: it is no export, of another version, or of the demo shop.
         """
-        parsed = read_export(Path(path))
+        parsed = read_export(Path(path), within(step, 0.0, 0.5))
+        parsed.check(check, within(step, 0.5, 0.7))
         with self._database.transaction(write=True) as session:
             refuse_demo(session, parsed, path)
-            return import_parsed(session, parsed, step)
+            return import_parsed(session, parsed, within(step, 0.7, 1.0))
 
     # Moving
 
@@ -242,8 +250,16 @@ class Storage:
         return _NO_NAME.sub("_", f"{url.database}-{url.host or 'local'}-{url.port or 'usual'}")
 
 
-def _file_faults(session: Session) -> list[str]:
-    found = session.execute(text(f"PRAGMA integrity_check({FAULTS_SHOWN})")).scalars().all()
+def _running(session: Session) -> backup.Run:
+    return lambda statement: [tuple(row) for row in session.execute(text(statement))]
+
+
+def _file_faults(session: Session, step: Step) -> list[str]:
+    own = session.connection().connection.driver_connection
+    assert isinstance(own, sqlite3.Connection)
+    whole = _INSTRUCTIONS_A_PAGE * session.execute(text("PRAGMA page_count")).scalar_one()
+    with backup.interruptible(own, step, whole):
+        found = session.execute(text(f"PRAGMA integrity_check({FAULTS_SHOWN})")).scalars().all()
     faults: list[str] = [
         tr("The pages of the file do not hang together: {what}", what=what) for what in found if what != "ok"
     ]
@@ -273,13 +289,13 @@ def _made(path: Path) -> Iterator[Database]:
         yield database
 
 
-def get_ready(file: Path, ready: Path) -> None:
+def get_ready(file: Path, ready: Path, step: Step = no_step) -> None:
     """Copy a copy, bring it up to date and check it; the copy itself stays as it is."""
     try:
-        backup.copy_pages(file, ready)
+        backup.copy_pages(file, ready, backup.share_of(step, 0.0, 0.1))
     except sqlite3.Error as error:
         raise store_error(error, str(file)) from error
     with _opened(ready) as database:
-        bring_up_to_date(database, copy_first=False)
-        if faults := Storage(database).check():
+        bring_up_to_date(database, copy_first=False, step=backup.share_of(step, 0.1, 0.5))
+        if faults := Storage(database).check(backup.share_of(step, 0.5, 1.0)):
             raise StoreError(tr("{where} cannot be restored: {fault}", where=str(file), fault=faults[0]))

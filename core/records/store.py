@@ -18,6 +18,7 @@ from sqlalchemy import text
 from core.errors import InputError
 from core.quantity import Estimate
 from core.records import inforce, named, newest, trials
+from core.records.backup import Step, no_step
 from core.records.engine import BUSY_TIMEOUT_MS, Database, place_of
 from core.records.log import Log, write_event, write_parts
 from core.records.named import Named
@@ -44,8 +45,10 @@ if TYPE_CHECKING:
 __all__ = ["Store", "default_database_path", "open_store"]
 
 
-def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> Store:
+def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS, step: Step = no_step) -> Store:
     """Open a database: the path of an SQLite file (begun if there is none), `:memory:`, or an SQLAlchemy URL.
+
+    An older one is changed first; `step` is told the part done, and raises to leave it as it was.
 
     Raises:
         StoreError: it cannot be opened; a file that is there was not changed.
@@ -54,7 +57,7 @@ def open_store(where: str | Path, busy_timeout_ms: int = BUSY_TIMEOUT_MS) -> Sto
     prepare(place)
     database = Database(place, busy_timeout_ms)
     try:
-        bring_up_to_date(database)
+        bring_up_to_date(database, step=step)
     except BaseException:
         database.close()
         raise
@@ -225,7 +228,7 @@ class Store(Log):
         subject: str | None = None,
         machine_id: int | None = None,
         lot_id: int | None = None,
-        limit: int = 200,
+        limit: int | None = 200,
         *,
         readings: bool = False,
     ) -> tuple[Trial, ...]:
@@ -264,12 +267,9 @@ class Store(Log):
             newest = trials.read_newest(session, *names, instrument_id=instrument_id)
             return None if newest is None else trials.read_trial(session, newest[0])
 
-    def read_with(self, instrument_id: int, since: datetime) -> tuple[Trial, ...]:
-        """Return all trials in use that were read with an instrument and kept at `since` or later.
-
-        Newest first, without their readings: what a bad instrument may have spoiled since its last good check.
-        """
-        conditions = trials.kept_since(since) + trials.matching(instrument_id=instrument_id)
+    def read_with(self, instrument_id: int, since: datetime, subject: str | None = None) -> tuple[Trial, ...]:
+        """Return what is in use, read with an instrument and kept since then: newest first, without the readings."""
+        conditions = trials.kept_since(since, subject) + trials.matching(instrument_id=instrument_id)
         with self._database.transaction() as session:
             return trials.read_trials(session, conditions, None)
 

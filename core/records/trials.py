@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import fields
 from datetime import UTC, datetime
 from functools import cache
@@ -51,6 +52,9 @@ _LOOK = select(
 )
 _NEWEST = _ESTIMATE.join(TrialRow, TrialRow.id == ResultRow.trial_id).limit(1)
 _ENTERED = select(TrialRow.state, TrialRow.readings).where(TrialRow.id == _ID).with_for_update()
+_STATES = (
+    select(TrialRow.id, TrialRow.state).where(TrialRow.id.in_(bindparam("some", expanding=True))).with_for_update()
+)
 _BEGIN, _CHANGE = insert(TrialRow), update(TrialRow).where(TrialRow.id == _ID)
 _ADD_RESULTS, _ADD_LINKS = insert(ResultRow), insert(UsedRow)
 _LOOKED_AT = 100  # results of a name kept last: of a machine with many trials, the newest is among them
@@ -61,7 +65,7 @@ def matching(**conditions: str | int | None) -> list[ColumnElement[bool]]:
     return [getattr(TrialRow, name) == value for name, value in conditions.items() if value is not None]
 
 
-def of_whole_shop(subject: str | None, limit: int) -> ColumnElement[bool]:
+def of_whole_shop(subject: str | None, limit: int | None) -> ColumnElement[bool]:
     """Return the condition of the newest trials of a shop, or of those of a subject, whatever machine and lot.
 
     Indexes alone answer it: with a hundred thousand trials, whose readings lie between, all others stay unread.
@@ -74,9 +78,10 @@ def of_whole_shop(subject: str | None, limit: int) -> ColumnElement[bool]:
     return or_(TrialRow.id.in_(newest), TrialRow.id.in_(begun))
 
 
-def kept_since(since: datetime) -> list[ColumnElement[bool]]:
-    """Return the conditions of a trial in use that was kept at this moment or later."""
-    return [TrialRow.state == TrialState.KEPT, TrialRow.kept_at >= since]
+def kept_since(since: datetime, subject: str | None) -> list[ColumnElement[bool]]:
+    """Return the conditions of a trial in use that was kept at this moment or later, of a subject or of any."""
+    of_subject = [] if subject is None else [of_whole_shop(subject, None)]
+    return [TrialRow.state == TrialState.KEPT, TrialRow.kept_at >= since, *of_subject]
 
 
 def find_open(session: Session, subject: str, machine_id: int | None, lot_id: int | None) -> int | None:
@@ -200,18 +205,29 @@ def write_outcome(session: Session, trial_id: int, trial: Trial) -> None:
         InputError: a used trial is not in use.
     """
     used = list(dict.fromkeys(trial.used))
-    for used_id in used:
-        if used_id == trial_id or find_row(session, used_id).state != TrialState.KEPT:
-            raise InputError(
-                "used",
-                tr("Trial {number} is not in use, yet this one relies on it; calculate again.", number=used_id),
-            )
+    _check_in_use(session, trial_id, used)
     results = [{"trial_id": trial_id, "name": e.name, "value": e.value, "u": e.u, "dof": e.dof, "unit": e.unit}
                for e in trial.estimates]  # fmt: skip
     links = [{"trial_id": trial_id, "used_id": used_id} for used_id in used]
     for statement, rows in ((_ADD_RESULTS, results), (_ADD_LINKS, links)):
         if rows:
             session.connection().execute(statement, rows)
+
+
+def _check_in_use(session: Session, trial_id: int, used: Sequence[int]) -> None:
+    """Refuse a trial among these that is not in use; a few statements look at all, for a shop's split rests on all."""
+    states: dict[int, TrialState] = {}
+    for start in range(0, len(used), IDS_AT_ONCE):
+        some = used[start : start + IDS_AT_ONCE]
+        states |= {row.id: row.state for row in session.connection().execute(_STATES, {"some": some})}
+    for used_id in used:
+        if used_id not in states:
+            raise _not_on_record(used_id)
+        if used_id == trial_id or states[used_id] != TrialState.KEPT:
+            raise InputError(
+                "used",
+                tr("Trial {number} is not in use, yet this one relies on it; calculate again.", number=used_id),
+            )
 
 
 def read_trial(session: Session, trial_id: int) -> Trial:

@@ -6,12 +6,13 @@ that is to be changed is first copied into the folder of its backups through SQL
 
 from __future__ import annotations
 
+import sqlite3
 from threading import Lock
 
 from sqlalchemy import Connection, inspect, text
 
 from core.errors import StoreError
-from core.records.backup import back_up
+from core.records.backup import Step, back_up, interruptible, no_step, share_of
 from core.records.engine import Database
 from core.records.faults import damaged
 from core.records.place import Place
@@ -21,15 +22,18 @@ from core.words import tr
 KNOWN = ("0001", "0002", "0003")  # versions of the tables, oldest first
 SCRIPTS = "core.records:migrations"
 _one_at_a_time = Lock()  # alembic keeps the upgrade it is at in a global: two databases begun at once would mix
+_COPIED_RATIO = 0.3  # of the work: the copy that is made first
+_INSTRUCTIONS_A_PAGE = 450  # of SQLite; of a shop with ten readings a trial
 QUICK_CHECK_LIMIT_PAGES = 1024  # 4 MiB, some 10 ms; in a larger file damage is found where it is read
 
 
-def bring_up_to_date(database: Database, *, copy_first: bool = True) -> None:
+def bring_up_to_date(database: Database, *, copy_first: bool = True, step: Step = no_step) -> None:
     """Make the tables of an empty database, or change those of an older one.
 
     Args:
         database: the database.
         copy_first: whether an older file is copied before it is changed; not where it is a copy itself.
+        step: told the part done where tables are changed, before all else 0; raises to leave them as they were.
 
     Raises:
         StoreError: a newer version, another program's tables, a damaged or write-protected file, a lock, a full disk.
@@ -40,7 +44,7 @@ def bring_up_to_date(database: Database, *, copy_first: bool = True) -> None:
         _check_pages(connection, database.place)
         found = _version(connection, database.place)
     if found != KNOWN[-1]:
-        _upgrade(database, copy_first=copy_first)
+        _upgrade(database, step, copy_first=copy_first)
     if database.place.path is not None:
         database.use_write_ahead_log()
 
@@ -80,16 +84,24 @@ def _version(connection: Connection, place: Place) -> str | None:
     return None
 
 
-def _upgrade(database: Database, *, copy_first: bool = True) -> None:
+def _upgrade(database: Database, step: Step = no_step, *, copy_first: bool = True) -> None:
     # Foreign keys rest meanwhile: SQLite changes a table by making it anew.
     with database.transaction(write=True, foreign_keys=False) as session:
         connection = session.connection()
         found = _version(connection, database.place)  # again, now that no other seat can change it
         if found == KNOWN[-1]:
             return
+        if found is not None:
+            step(0.0)
         if found is not None and database.place.path is not None and copy_first:
-            back_up(database.place.path, database.place.shown, BackupKind.UPGRADE)
-        _run_migrations(connection)
+            back_up(database.place.path, database.place.shown, BackupKind.UPGRADE, share_of(step, 0.0, _COPIED_RATIO))
+        own = connection.connection.driver_connection
+        if found is not None and isinstance(own, sqlite3.Connection):
+            whole = _INSTRUCTIONS_A_PAGE * connection.execute(text("PRAGMA page_count")).scalar_one()
+            with interruptible(own, share_of(step, _COPIED_RATIO, 1.0), whole):
+                _run_migrations(connection)
+        else:
+            _run_migrations(connection)
         if not database.on_server and connection.execute(text("PRAGMA foreign_key_check")).first():
             raise StoreError(
                 tr(

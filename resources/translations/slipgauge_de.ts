@@ -16,6 +16,10 @@
         <translation>Die Sicherungskopie liegt an ihrem Platz; die Datei, die sich nicht öffnen ließ, heißt jetzt {file}.</translation>
     </message>
     <message>
+        <source>Stopped; everything is as it was.</source>
+        <translation>Angehalten; alles ist, wie es war.</translation>
+    </message>
+    <message>
         <source>A fault of this program: {name}. The details are on standard error.</source>
         <translation>Fehler in diesem Programm: {name}. Einzelheiten stehen in der Fehlerausgabe (stderr).</translation>
     </message>
@@ -148,12 +152,12 @@
         <translation>u Nullpunkt, &amp;innen</translation>
     </message>
     <message>
-        <source>u of &amp;scale</source>
-        <translation>u &amp;Maßstab</translation>
-    </message>
-    <message>
         <source>mm per 100 mm</source>
         <translation>mm je 100 mm</translation>
+    </message>
+    <message>
+        <source>u of s&amp;cale</source>
+        <translation>u &amp;Maßstab</translation>
     </message>
     <message>
         <source>&amp;Hand, one sd</source>
@@ -1560,16 +1564,16 @@ mm</translation>
         <translation>Wo schneller nichts bringt</translation>
     </message>
     <message>
+        <source>The part takes {slow} at {low:.4g} {unit} and {fast} at {high:.4g} {unit}.</source>
+        <translation>Das Teil dauert {slow} bei {low:.4g} {unit} und {fast} bei {high:.4g} {unit}.</translation>
+    </message>
+    <message>
         <source>{level:.4g} {unit}: {percent:.0f} % of the path at its speed</source>
         <translation>{level:.4g} {unit}: {percent:.0f} % des Wegs mit dieser Geschwindigkeit</translation>
     </message>
     <message>
         <source>no wait up to {value:.3g} mm/s</source>
         <translation>kein Warten bis {value:.3g} mm/s</translation>
-    </message>
-    <message>
-        <source>The part takes {slow:.1f} min at {low:.4g} {unit} and {fast:.1f} min at {high:.4g} {unit}.</source>
-        <translation>Das Teil dauert {slow:.1f} min bei {low:.4g} {unit} und {fast:.1f} min bei {high:.4g} {unit}.</translation>
     </message>
     <message>
         <source>flow ceiling</source>
@@ -1652,8 +1656,8 @@ mm</translation>
         <translation>{kind} {axis}</translation>
     </message>
     <message>
-        <source>Of this piece {count} features are predicted. Lock them before it is printed and read.</source>
-        <translation>Von diesem Stück sind {count} Merkmale vorhergesagt. Festschreiben, bevor es gedruckt und gemessen wird.</translation>
+        <source>Features of this piece that are predicted: {count}. Lock them before it is printed and read.</source>
+        <translation>Vorhergesagte Merkmale dieses Stücks: {count}. Festschreiben, bevor es gedruckt und gemessen wird.</translation>
     </message>
     <message>
         <source>Print a piece with the changed settings, read its features as a size trial, and choose both above.</source>
@@ -1756,8 +1760,8 @@ mm</translation>
         <translation>Schwindung {axis}, %</translation>
     </message>
     <message>
-        <source>{count} trials of {machines} machines and {lots} lots along {axis}.</source>
-        <translation>{count} Versuche mit {machines} Maschinen und {lots} Chargen entlang {axis}.</translation>
+        <source>Axis {axis}. Trials: {count}; machines: {machines}; lots: {lots}.</source>
+        <translation>Achse {axis}. Versuche: {count}; Maschinen: {machines}; Chargen: {lots}.</translation>
     </message>
     <message>
         <source>{says} They fall into {islands} islands that share no print.</source>
@@ -2128,8 +2132,8 @@ mm</translation>
         <translation>{name} ist kein Bild, das hier gelesen werden kann; eine JPEG- oder PNG-Datei wählen.</translation>
     </message>
     <message>
-        <source>All {count} values of the listing agree with what is in force.</source>
-        <translation>Alle {count} Werte der Auflistung stimmen mit dem Gültigen überein.</translation>
+        <source>The listing agrees with what is in force. Values compared: {count}.</source>
+        <translation>Die Auflistung stimmt mit dem Gültigen überein. Verglichene Werte: {count}.</translation>
     </message>
     <message>
         <source>from the parts list</source>
@@ -2620,16 +2624,16 @@ mm</translation>
         <translation>Ein Schätzwert ohne Unsicherheit lässt sich nicht gewichten; ihre Größe angeben.</translation>
     </message>
     <message>
+        <source>A flow factor is above 0; read again what gave one that is not.</source>
+        <translation>Ein Durchflussfaktor liegt über 0; bitte neu ablesen, was einen anderen ergab.</translation>
+    </message>
+    <message>
         <source>The factor in force is above 0; type 1 for 100 %.</source>
         <translation>Der gültige Faktor liegt über 0; für 100 % eine 1 eingeben.</translation>
     </message>
     <message>
         <source>{method} {change} %</source>
         <translation>{method} {change} %</translation>
-    </message>
-    <message>
-        <source>{first}, {second}</source>
-        <translation>{first}, {second}</translation>
     </message>
     <message>
         <source>The trials say: {says} (χ² {chi2:.1f}, limit {limit:.1f}). {why}</source>
@@ -2860,10 +2864,6 @@ mm</translation>
         <translation>Ein üblicher Messschieber ist angenommen, u {u:g} mm (üblich, ohne Quelle): oben den geprüften wählen.</translation>
     </message>
     <message>
-        <source>{first} {second}</source>
-        <translation>{first} {second}</translation>
-    </message>
-    <message>
         <source>{because} Read on {basis}.</source>
         <translation>{because} Gemessen an: {basis}.</translation>
     </message>
@@ -2902,10 +2902,6 @@ mm</translation>
     <message>
         <source>Name the places of the levelling screws, then their turns are told.</source>
         <translation>Die Orte der Stellschrauben angeben, dann werden ihre Drehungen genannt.</translation>
-    </message>
-    <message>
-        <source>{first}; {second}</source>
-        <translation>{first}; {second}</translation>
     </message>
     <message>
         <source>Loosen the fourth screw, level on three, then bring the fourth up until it just touches.</source>
@@ -4100,6 +4096,10 @@ mm</translation>
         <translation>Versuch № {number} enthält keine Messwerte.</translation>
     </message>
     <message>
+        <source>Trial № {number} holds a reading that is no number.</source>
+        <translation>Versuch № {number} enthält einen Messwert, der keine Zahl ist.</translation>
+    </message>
+    <message>
         <source>Reversal trial № {trial} measured {value} along {axis} on the machine itself, proved above {limit:g} mm.</source>
         <translation>Umkehrspannenversuch № {trial} hat entlang {axis} an der Maschine selbst {value} gemessen, nachgewiesen über {limit:g} mm.</translation>
     </message>
@@ -5272,10 +5272,6 @@ mm</translation>
         <translation>Welche</translation>
     </message>
     <message>
-        <source>none on record: U holds the scatter of the readings alone</source>
-        <translation>keines erfasst: U enthält nur die Streuung der Messwerte</translation>
-    </message>
-    <message>
         <source>{name}, never checked here: no traceability is claimed</source>
         <translation>{name}, hier nie geprüft: keine Rückführung beansprucht</translation>
     </message>
@@ -5404,6 +5400,26 @@ mm</translation>
         <translation>± des Referenzwerts</translation>
     </message>
     <message>
+        <source>Step, {unit}</source>
+        <translation>Stufe, {unit}</translation>
+    </message>
+    <message>
+        <source>Nominal</source>
+        <translation>Nennmaß</translation>
+    </message>
+    <message>
+        <source>± of the reference, {unit}</source>
+        <translation>± des Referenzwerts, {unit}</translation>
+    </message>
+    <message>
+        <source>Score, 0 to 4</source>
+        <translation>Punkte, 0 bis 4</translation>
+    </message>
+    <message>
+        <source>Score, −5 to 5</source>
+        <translation>Punkte, −5 bis 5</translation>
+    </message>
+    <message>
         <source>Rate, mm³/s</source>
         <translation>Rate, mm³/s</translation>
     </message>
@@ -5434,6 +5450,10 @@ mm</translation>
     <message>
         <source>Step</source>
         <translation>Stufe</translation>
+    </message>
+    <message>
+        <source>none on record: no traceability is claimed</source>
+        <translation>keines erfasst: keine Rückführung beansprucht</translation>
     </message>
     <message>
         <source>Steps</source>
@@ -6342,10 +6362,6 @@ mm</translation>
     <message>
         <source>“{step}” was done again after it.</source>
         <translation>„{step}“ wurde danach erneut gemacht.</translation>
-    </message>
-    <message>
-        <source>{names}, {name}</source>
-        <translation>{names}, {name}</translation>
     </message>
     <message>
         <source>Not measured yet: {names}.</source>
@@ -9516,8 +9532,60 @@ mm</translation>
         <translation>eine ganze Zahl</translation>
     </message>
     <message>
+        <source>{where}: “{value}” is not {what}; correct it.</source>
+        <translation>{where}: „{value}“ ist nicht {what}; bitte berichtigen.</translation>
+    </message>
+    <message>
+        <source>a length above zero and within reach</source>
+        <translation>eine Länge über null und in Reichweite</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>ein Text</translation>
+    </message>
+    <message>
+        <source>a list as long as its neighbours</source>
+        <translation>eine Liste, so lang wie die daneben</translation>
+    </message>
+    <message>
+        <source>among what it holds</source>
+        <translation>unter dem, was darin steht</translation>
+    </message>
+    <message>
+        <source>a list of sentences</source>
+        <translation>eine Liste von Sätzen</translation>
+    </message>
+    <message>
         <source>a number</source>
         <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number above zero</source>
+        <translation>eine Zahl über null</translation>
+    </message>
+    <message>
+        <source>a list of texts</source>
+        <translation>eine Liste von Texten</translation>
+    </message>
+    <message>
+        <source>a list of parts</source>
+        <translation>eine Liste von Teilen</translation>
+    </message>
+    <message>
+        <source>a drive with its parts</source>
+        <translation>ein Antrieb mit seinen Teilen</translation>
+    </message>
+    <message>
+        <source>a group of numbers</source>
+        <translation>eine Gruppe von Zahlen</translation>
+    </message>
+    <message>
+        <source>a square of numbers</source>
+        <translation>ein Quadrat von Zahlen</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>wahr oder falsch</translation>
     </message>
     <message>
         <source>a date and time such as 2026-07-01T12:00:00+00:00</source>
@@ -10320,8 +10388,8 @@ mm</translation>
         <translation>Bett {temperature:g} °C</translation>
     </message>
     <message>
-        <source>Held while reading</source>
-        <translation>Galt beim Messen</translation>
+        <source>Kept with the trial</source>
+        <translation>Mit dem Versuch behalten</translation>
     </message>
     <message>
         <source>It rests on trials № {numbers}.</source>
@@ -10354,6 +10422,10 @@ mm</translation>
     <message>
         <source>Row {row}: {says}</source>
         <translation>Zeile {row}: {says}</translation>
+    </message>
+    <message>
+        <source>This trial was made with what is not offered here: {what}. The choice shown instead was not made.</source>
+        <translation>Dieser Versuch wurde mit etwas gemacht, das hier nicht angeboten wird: {what}. Was statt dessen gewählt scheint, wurde nicht gewählt.</translation>
     </message>
 </context>
 <context>
@@ -10881,6 +10953,17 @@ g</translation>
     </message>
 </context>
 <context>
+    <name>CopyLook</name>
+    <message>
+        <source>Looking into it…</source>
+        <translation>Sie wird durchgesehen…</translation>
+    </message>
+    <message>
+        <source>Stopped. Choose it again to look into it.</source>
+        <translation>Angehalten. Zum Durchsehen erneut wählen.</translation>
+    </message>
+</context>
+<context>
     <name>CountField</name>
     <message>
         <source>“{text}” is not a whole number; type for example 20.</source>
@@ -11003,7 +11086,7 @@ g</translation>
     </message>
     <message>
         <source>Back to m&amp;y shop</source>
-        <translation>Zurück zu m&amp;einer Werkstatt</translation>
+        <translation>Zurüc&amp;k zu meiner Werkstatt</translation>
     </message>
     <message>
         <source>Tr&amp;y the demo shop</source>
@@ -11034,7 +11117,7 @@ g</translation>
     </message>
     <message>
         <source>N&amp;ominal</source>
-        <translation>&amp;Nennmaß</translation>
+        <translation>Nennm&amp;aß</translation>
     </message>
     <message>
         <source>Set no&amp;w</source>
@@ -11046,7 +11129,7 @@ g</translation>
     </message>
     <message>
         <source>&amp;Balance, 1 u</source>
-        <translation>W&amp;aage, 1 u</translation>
+        <translation>Waage, &amp;1 u</translation>
     </message>
     <message>
         <source>Len&amp;gth, 1 u</source>
@@ -11146,6 +11229,10 @@ g</translation>
 <context>
     <name>DriveCard</name>
     <message>
+        <source>What the drive comes to</source>
+        <translation>Was der Antrieb ergibt</translation>
+    </message>
+    <message>
         <source>steps/mm: not yet</source>
         <translation>Schritte/mm: noch nicht</translation>
     </message>
@@ -11192,6 +11279,10 @@ g</translation>
     <message>
         <source>Whole-turn lengths</source>
         <translation>Längen ganzer Umdrehungen</translation>
+    </message>
+    <message>
+        <source>once the travel is typed</source>
+        <translation>sobald der Verfahrweg eingegeben ist</translation>
     </message>
     <message>
         <source>none in this range</source>
@@ -11406,7 +11497,7 @@ g</translation>
     </message>
     <message>
         <source>&amp;Picture…</source>
-        <translation>&amp;Bild…</translation>
+        <translation>Bi&amp;ld…</translation>
     </message>
     <message>
         <source>&amp;Withdraw it</source>
@@ -11546,12 +11637,12 @@ g</translation>
         <translation>Eine Ma&amp;rke, 1 u</translation>
     </message>
     <message>
-        <source>Per le&amp;ngth</source>
-        <translation>Je &amp;Länge</translation>
-    </message>
-    <message>
         <source>g/m</source>
         <translation>g/m</translation>
+    </message>
+    <message>
+        <source>Per len&amp;gth</source>
+        <translation>Je &amp;Länge</translation>
     </message>
     <message>
         <source>Balance, &amp;1 u</source>
@@ -11734,7 +11825,7 @@ g</translation>
     </message>
     <message>
         <source>&amp;First steps</source>
-        <translation>&amp;Erste Schritte</translation>
+        <translation>Erste &amp;Schritte</translation>
     </message>
     <message>
         <source>Help and &amp;keys   F1</source>
@@ -11804,7 +11895,7 @@ g</translation>
         <translation>mm</translation>
     </message>
     <message>
-        <source>&amp;Layer</source>
+        <source>La&amp;yer</source>
         <translation>&amp;Schicht</translation>
     </message>
     <message>
@@ -11964,6 +12055,13 @@ mm</translation>
     <message>
         <source>Help: {page}</source>
         <translation>Hilfe: {page}</translation>
+    </message>
+</context>
+<context>
+    <name>HelpText</name>
+    <message>
+        <source>Pictures: {pictures}</source>
+        <translation>Bilder: {pictures}</translation>
     </message>
 </context>
 <context>
@@ -12578,6 +12676,33 @@ mm</translation>
     </message>
 </context>
 <context>
+    <name>LongWork</name>
+    <message>
+        <source>The records are brought up to date</source>
+        <translation>Die Aufzeichnungen werden auf den neuen Stand gebracht</translation>
+    </message>
+    <message>
+        <source>They were written by an earlier version of this program. If you stop this, they stay as they were.</source>
+        <translation>Sie stammen von einer früheren Fassung dieses Programms. Wird dies angehalten, bleiben sie, wie sie waren.</translation>
+    </message>
+    <message>
+        <source>The copy is put in place</source>
+        <translation>Die Kopie wird eingesetzt</translation>
+    </message>
+    <message>
+        <source>It is checked first. If you stop this, everything stays as it is.</source>
+        <translation>Sie wird zuerst geprüft. Wird dies angehalten, bleibt alles, wie es ist.</translation>
+    </message>
+    <message>
+        <source>Progress</source>
+        <translation>Fortschritt</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
     <name>LotCard</name>
     <message>
         <source>Save lot   Ctrl+S</source>
@@ -12719,6 +12844,10 @@ mm</translation>
         <translation>Verfahrweg Z</translation>
     </message>
     <message>
+        <source>measure it</source>
+        <translation>messen</translation>
+    </message>
+    <message>
         <source>A and B (X, Y)</source>
         <translation>A und B (X, Y)</translation>
     </message>
@@ -12828,7 +12957,7 @@ mm</translation>
         <translation>cm³ bei 1</translation>
     </message>
     <message>
-        <source>Weighed b&amp;y</source>
+        <source>Weighed &amp;by</source>
         <translation>Wäg&amp;ung über</translation>
     </message>
     <message>
@@ -12840,12 +12969,12 @@ mm</translation>
         <translation>g/cm³</translation>
     </message>
     <message>
-        <source>Per le&amp;ngth</source>
-        <translation>Je &amp;Länge</translation>
-    </message>
-    <message>
         <source>g/m</source>
         <translation>g/m</translation>
+    </message>
+    <message>
+        <source>Per &amp;length</source>
+        <translation>&amp;Je Länge</translation>
     </message>
     <message>
         <source>Balance, &amp;1 u</source>
@@ -12857,11 +12986,11 @@ mm</translation>
     </message>
     <message>
         <source>Path &amp;counted</source>
-        <translation>Weg &amp;gezählt in</translation>
+        <translation>Weg ge&amp;zählt in</translation>
     </message>
     <message>
         <source>Path len&amp;gth</source>
-        <translation>Weglä&amp;nge</translation>
+        <translation>Weglän&amp;ge</translation>
     </message>
     <message>
         <source>mm</source>
@@ -12869,7 +12998,7 @@ mm</translation>
     </message>
     <message>
         <source>Path &amp;volume</source>
-        <translation>Weg&amp;volumen</translation>
+        <translation>Wegvo&amp;lumen</translation>
     </message>
     <message>
         <source>cm³</source>
@@ -13385,7 +13514,7 @@ mm</translation>
     <name>Popover</name>
     <message>
         <source>&amp;Add</source>
-        <translation>&amp;Hinzufügen</translation>
+        <translation>Hin&amp;zufügen</translation>
     </message>
     <message>
         <source>Cancel</source>
@@ -13643,12 +13772,15 @@ mm</translation>
         <translation>Er&amp;wartetes zeigen</translation>
     </message>
     <message>
-        <source>Enter keeps, goes on   − back   * skip   / flag   + again</source>
-        <translation>Enter behält, geht weiter   −&#xa0;zurück   *&#xa0;überspringen   /&#xa0;kennzeichnen   +&#xa0;noch&#xa0;einmal</translation>
+        <source>No readings are planned yet.</source>
+        <translation>Noch keine Messwerte geplant.</translation>
     </message>
+</context>
+<context>
+    <name>ReadingWords</name>
     <message>
-        <source>{text} came twice at once and was taken once.</source>
-        <translation>{text} kam zweimal zugleich und wurde einmal übernommen.</translation>
+        <source>{number} of {count}: {name}</source>
+        <translation>{number} von {count}: {name}</translation>
     </message>
     <message>
         <source>Kept {name}</source>
@@ -13667,8 +13799,8 @@ mm</translation>
         <translation>{echo}. Alle {count} Messwerte sind da.</translation>
     </message>
     <message>
-        <source>No readings are planned yet.</source>
-        <translation>Noch keine Messwerte geplant.</translation>
+        <source>{text} came twice at once and was taken once.</source>
+        <translation>{text} kam zweimal zugleich und wurde einmal übernommen.</translation>
     </message>
     <message>
         <source>Excluded: {reason}</source>
@@ -13699,8 +13831,8 @@ mm</translation>
         <translation>Enter behält, geht weiter   ↑ zurück   * überspringen   / kennzeichnen   + Enter noch einmal</translation>
     </message>
     <message>
-        <source>{number} of {count}: {name}</source>
-        <translation>{number} von {count}: {name}</translation>
+        <source>Enter keeps, goes on   − back   * skip   / flag   + again</source>
+        <translation>Enter behält, geht weiter   −&#xa0;zurück   *&#xa0;überspringen   /&#xa0;kennzeichnen   +&#xa0;noch&#xa0;einmal</translation>
     </message>
     <message>
         <source>reading {number}</source>
@@ -13840,7 +13972,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Try again</source>
-        <translation>&amp;Erneut versuchen</translation>
+        <translation>Erneut &amp;versuchen</translation>
     </message>
     <message>
         <source>Open &amp;another file…</source>
@@ -14019,7 +14151,7 @@ mm</translation>
         <translation>N</translation>
     </message>
     <message>
-        <source>Scale tr&amp;ue to ±</source>
+        <source>&amp;Scale true to ±</source>
         <translation>&amp;Kraftmesser auf ±</translation>
     </message>
     <message>
@@ -14166,7 +14298,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;One end, 1 u</source>
-        <translation>Ein E&amp;nde, 1 u</translation>
+        <translation>Ein Ende, &amp;1 u</translation>
     </message>
     <message>
         <source>mm/s²</source>
@@ -14577,7 +14709,7 @@ mm</translation>
     </message>
     <message>
         <source>Accele&amp;ration</source>
-        <translation>Beschleu&amp;nigung</translation>
+        <translation>Besch&amp;leunigung</translation>
     </message>
     <message>
         <source>Usual strai&amp;ght</source>
@@ -14738,7 +14870,7 @@ mm</translation>
         <translation>&amp;Toleranz ±</translation>
     </message>
     <message>
-        <source>Ter&amp;m in force</source>
+        <source>Term in f&amp;orce</source>
         <translation>&amp;Gültiger Term</translation>
     </message>
     <message>
@@ -14946,7 +15078,7 @@ mm</translation>
     </message>
     <message>
         <source>&amp;Go on there, now and at every start</source>
-        <translation>&amp;Dort weiterarbeiten, jetzt und bei jedem Start</translation>
+        <translation>Dort weitera&amp;rbeiten, jetzt und bei jedem Start</translation>
     </message>
     <message>
         <source>This is the database that you moved to.</source>
@@ -15178,6 +15310,18 @@ mm</translation>
         <source>Nothing is typed here yet; this one is needed.</source>
         <translation>Hier steht noch nichts; diese Angabe wird gebraucht.</translation>
     </message>
+    <message>
+        <source>A reading has an open question; answer it, then keep the trial.</source>
+        <translation>Zu einem Messwert ist eine Frage offen; erst beantworten, dann den Versuch behalten.</translation>
+    </message>
+    <message>
+        <source>Row {row} cannot be read; mend or clear it, then keep the trial.</source>
+        <translation>Zeile {row} ist nicht lesbar; berichtigen oder leeren, dann den Versuch behalten.</translation>
+    </message>
+    <message>
+        <source>Next reading</source>
+        <translation>Nächster Messwert</translation>
+    </message>
 </context>
 <context>
     <name>TrialPage</name>
@@ -15188,14 +15332,6 @@ mm</translation>
     <message>
         <source>Kept trials are not changed.</source>
         <translation>Behaltene Versuche werden nicht geändert.</translation>
-    </message>
-    <message>
-        <source>A reading has an open question; answer it, then keep the trial.</source>
-        <translation>Zu einem Messwert ist eine Frage offen; erst beantworten, dann den Versuch behalten.</translation>
-    </message>
-    <message>
-        <source>Row {row} cannot be read; mend or clear it, then keep the trial.</source>
-        <translation>Zeile {row} ist nicht lesbar; berichtigen oder leeren, dann den Versuch behalten.</translation>
     </message>
     <message>
         <source>Choose or add a machine above, then keep the trial.</source>
@@ -15282,8 +15418,8 @@ mm</translation>
         <translation>Fortschritt</translation>
     </message>
     <message>
-        <source>Sto&amp;p</source>
-        <translation>An&amp;halten</translation>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
     </message>
 </context>
 <context>
@@ -15347,7 +15483,7 @@ mm</translation>
         <translation>Wand des &amp;Kastens</translation>
     </message>
     <message>
-        <source>La&amp;yers touched</source>
+        <source>&amp;Layers touched</source>
         <translation>&amp;Gefasste Schichten</translation>
     </message>
     <message>
@@ -15443,6 +15579,10 @@ mm</translation>
     <message>
         <source>Choose a machine and a lot above; of the two a size trial must be kept, on the page Size error.</source>
         <translation>Oben eine Maschine und eine Charge wählen; von beiden muss ein Maßversuch behalten sein, auf der Seite Maßabweichung.</translation>
+    </message>
+    <message>
+        <source>Keep a size trial of this machine and lot first, on the page Size error.</source>
+        <translation>Erst einen Maßversuch dieser Maschine und Charge behalten, auf der Seite Maßabweichung.</translation>
     </message>
     <message>
         <source>Nothing is kept here; lock a prediction on the page Prediction, which begins with what you tried here, then make the change.</source>

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QApplication,
     QCheckBox,
     QComboBox,
+    QFrame,
     QLabel,
     QLineEdit,
     QTextEdit,
@@ -114,6 +115,15 @@ def test_what_takes_the_keyboard_has_a_name_and_a_role(page):
             if not named or told.role() == QAccessible.Role.NoRole:
                 nameless.append(f"{type(widget).__name__} {widget.objectName()}")
     assert not nameless
+
+
+def test_every_panel_has_a_name_and_is_told_as_one(page):
+    wrong = []
+    for panel in [panel for panel in seen(page, QFrame) if panel.objectName() == "card"]:
+        told = QAccessible.queryAccessibleInterface(panel)
+        if not told.text(QAccessible.Text.Name).strip() or told.role() != QAccessible.Role.Grouping:
+            wrong.append(type(panel).__name__)
+    assert wrong == []
 
 
 def test_tab_goes_all_the_way_round(qtbot, window, page):

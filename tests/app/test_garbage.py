@@ -6,6 +6,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QLineEdit
 
 from app.garbage import GarbageCollector, collect_what_is_due
+from app.jobs import Job
 
 
 @pytest.fixture
@@ -51,3 +52,16 @@ def test_the_collector_runs_by_itself(qtbot, died_in):
     GarbageCollector(home)
     make_garbage()
     qtbot.waitUntil(lambda: died_in == [threading.get_ident()])
+
+
+def test_while_a_work_runs_the_oldest_are_not_searched(qtbot, monkeypatch):
+    home, searched, go_on = QObject(), [], threading.Event()
+    job = Job(home)
+    monkeypatch.setattr(gc, "collect", searched.append)
+    monkeypatch.setattr(gc, "get_count", lambda: (0, 99_999, 99_999))
+    job.start(lambda step: go_on.wait(5))
+    GarbageCollector(home)
+    qtbot.waitUntil(lambda: bool(searched))
+    assert set(searched) == {1}
+    go_on.set()
+    qtbot.waitUntil(lambda: searched[-1] == 2)

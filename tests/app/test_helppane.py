@@ -1,16 +1,20 @@
 """Help beside the page, by keyboard."""
 
+import re
 from importlib.metadata import PackageNotFoundError
+from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QLocale, QPoint, QSettings, Qt, QUrl
-from PySide6.QtGui import QTextDocument
+from PySide6.QtGui import QAccessible, QTextDocument
 from PySide6.QtTest import QTest
 
-from app.helppane import HelpPane, help_path, sketch_in_language, version
+from app.helppane import HelpPane, help_path, sketch_in_language, told_by, version
 from app.helptopics import FIRST_STEPS
 from app.mainwindow import MainWindow
 from app.pages import PAGES
+
+HELP = Path(__file__).parents[2] / "resources" / "help"
 
 
 @pytest.fixture
@@ -130,6 +134,32 @@ def test_where_it_is_not_installed_the_version_says_so(monkeypatch):
 
     monkeypatch.setattr("importlib.metadata.version", missing)
     assert version() == "from source"
+
+
+PICTURE = re.compile(r"!\[([^\]]*)\]")
+
+
+@pytest.mark.parametrize("path", sorted([*HELP.rglob("*.svg"), *HELP.rglob("*.md")]), ids=lambda path: path.name)
+def test_every_sketch_and_picture_of_the_help_says_what_it_shows(path):
+    text = path.read_text(encoding="utf-8")
+    told = PICTURE.findall(text) if path.suffix == ".md" else [told_by(text)]
+    assert [words for words in told if len(words.split()) < 3] == []
+
+
+@pytest.mark.parametrize(("language", "words"),
+                         [("C", "square turned over"), ("de_DE", "umgeschlagener Anschlagwinkel")])
+def test_a_screen_reader_is_told_what_the_sketch_shows_in_the_language_of_the_window(window, language, words):
+    QLocale.setDefault(QLocale(language))
+    try:
+        window.help.toggle()
+        window.show_page("squareness")
+        pane = window.findChild(HelpPane)
+        told = QAccessible.queryAccessibleInterface(pane.text).text(QAccessible.Text.Description)
+        assert words in told
+        pane.show_topic("keys")
+        assert not pane.text.accessibleDescription()
+    finally:
+        QLocale.setDefault(QLocale("C"))
 
 
 def test_the_help_is_in_the_language_of_the_window_its_sketch_too(qtbot, window):

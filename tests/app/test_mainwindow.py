@@ -6,6 +6,7 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
+from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton
 
 from app.__main__ import report_bug
@@ -382,6 +383,16 @@ def test_a_click_on_the_page_in_view_leaves_it_marked(qtbot, window):
     qtbot.mouseClick(window.rail.pages["drive"], Qt.MouseButton.LeftButton)
     assert window.rail.pages["drive"].isChecked()
     assert window.rail.marked() == "drive"
+
+
+def test_a_screen_reader_is_told_which_page_of_the_list_is_in_view(window):
+    """One of several is chosen, as of radio buttons: among the pages, and among the headings."""
+    for key, heading in (("other", "Second group"), ("drive", "First group")):
+        window.enter_page(key)
+        for lines, chosen in ((window.rail.pages, key), (window.rail.headings, heading)):
+            told = {name: QAccessible.queryAccessibleInterface(button) for name, button in lines.items()}
+            assert {one.role() for one in told.values()} == {QAccessible.Role.RadioButton}
+            assert [name for name, one in told.items() if one.state().checked] == [chosen]
 
 
 def test_a_heading_remembers_its_page(qtbot, window):

@@ -9,12 +9,24 @@ import os
 import re
 import subprocess
 import sys
+from collections.abc import Iterator
 from contextlib import contextmanager
+from datetime import UTC, datetime
+from itertools import combinations
 
 import pytest
 from PySide6.QtCore import QSettings, QSignalBlocker, Qt, QTranslator
 from PySide6.QtGui import QFont, QFontInfo, QFontMetrics
-from PySide6.QtWidgets import QApplication, QLineEdit, QStyle, QStyleOptionFrame, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QLayout,
+    QLineEdit,
+    QStyle,
+    QStyleOptionFrame,
+    QTableView,
+    QVBoxLayout,
+    QWidget,
+)
 
 from app import language
 from app.context import Context
@@ -27,7 +39,7 @@ from app.widgets.plaintable import PlainTable
 from app.widgets.plotpane import PlotPane
 from app.widgets.resultcard import ResultCard
 from app.widgets.trialpicker import TrialPicker
-from core.records.rows import Instrument, Lot, Machine
+from core.records.rows import Instrument, Lot, Machine, Trial, TrialState
 from tests.app.test_every_page import BELT, SCREW, cut_texts, shared_alt_keys
 from tests.app.test_inches import texts
 from tests.shots.__main__ import FILLS
@@ -175,6 +187,36 @@ def line_room(line: QLineEdit) -> int:
     return inside.width() - 2 * LINE_SIDE_PX
 
 
+def laid_out(layout: QLayout) -> Iterator[QWidget]:
+    """Yield what a layout and those in it place, as far as it is in sight."""
+    for item in (layout.itemAt(place) for place in range(layout.count())):
+        if item.layout() is not None:
+            yield from laid_out(item.layout())
+        elif item.widget() is not None and item.widget().isVisible():
+            yield item.widget()
+
+
+def placed(window: QWidget) -> list[tuple[QWidget, list[QWidget]]]:
+    """Return every part of a window that lays others out, with those."""
+    hosts = [part for part in (window, *window.findChildren(QWidget)) if part.layout() is not None and part.isVisible()]
+    return [(host, list(laid_out(host.layout()))) for host in hosts]
+
+
+def misplaced(window: QWidget) -> list[str]:
+    """Return what lies over what stands beside it, or reaches beyond what it stands in."""
+    found = []
+    for host, parts in placed(window):
+        found += [f"{called(part)} reaches beyond {called(host)}" for part in parts
+                  if not host.rect().contains(part.geometry())]
+        found += [f"{called(one)} lies over {called(other)}" for one, other in combinations(parts, 2)
+                  if one.geometry().intersects(other.geometry())]
+    return found
+
+
+def called(part: QWidget) -> str:
+    return f"{type(part).__name__} “{part.accessibleName() or part.objectName()}”"
+
+
 def untold(page) -> list[str]:
     """Return the pictures and verdicts that somebody who cannot see them is told nothing of."""
     drawn = [plot for plot in page.findChildren(PlotPane) if plot.isVisible() and plot.data.point_count]
@@ -201,12 +243,13 @@ def cuts(qtbot, store, settings, *, headings: bool) -> dict[str, list[str]]:
     for entry in PAGES:
         window.enter_page(entry.key)
         rest()
-        found[entry.key] = cut_texts(window) + (cut_headings(window) + cut_names(window) if headings else [])
+        names = cut_headings(window) + cut_names(window) if headings else []
+        found[entry.key] = cut_texts(window) + misplaced(window) + names
         if entry.key in FILLS:
             FILLS[entry.key](window._body.currentWidget())
             rest()
             more = cut_headings(window) + cut_names(window) if headings else []
-            found[f"{entry.key}, filled"] = cut_texts(window) + more
+            found[f"{entry.key}, filled"] = cut_texts(window) + misplaced(window) + more
             found[f"{entry.key}, told"] = untold(window._body.currentWidget())
         found[f"{entry.key}, points"] = pointed_numbers(window) if headings else []
         found[f"{entry.key}, keys"] = [f"{keys}: {texts}" for keys, texts in shared_alt_keys(window).items()]
@@ -251,6 +294,44 @@ def test_a_cut_name_choice_or_hint_would_be_found(qtbot):
     assert [text.partition("”")[0] for text in cut_names(holder)] == [
         "“Window right x", "“micrometer or caliper", "“machine or filament lot"]
     assert choice.value() == "a"
+
+
+def test_what_lies_over_its_neighbour_or_beyond_its_place_would_be_found(qtbot):
+    holder = QWidget()
+    qtbot.addWidget(holder)
+    column = QVBoxLayout(holder)
+    for name in ("one", "two", "three"):
+        line = QLineEdit()
+        line.setObjectName(name)
+        column.addWidget(line)
+    holder.show()
+    rest()
+    assert misplaced(holder) == []
+    one, _, three = holder.findChildren(QLineEdit)
+    one.resize(one.width(), 60)
+    three.move(three.x(), holder.height() - 5)
+    assert misplaced(holder) == [
+        "QLineEdit “three” reaches beyond QWidget “”", "QLineEdit “one” lies over QLineEdit “two”"]
+
+
+def test_a_change_of_theme_moves_nothing(qtbot, qapp, store, tmp_path):
+    """Where a list of kept trials came after the first layout, too: Qt keeps old sizes of a choice until then."""
+    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
+    qtbot.addWidget(window)
+    window.resize(1000, 700)
+    window.show()
+    window.open_shop(Context(store, window), "top")
+    for key in ("top", "speed"):
+        window.enter_page(key)
+        rest()
+        page = window.page_in_view()
+        page.picker.offer([Trial(page.subject, id=105083, state=TrialState.KEPT, kept_at=datetime.now(UTC))])
+        rest()
+        before = [part.geometry().getRect() for _, parts in placed(page) for part in parts]
+        for dark in (True, False):
+            apply_theme(qapp, dark)
+            rest()
+            assert [part.geometry().getRect() for _, parts in placed(page) for part in parts] == before
 
 
 def test_nothing_is_cut_at_200_percent():

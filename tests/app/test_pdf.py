@@ -4,11 +4,12 @@ import re
 import subprocess
 
 import numpy as np
+import pytest
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QColor, QImage, QPainter
+from PySide6.QtGui import QColor, QFontMetricsF, QImage, QPainter, QPdfWriter
 
 from app import language
-from app.pdf import _draw_code, _html, write_label, write_report
+from app.pdf import _draw_code, _html, foot_font, write_label, write_report
 from core.guidance.reportblocks import Heading, Label, Picture, Report, Says, Signature, Table
 from core.words import tr
 
@@ -57,6 +58,15 @@ def test_a_label_is_one_small_page(qapp, tmp_path):
     assert "Ash" in text and "Void" in text and "outside ±0.10" in text
 
 
+@pytest.mark.parametrize("text", ["Slipgauge 1.0 · page 1 of 2", "Demo-Werkstatt, erfundene Daten · " * 6])
+def test_the_foot_leaves_room_between_its_line_and_the_number_of_the_page(qapp, tmp_path, text):
+    writer = QPdfWriter(str(tmp_path / "foot.pdf"))
+    writer.setResolution(96)
+    font = foot_font(text, writer)
+    assert QFontMetricsF(font, writer).horizontalAdvance(text) <= writer.width() - 20
+    assert (font.pointSizeF() == 7.5) == (len(text) < 40)
+
+
 def test_the_square_code_is_the_one_the_library_makes(qapp):
     import segno
 
@@ -73,7 +83,7 @@ def test_the_square_code_is_the_one_the_library_makes(qapp):
 
 def test_numbers_have_a_comma_in_german_and_what_was_typed_stays(qapp):
     headings = (tr("Lot"), tr("Value ± U (95 %)"), tr("As typed"))
-    rows = (("PLA 1.75 mm", "+0.040 ± 0.006 mm", "127.6"), ("2.4 rig", "6.2", "127,6"))
+    rows = (("PLA 1.75 mm", "+0.040 ± 0.006 mm", "127.6"), ("2.4 rig", "6.2", "127,6"), ("", "3.88 ± 0.33 of 4", ""))
     before = language.current_view()
     language.apply_view(qapp, language.View("de"))
     try:
@@ -81,4 +91,4 @@ def test_numbers_have_a_comma_in_german_and_what_was_typed_stays(qapp):
     finally:
         language.apply_view(qapp, before)
     assert re.findall(r"<td[^>]*>([^<]*)</td>", told) == [
-        "PLA 1.75 mm", "+0,040 ± 0,006 mm", "127.6", "2.4 rig", "6,2", "127,6"]
+        "PLA 1.75 mm", "+0,040 ± 0,006 mm", "127.6", "2.4 rig", "6,2", "127,6", "&nbsp;", "3,88 ± 0,33 von 4", "&nbsp;"]

@@ -6,8 +6,17 @@ import re
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QSettings, Qt
-from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit, QPlainTextEdit, QPushButton, QWidget
+from PySide6.QtCore import QEvent, QSettings, Qt
+from PySide6.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QFrame,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QWidget,
+)
 
 from app.theme import DARK, LIGHT, Tokens, apply_theme, tokens
 from app.widgets.plotmarks import blended
@@ -162,3 +171,28 @@ def test_the_window_changes_with_the_desktop_until_the_person_chooses(qapp, desk
     desktop["scheme"] = Qt.ColorScheme.Light
     _follow_desktop(qapp, settings, Qt.ColorScheme.Light)
     assert tokens() is LIGHT
+
+
+class CountedLabel(QLabel):
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self.changes = 0
+
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        self.changes += event.type() == QEvent.Type.StyleChange
+
+
+def test_another_theme_dresses_a_widget_once_however_deep_it_lies(qtbot, qapp):
+    """With a page in a stack in a window a widget lies ten deep, and pages have hundreds of them."""
+    apply_theme(qapp, dark=False)
+    window = inner = QWidget()
+    qtbot.addWidget(window)
+    for _ in range(10):
+        inner = QFrame(inner)
+    label = CountedLabel(inner)
+    window.show()
+    label.changes = 0
+    apply_theme(qapp, dark=True)
+    apply_theme(qapp, dark=False)
+    assert label.changes <= 2 * 3  # the old dress off, the new one on; not once for each widget around it

@@ -166,7 +166,7 @@ def test_the_lot_that_was_wet_is_told_on_its_page(qtbot, demo_context, demo):
 def test_the_board_shows_the_drift_the_doubt_and_the_verified_machine(demo_context, demo):
     board = read_board(demo_context)
     machines = {machine.name: machine for machine in board.machines}
-    drifts = {name: board.drift(demo_context, machine) for name, machine in machines.items()}
+    drifts = {name: board.drift(machine) for name, machine in machines.items()}
     assert [name for name, (_, signal) in drifts.items() if signal] == ["Elm"]
     assert "reversal error X moved" in drifts["Elm"][0]
     lines = {name: board.line(machine) for name, machine in machines.items()}

@@ -300,3 +300,6 @@ def _range_of(name: str) -> tuple[float, float]:
         if name.endswith(end):
             return low, high
     return 0.1, 60.0
+
+
+Recipe = Callable[[Hand], Any]

@@ -20,6 +20,7 @@ PASSES = {
     "core.measuring.brokenstick.": _HOT,
     "core.measuring.ordinal.": _HOT,
     "core.measuring.gum.effective_dofs": _HOT,
+    "core.guidance.splitpair.print_u_ratio": _HOT,
     "core.quantity.coverage_factor": "degrees of freedom that nobody knows give a factor that nobody knows",
     "core.guidance.known.known_of": _OWN,
     "core.part_size.features.design_terms": _OWN,

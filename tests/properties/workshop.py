@@ -214,7 +214,7 @@ def lost_motion(hand: Hand) -> Given:
 def ripple(hand: Hand) -> Ripple:
     speed = hand.pick(40.0, 60.0, 80.0)
     crests = hand.pick(3, 4, 5) if not hand.chance(hand.wild / 4) else hand.count()
-    distance = crests * speed / hand.number("", 38.0, 42.0)
+    distance = crests * speed / (hand.number("", 38.0, 42.0) or 40.0)
     return Ripple(speed, crests, distance, hand.pick(None, 40.0), hand.pick(None, 15.0))
 
 

@@ -24,6 +24,7 @@ MACHINE, LOT, CALIPER, BALANCE, PERSON, OWN = "Cobble", "Chalk 12", "Caliper 1",
 OFFSET_MM = -0.0848  # what the first comb asks for
 SMALL_CUBE_STEPS_MM = "79.48"  # 80 x 20 / 20.13: a cube of 20 mm that reads 20.13 mm, "corrected"
 FLOW = {"temperature_c": "215", "rate_mm3_s": "5", "density_g_cm3": "1.24", "path_filament_mm": "2000"}
+TRAVELS = {"travel_x_mm": "220", "travel_y_mm": "220", "travel_z_mm": "250"}
 PARTS = {"pitch_mm": "2", "teeth": "20"}
 _SEED = 5
 
@@ -161,6 +162,8 @@ def _own(hands: Hands) -> list[QRect]:
     hands.click(hands.page("board").start.add)
     page = hands.page("drive")
     hands.type_into(page.form.head.field("name"), OWN)
+    for key, text in TRAVELS.items():
+        hands.type_into(page.form.travel.field(key), text)
     for key, text in PARTS.items():
         hands.type_into(page.form.drives["x"].field(key), text)
     return _places(hands, page.card.steps, page.entry.save_button)

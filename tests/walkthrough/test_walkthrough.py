@@ -10,7 +10,7 @@ from PySide6.QtGui import QImage
 from tests.walkthrough.__main__ import LANGUAGES, PICTURES, picture_name, told
 from tests.walkthrough.hands import SIZE
 from tests.walkthrough.sight import plain
-from tests.walkthrough.story import FLOW, PARTS, SMALL_CUBE_STEPS_MM, STEPS, readings
+from tests.walkthrough.story import FLOW, PARTS, SMALL_CUBE_STEPS_MM, STEPS, TRAVELS, readings
 
 HELP = PICTURES.parents[1] / "help"
 WRITTEN = {"en": HELP / "walkthrough.md", "de": HELP / "de" / "walkthrough.md"}
@@ -67,7 +67,8 @@ def test_the_readings_in_the_text_are_those_of_the_story(language):
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_what_else_is_typed_in_the_story_stands_in_the_text(language):
     text = {name: english(part) for name, part in sections(language).items()}
-    for name, typed in (("drive", [SMALL_CUBE_STEPS_MM]), ("flow", FLOW.values()), ("own", PARTS.values())):
+    own = [*TRAVELS.values(), *PARTS.values()]
+    for name, typed in (("drive", [SMALL_CUBE_STEPS_MM]), ("flow", FLOW.values()), ("own", own)):
         for number in typed:
             assert re.search(rf"(?<![\d.]){re.escape(number)}(?![\d.])", text[name]), (name, number)
 

@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 from app.widgets.fields import local_text
 from app.widgets.plotdata import EventMark, LimitLine
+from app.widgets.plotsheet import NAMED_EVENTS
 from app.words import shown
 from core.guidance.drift import Drift
 from core.guidance.driftwords import limit_text
@@ -71,9 +72,12 @@ def smooth_limits(drift: Drift, factor: float) -> tuple[LimitLine, ...]:
 
 
 def event_marks(drift: Drift, *, in_order: bool) -> tuple[EventMark, ...]:
-    """Return the events: between the results they fell between, or at their day."""
+    """Return the events: between the results they fell between, or at their day; those too many to name without it."""
+    seen = [(place, event) for place, event in drift.events if not in_order or 0 < place < len(drift.points)]
+    unnamed = len(seen) - NAMED_EVENTS
     return tuple(
-        EventMark(place + 0.5 if in_order else event.at.timestamp() / DAY_S, shown(event.label))
-        for place, event in drift.events
-        if in_order is False or 0 < place < len(drift.points)
+        EventMark(
+            place + 0.5 if in_order else event.at.timestamp() / DAY_S, shown(event.label) if number >= unnamed else ""
+        )
+        for number, (place, event) in enumerate(seen)
     )

@@ -71,8 +71,10 @@ class ChartsPage(Page):
         points = results_in_order(quantity.name, partial(store.series, **whose._asdict()))
         if not points:
             raise InputError("value", self._what_to_keep(quantity))
-        names = ({row.id or 0: row.name for row in rows} for rows in (store.lots(), store.machines()))
         events = self._events(quantity, whose)
+        if quantity.owner != "lot":  # whatever else changed, its limits stay
+            return Asked(quantity, points, events)
+        names = ({row.id or 0: row.name for row in rows} for rows in (store.lots(), store.machines()))
         return Asked(quantity, points, (*events, *changes_of_owner(quantity, points, *names)))
 
     def compute(self, readings: Asked) -> Drift:
@@ -185,10 +187,13 @@ class ChartsPage(Page):
         """List machines, lots, instruments and quantities as they are now."""
         store = self.context.store
         try:
-            found = Counter(store.results_of_late())
-            self.choices.offer(store.machines(), store.lots(), store.instruments(), found)
+            rows = store.machines(), store.lots(), store.instruments(), Counter(store.results_of_late())
         except StoreError as error:
             self.context.say(shown(error.message), Level.ERROR)
+            if self.choices.quantity.count():
+                return  # they stand as they were
+            rows = (), (), (), Counter()
+        self.choices.offer(*rows)
 
     def _events(self, quantity: Quantity, whose: Whose) -> tuple[Event, ...]:
         """Return what was logged of the owner; of a print also what befell the machine that made it."""

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QLabel, QPushButton
 
+from app.faults import told_at_once
 from app.pages.bench.instrumentrows import CheckSettings, columns_of, replanned, rows_of
 from app.units import inch_numbers, inches_for
 from app.widgets.fields import ChoiceField, GaugeField
@@ -16,6 +18,7 @@ from app.words import shown
 from core.measuring.instrumentkinds import LightGap, Part, Plan, kind_of, light_gap_words, plan_words, plans_of
 from core.records.rows import Instrument
 
+_ALL_PX = 450  # wide, to show errors beside the references that are typed; the picture shows them anyway
 _ACROSS = 3
 
 
@@ -134,7 +137,14 @@ class InstrumentForm(TrialForm):
         """Show the part of the check, and how well a reference is known, where no plan gives them."""
         given = self.plan_choice.value() != str(Plan.OWN)
         for place, column in enumerate(self.model.columns):
-            self.table.setColumnHidden(place, given and column.key in ("kind", "half_width"))
+            narrow = column.key == "error" and not given and self.width() < _ALL_PX
+            self.table.setColumnHidden(place, narrow or (given and column.key in ("kind", "half_width")))
+
+    @told_at_once
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave the errors to the picture where what is typed would not be read whole."""
+        super().resizeEvent(event)
+        self._show_columns()
 
     def _add_reading(self) -> None:
         self.plan_choice.set_value(str(Plan.OWN))

@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
-    QHBoxLayout,
     QHeaderView,
     QLabel,
     QStackedLayout,
@@ -19,12 +18,14 @@ from PySide6.QtWidgets import (
 )
 
 from app.dates import moment_text
+from app.faults import or_else
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField, local_text, number_text
 from app.widgets.labels import heading
 from app.widgets.picturepane import Picture
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.rowsmodel import told_place
+from app.widgets.wraprow import WrapRow
 from app.words import shown
 from core.measuring.checkpoints import Point
 from core.measuring.doubt import Doubtful
@@ -58,6 +59,11 @@ class InstrumentPane(Picture):
             self._stack.addWidget(view)
         self.view.changed.connect(self._turn)
         self.plot.said.connect(self.said)
+
+    @or_else(False)
+    def hasHeightForWidth(self) -> bool:
+        """Take the share of the height that it is given, whatever the views not in sight would ask for."""
+        return False
 
     def show_inches(self) -> None:
         """Show the curve in inch."""
@@ -126,9 +132,10 @@ class BudgetView(QFrame):
         self.total = QLabel()
         self.total.setWordWrap(True)
         self._check: InstrumentCheck | None = None
-        head, column = QHBoxLayout(), QVBoxLayout(self)
-        head.addWidget(heading(self.tr("Uncertainty budget")), 1)
-        head.addWidget(self.point)
+        head, column = WrapRow(), QVBoxLayout(self)
+        head.setSpacing(STEP_PX)
+        head.add(heading(self.tr("Uncertainty budget"), of=self))
+        head.add(self.point, shares=True)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.addLayout(head)
         column.addWidget(self.table, 1)
@@ -186,7 +193,7 @@ class DoubtView(QFrame):
         self.says.setWordWrap(True)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
-        for part in (heading(self.tr("Results in doubt")), self.says):
+        for part in (heading(self.tr("Results in doubt"), of=self), self.says):
             column.addWidget(part)
         column.addWidget(self.table, 1)
         column.addStretch(0)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING
 
 from app.context import Context
 from core.measuring.instrumentkinds import kind_of
-from core.records.rows import Instrument, Trial, TrialState
+from core.records.rows import Instrument, Trial
 
 if TYPE_CHECKING:
     from core.measuring.doubt import Doubtful
@@ -19,15 +19,15 @@ _ALWAYS = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 def checks_of(context: Context) -> list[Trial]:
-    """Return the checks of the picked instrument, newest first, without their readings.
+    """Return the kept checks of the picked instrument, newest first, without their readings.
 
     Raises:
         StoreError: disk, lock, schema or server.
     """
     picked = context.instrument
-    if picked is None:
+    if picked is None or picked.id is None:
         return []
-    return [trial for trial in context.store.trials(subject=SUBJECT) if trial.instrument_id == picked.id]
+    return list(context.store.read_with(picked.id, _ALWAYS, SUBJECT))
 
 
 def doubtful_of(context: Context) -> tuple[Doubtful, ...]:
@@ -36,12 +36,13 @@ def doubtful_of(context: Context) -> tuple[Doubtful, ...]:
     Raises:
         StoreError: disk, lock, schema or server.
     """
-    from core.measuring.doubt import in_doubt  # the page opens before it is needed
+    from core.measuring.doubt import doubt_begins, in_doubt  # the page opens before it is needed
 
-    checks = [check for check in checks_of(context) if check.state is TrialState.KEPT]
-    if context.instrument is None or context.instrument.id is None or not checks:
+    checks = checks_of(context)
+    since = doubt_begins(checks)
+    if context.instrument_id is None or since is None:
         return ()
-    read = context.store.read_with(context.instrument.id, _ALWAYS)
+    read = context.store.read_with(context.instrument_id, since)
     return in_doubt(checks, [trial for trial in read if trial.subject != SUBJECT])
 
 

@@ -6,7 +6,7 @@ import re
 from pathlib import Path
 from typing import TYPE_CHECKING, ClassVar, NamedTuple, cast
 
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
@@ -231,8 +231,7 @@ class ToolpathsPage(Page):
         inside = cast(QVBoxLayout, self.card.layout())
         inside.insertWidget(inside.count() - 1, self.read_box)
         right, across, down = QVBoxLayout(), QHBoxLayout(), QVBoxLayout(self)
-        expand, ignore = QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored
-        self.picture.sheet.setSizePolicy(expand, ignore)  # the words come first
+        self.picture.sheet.asks_px = _LEAST_PICTURE_PX  # the words come first
         self.picture.sheet.setMinimumHeight(_LEAST_PICTURE_PX)
         right.addWidget(self.picture, 1)
         right.addWidget(self.card)

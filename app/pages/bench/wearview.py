@@ -26,13 +26,12 @@ def find_wear(context: Context, drift: Drift) -> Wear:
     store = context.store
     names = {lot.id or 0: lot.name for lot in store.lots()}
     lots = {point.lot_id for point in drift.points if point.lot_id is not None}
-    trials = {lot: store.trials(lot_id=lot) for lot in lots}
-    found = [weighing_of(store.trial(trial.id or 0)) for lot in lots for trial in trials[lot]
-             if trial.subject == "drying" and trial.state is TrialState.KEPT]  # fmt: skip
-    machines = {
-        lot: frozenset(t.machine_id for t in mine if t.state is TrialState.KEPT and t.machine_id is not None)
-        for lot, mine in trials.items()
-    }
+    drying = store.trials("drying", limit=None, readings=True)  # at once: a chart of the shop has hundreds of lots
+    found = [weighing_of(trial) for trial in drying if trial.state is TrialState.KEPT and trial.lot_id in lots]
+    machines: dict[int, frozenset[int]] = dict.fromkeys(lots, frozenset())
+    for kept in store.newest_kept():
+        if kept.lot_id in machines and kept.machine_id is not None:
+            machines[kept.lot_id] |= {kept.machine_id}
     return judge_wear(drift, [weighed for weighed in found if weighed is not None], names, machines)
 
 

@@ -58,7 +58,7 @@ class FeedForm(TrialForm):
         self.add_setting("way", self.tr("Read b&y"), self.way)
         self.add_setting("in_force_steps_mm", self.tr("&Steps/mm in force"), self.steps)
         self._add("u_reading_mm", self.tr("&One mark, 1 u"), NumberField(required=True, low=0.0, high=5.0), "mm")
-        self._add("mass_per_length_g_m", self.tr("Per le&ngth"), NumberField(required=True, low=0.01), self.tr("g/m"))
+        self._add("mass_per_length_g_m", self.tr("Per len&gth"), NumberField(required=True, low=0.01), self.tr("g/m"))
         self._add("u_balance_g", self.tr("Balance, &1 u"), NumberField(required=True, low=1e-5, high=10.0), "g")
         self._add("temperature_c", self.tr("Nozzle, if &hot"), NumberField(low=0.0), self.tr("°C"))
         self._add("hot_end_limit_c", self.tr("Hot end u&p to"), NumberField(required=True, low=100.0), self.tr("°C"))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.lotcard import LotCard
@@ -23,13 +23,14 @@ class LotPane(QWidget):
         self.entry, self.material, self.weighing = LotCard(title), MaterialCard(), WeighingCard()
         self.card = ResultCard(self.tr("Moisture and stock"))
         self.card.keep_button.setText(self.tr("Keep wei&ghing"))
-        left, right, across = QVBoxLayout(), QVBoxLayout(), QHBoxLayout(self)
+        left, right, across = QVBoxLayout(), QGridLayout(), QHBoxLayout(self)
         for column in (left, right):
             column.setSpacing(STEP_PX)
         left.addWidget(self.entry)
         left.addWidget(self.material, 1)
-        right.addWidget(self.weighing)
-        right.addWidget(self.card, 1)
+        right.addWidget(self.weighing, 0, 0)  # a grid: a QVBoxLayout would press it flat below a card of many lines
+        right.addWidget(self.card, 1, 0)
+        right.setRowStretch(1, 1)
         across.setContentsMargins(0, 0, 0, 0)
         across.setSpacing(2 * STEP_PX)
         across.addLayout(left, 1)

@@ -11,6 +11,7 @@ from app.widgets.fields import ChoiceField, LengthField, LineField, NumberField
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
+from app.widgets.unbroken import UnbrokenLabel
 
 if TYPE_CHECKING:
     from core.flow_trials.conditions import PrintConditions
@@ -41,7 +42,7 @@ class FlowForm(TrialForm):
         self.caution.setWordWrap(True)
         super().__init__(columns, picker, above_entry=self.caution, across=_ACROSS)
         self.again_button = QPushButton(again)
-        self.bead = QLabel()  # what the bead is as commanded
+        self.bead = UnbrokenLabel()  # what the bead is as commanded
         self.bead.setObjectName("quiet")
         self.bead.setWordWrap(True)
         self.foot.addWidget(self.again_button)
@@ -52,7 +53,7 @@ class FlowForm(TrialForm):
         self._add("hot_end_limit_c", self.tr("&Hot end up to"), NumberField(required=True), self.tr("°C"))
         self._add("rate_mm3_s", self.tr("&Rate"), NumberField(required=True), self.tr("mm³/s"))
         self._add("nozzle_mm", self.tr("No&zzle"), LengthField(required=True), self.tr("mm"))
-        self._add("height_mm", self.tr("&Layer"), LengthField(required=True), self.tr("mm"))
+        self._add("height_mm", self.tr("La&yer"), LengthField(required=True), self.tr("mm"))
         self._add("width_mm", self.tr("Bead &width"), LengthField(required=True), self.tr("mm"))
         models = [("obround", self.tr("obround")), ("rectangle", self.tr("rectangle"))]
         self._add("bead_model", self.tr("Bead m&odel"), ChoiceField(models))

@@ -85,9 +85,9 @@ def _known(trial: Trial) -> KnownFlow:
     from core.flow_trials.combine import KnownFlow
     from core.flow_trials.conditions import conditions_from
 
-    estimate = next(e for e in trial.estimates if e.name == f"flow_ratio_{trial.subject}")
+    estimate = next((e for e in trial.estimates if e.name == f"flow_ratio_{trial.subject}"), None)
     conditions = conditions_from(trial.conditions)
-    if conditions is None or trial.id is None:  # a kept trial had all of them
+    if estimate is None or conditions is None or trial.id is None:  # a kept trial had all of them
         raise StoreError(tr("Trial {number} has lost its conditions; withdraw it.", number=trial.id))
     return KnownFlow(estimate, conditions, trial.id)
 

@@ -42,9 +42,9 @@ class MassForm(FlowForm):
         self._by, self._path = ChoiceField(by), ChoiceField(path)
         for choice in (self._by, self._path):
             choice.changed.connect(self._show_own_fields)  # first: a problem needs its field in sight
-        self.add_own("by", self.tr("Weighed b&y"), self._by)
+        self.add_own("by", self.tr("Weighed &by"), self._by)
         self.add_own("density_g_cm3", self.tr("&Density"), NumberField(required=True), self.tr("g/cm³"))
-        self.add_own("mass_per_length_g_m", self.tr("Per le&ngth"), NumberField(required=True), self.tr("g/m"))
+        self.add_own("mass_per_length_g_m", self.tr("Per &length"), NumberField(required=True), self.tr("g/m"))
         self.add_own("u_balance_g", self.tr("Balance, &1 u"), NumberField(required=True), self.tr("g"))
         self.add_own("path_counted", self.tr("Path &counted"), self._path)
         self.add_own("path_filament_mm", self.tr("Path len&gth"), LengthField(required=True), self.tr("mm"))

@@ -50,7 +50,7 @@ class WallPage(FlowPage):
         form = FlowForm(columns, self.picker, self.tr("Add a pla&ce"))
         beads = [("1", self.tr("one bead")), ("2", self.tr("two beads"))]
         form.add_own("beads", self.tr("Wall of the &box"), ChoiceField(beads))
-        form.add_own("layers_in_contact", self.tr("La&yers touched"), CountField(low=1, high=1000, required=True))
+        form.add_own("layers_in_contact", self.tr("&Layers touched"), CountField(low=1, high=1000, required=True))
         form.add_own("sd_lateral_mm", self.tr("Layer offsets, &1 sd"), LengthField(low_mm=0.0), self.tr("mm"))
         form.typed["sd_lateral_mm"].setToolTip(
             self.tr("Spread of the sideways offset of single layers, if you measured it; else leave it empty.")

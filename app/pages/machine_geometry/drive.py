@@ -39,7 +39,7 @@ class DriveReadings:
     drive: Drive
     motion: Motion
     axis: str
-    travel_mm: float
+    travel_mm: float | None
     all_drives: Mapping[str, Drive]
 
 
@@ -77,14 +77,14 @@ class DrivePage(Page):
         questions = (*question_drive(drive), *_question_axes(motion, readings.all_drives))
         if drive.kind is DriveKind.ROTARY:
             return DriveView(drive, describe_rotary(drive), questions, (), whole_cycles=True, heights_mm=None)
-        lengths = clean_lengths_mm(drive, readings.travel_mm)
+        lengths = None if readings.travel_mm is None else clean_lengths_mm(drive, readings.travel_mm)
         stacks = readings.axis == "z" or motion is Motion.DELTA
         return DriveView(
             drive=drive,
             result=describe_drive(drive),
             questions=questions,
-            lengths_mm=lengths.lengths_mm,
-            whole_cycles=lengths.whole_cycles,
+            lengths_mm=None if lengths is None else lengths.lengths_mm,
+            whole_cycles=lengths is None or lengths.whole_cycles,
             heights_mm=clean_heights_mm(drive) if stacks else None,
         )
 

@@ -61,7 +61,7 @@ class ReversalForm(TrialForm):
         self.add_setting("resolution_mm", self.tr("&Dial reads to"), self.resolution, self.tr("mm"))
         self.push, self.push_limit = NumberField(required=True), NumberField(required=True)
         self.add_setting("push_n", self.tr("Push &with"), self.push, self.tr("N"))
-        self.add_setting("push_limit_n", self.tr("Scale tr&ue to ±"), self.push_limit, self.tr("N"))
+        self.add_setting("push_limit_n", self.tr("&Scale true to ±"), self.push_limit, self.tr("N"))
         self.add_button = QPushButton(self.tr("Add a &reading"))
         self.foot.addWidget(self.add_button)
         self.method.changed.connect(self._plan_anew)

@@ -64,7 +64,7 @@ class SquareForm(TrialForm):
         self.add_setting("longest_mm", self.tr("&Longest part"), lengths["longest_mm"], mm)
         self.add_setting("tolerance_mm", self.tr("&Tolerance ±"), lengths["tolerance_mm"], mm)
         term = NumberField(low=-_MOST_TERM, high=_MOST_TERM, required=True)
-        self.add_setting("term_ratio", self.tr("Ter&m in force"), term)
+        self.add_setting("term_ratio", self.tr("Term in f&orce"), term)
         self.method.changed.connect(self._plan_anew)
         self.frame_state.changed.connect(self._show_own_fields)
         self._say_caution()

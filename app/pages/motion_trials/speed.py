@@ -13,11 +13,12 @@ from app.pages.motion_trials.partfile import Asked, PartFile
 from app.pages.motion_trials.scorepage import ScorePage
 from app.pages.motion_trials.scorerows import at_specimen, piece_of, places_in
 from app.pages.motion_trials.speedform import HALF, SPEED, SpeedForm
+from app.pages.motion_trials.speedknown import ceiling_mm3_s, level_to_put_in_force
 from app.pages.trialpage import NOTHING_YET
 from app.waitrow import WaitRow
 from app.widgets.fields import ChoiceField
 from app.words import shown
-from core.errors import InputError, StoreError
+from core.errors import InputError
 from core.records.rows import Motion, SettingInForce, Trial
 from core.words import tr
 
@@ -155,19 +156,7 @@ class SpeedPage(ScorePage):
 
     def settings(self) -> tuple[SettingInForce, ...]:
         """Put the level in force for this lot on this machine."""
-        from core.guidance.motionadvice import UNITS, SpeedJudgement
-
-        machine, lot_id = self.context.machine, self.context.lot_id
-        judged = self.result.judgement if self.result else None
-        if machine is None or machine.id is None or not isinstance(judged, SpeedJudgement) or judged.new_value is None:
-            return ()
-        of = judged.readings.of
-        name = "print_speed" if of == SPEED else "acceleration"
-        now = self.context.store.in_force(name, machine.id, lot_id)
-        if now is not None and now.lot_id == lot_id and now.new == judged.new_value:
-            return (now,)
-        old = now.new if now is not None and now.lot_id == lot_id else None
-        return (SettingInForce(machine.id, lot_id, name, old, judged.new_value, UNITS[of]),)
+        return level_to_put_in_force(self.context, self.result.judgement if self.result else None)
 
     def plan(self) -> None:
         """Begin with five levels of speed within the machine's limits, timed by the usual straight."""
@@ -205,20 +194,8 @@ class SpeedPage(ScorePage):
         of = form.group
         speed = None if of == SPEED else form.number("other")
         rule = form.layer_rule(bool(self.part.name))
-        asked = Asked(form.motion_limits(), of, levels, speed, self._ceiling_mm3_s(), rule)
+        asked = Asked(form.motion_limits(), of, levels, speed, ceiling_mm3_s(self.context), rule)
         return self.part.times_of(asked, form.number("straight_mm"))
-
-    def _ceiling_mm3_s(self) -> float | None:
-        """Return the flow ceiling measured for this lot, or the one of the machine's record."""
-        machine, lot = self.context.machine, self.context.lot
-        if machine is None:
-            return None
-        try:
-            found = self.context.store.newest("flow_ceiling", machine.id, lot.id) if lot else None
-        except StoreError:
-            found = None  # keeping will say what is wrong with the store
-        stated = machine.limits.get("max_flow_mm3_s")
-        return found[1].value if found else float(stated) if stated else None
 
     def _show_times(self) -> bool:
         """Draw the time by level, or the rates of a file, where that picture is chosen and can be drawn."""
@@ -228,7 +205,7 @@ class SpeedPage(ScorePage):
         if times is None or of == HALF or view == FRONT:
             return False
         if view == RATE and self.part.name:
-            self.plot.set_data(rate_plot(times, of, self._ceiling_mm3_s()))
+            self.plot.set_data(rate_plot(times, of, ceiling_mm3_s(self.context)))
             return True
         if view == TIME:
             self.plot.set_data(time_plot(times, of))

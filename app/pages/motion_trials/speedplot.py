@@ -11,7 +11,7 @@ from app.pages.motion_trials.scoreplot import score_points
 from app.widgets.plotdata import EventMark, FitCurve, LimitLine, PlotData, PointSeries
 from app.words import shown
 from core.guidance.halfspeedadvice import HalfSpeedJudgement, short_run_words
-from core.guidance.motionadvice import UNITS, SpeedJudgement
+from core.guidance.motionadvice import UNITS, SpeedJudgement, time_text
 from core.measuring.scores import HIGHEST_SCORE
 from core.motion_trials.halfspeed import Run
 from core.motion_trials.layertime import LayerTimes
@@ -103,8 +103,9 @@ def time_plot(times: PartTimes, of: str) -> PlotData:
         title=shown(tr("Where faster buys nothing")),
         summary=shown(
             tr(
-                "The part takes {slow:.1f} min at {low:.4g} {unit} and {fast:.1f} min at {high:.4g} {unit}.",
-                slow=minutes[0], low=levels[0], fast=minutes[-1], high=levels[-1], unit=unit,
+                "The part takes {slow} at {low:.4g} {unit} and {fast} at {high:.4g} {unit}.",
+                slow=time_text(times.time_s[levels[0]]), low=levels[0],
+                fast=time_text(times.time_s[levels[-1]]), high=levels[-1], unit=unit,
             )
         ),
     )

@@ -92,7 +92,9 @@ def prediction_rows(prediction: Prediction, verified: Verified | None = None) ->
 
 def open_card(count: int, score: Words | None, taken: Words | None) -> CardData:
     """Return the card of a prediction that is not locked yet; `taken` says where its changes come from."""
-    says = tr("Of this piece {count} features are predicted. Lock them before it is printed and read.", count=count)
+    says = tr(
+        "Features of this piece that are predicted: {count}. Lock them before it is printed and read.", count=count
+    )
     then = tr("Print a piece with the changed settings, read its features as a size trial, and choose both above.")
     paragraphs = [Paragraph(shown(tr("Lock first")), shown(says)), Paragraph(shown(tr("Then")), shown(then))]
     if taken is not None:

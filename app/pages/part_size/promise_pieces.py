@@ -39,12 +39,9 @@ def pieces(context: Context, wanted: Wanted, step: Step) -> Asked:
     from core.guidance.partgroups import pieces_since
 
     store = context.store
-    kept = store.trials("sizeerror", wanted.machine_id, wanted.lot_id, limit=_MOST_PIECES)
-    trials = []
-    for place, trial in enumerate(reversed(kept)):
-        step(place / len(kept))
-        if trial.state is TrialState.KEPT and trial.id is not None:
-            trials.append(store.trial(trial.id))
+    kept = store.trials("sizeerror", wanted.machine_id, wanted.lot_id, limit=_MOST_PIECES, readings=True)
+    step(0.7)
+    trials = [trial for trial in reversed(kept) if trial.state is TrialState.KEPT]
     settings = store.settings(wanted.machine_id, wanted.lot_id)
     since = pieces_since(settings, wanted.lot_id, store.events(wanted.machine_id))
     return Asked(tuple(trials), wanted.instrument, wanted.tolerance, since)

@@ -37,7 +37,7 @@ def shop_picture(shop: Shop, found: AxisSplit, picked: tuple[int | None, int | N
         for j, row in enumerate(shop.lots)
     ]  # fmt: skip
     count, apart = len(found.trial_ids), len(found.islands)
-    says = tr("{count} trials of {machines} machines and {lots} lots along {axis}.", count=count,
+    says = tr("Axis {axis}. Trials: {count}; machines: {machines}; lots: {lots}.", count=count,
               machines=len(machines), lots=len(lots), axis=found.axis.upper())  # fmt: skip
     if apart > 1:
         says = tr("{says} They fall into {islands} islands that share no print.", says=says, islands=apart)

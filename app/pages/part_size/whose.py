@@ -94,10 +94,7 @@ class WhosePage(StoredPage):
         with QSignalBlocker(self.trial):
             self.trial.set_choices(choices(trials))
         if not trials:
-            says = self.tr(
-                "Choose a machine and a lot above; of the two a size trial must be kept, on the page Size error."
-            )
-            raise InputError("value", says)
+            raise InputError("value", self._what_is_missing())
         trial = store.trial(int(self.trial.value() or 0))
         if trial.id != self._advised_for:
             self._advise(trial)
@@ -109,6 +106,13 @@ class WhosePage(StoredPage):
             self.context.tried.pop(trial.id or 0, None)
         tolerance = trial.conditions.get("tolerance", "m")
         return Asked(trial, self.context.instrument, parts, changes, tolerance, self.linked.now())
+
+    def _what_is_missing(self) -> str:
+        if self.context.machine is None or self.context.lot is None:
+            return self.tr(
+                "Choose a machine and a lot above; of the two a size trial must be kept, on the page Size error."
+            )
+        return self.tr("Keep a size trial of this machine and lot first, on the page Size error.")
 
     def compute(self, readings: Asked) -> WhoseJudgement:
         """Share out and try: one call into the core."""

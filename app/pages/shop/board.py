@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from typing import Any, ClassVar
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.firststart import FirstStart
@@ -24,6 +24,7 @@ from app.theme import STEP_PX
 from app.waitrow import is_large
 from app.widgets.fields import ChoiceField
 from app.widgets.labels import heading
+from app.widgets.panel import Panel
 from app.words import shown
 from core.errors import StoreError
 from core.records.rows import Trial
@@ -136,7 +137,7 @@ class BoardPage(Page):
             yield place
         for place in places:
             row = self.model.rows[place]
-            row.drift, row.drifts = board.drift(self.context, row.machine)
+            row.drift, row.drifts = board.drift(row.machine)
             yield place
 
     def _in_sight_first(self) -> list[int]:
@@ -209,8 +210,7 @@ class BoardPage(Page):
                 ("verified", self.tr("verified")),
             ]
         )
-        self._card = card = QFrame()
-        card.setObjectName("card")
+        self._card = card = Panel(self.table.accessibleName())
         inside = QVBoxLayout(card)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.table)

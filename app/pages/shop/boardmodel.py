@@ -15,6 +15,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFont
 
 from app.dates import day_text
+from app.faults import or_else
 from app.pages.shop.walksteps import SIGNS, state_colour, state_words
 from app.theme import tokens
 from app.widgets.rowsmodel import AnyIndex, RowsModel
@@ -73,6 +74,7 @@ class BoardModel(RowsModel):
         """Return the machines."""
         return self.rows
 
+    @or_else(None)
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows, or what it is sorted by."""
         row, column = self.rows[index.row()], index.column()
@@ -106,6 +108,7 @@ class BoardFilter(QSortFilterProxyModel):
         self._text, self._wanted = text.strip().casefold(), wanted
         self.invalidate()
 
+    @or_else(True)
     def filterAcceptsRow(self, source_row: int, source_parent: AnyIndex) -> bool:  # noqa: ARG002
         """Return whether a machine is in sight."""
         model = self.sourceModel()

@@ -9,11 +9,12 @@ from app.jobs import Step, at_once
 from app.units import inches_for
 from app.walkreader import read_checks
 from app.words import in_inch, local_numbers, shown
+from core.errors import InputError
 from core.guidance.board import BoardLine, board_line, loaded_lots, serials_by_machine
-from core.guidance.logentries import estimate_text
+from core.guidance.names import estimate_text
 from core.guidance.walk import walk_state
 from core.guidance.walkplan import Scope, shop_plan
-from core.records.rows import Event, InUse, Machine, SettingInForce, Trial
+from core.records.rows import Event, InUse, Machine, SeriesPoint, SettingInForce, Trial
 from core.words import tr
 
 _FEWEST = 8  # results; below that a chart has no limits
@@ -33,6 +34,7 @@ class Board:
     of_machine: dict[int, list[Event]] = field(default_factory=dict)
     settings: dict[int, list[SettingInForce]] = field(default_factory=dict)
     checks: tuple[Trial, ...] = ()
+    charted: dict[int, dict[str, list[SeriesPoint]]] = field(default_factory=dict)
 
     def lot_name(self, machine_id: int | None) -> str:
         """Return the name of the lot that a machine was used with last; empty for none."""
@@ -61,7 +63,7 @@ class Board:
         text = local_numbers(estimate_text(promised[0]))
         return in_inch(text) if inches_for("promise") else text
 
-    def drift(self, context: Context, machine: Machine) -> tuple[str, bool]:
+    def drift(self, machine: Machine) -> tuple[str, bool]:
         """Return what the charts of a machine say, and whether it is a signal; nothing where they have no limits."""
         from core.guidance.charted import main_quantities
         from core.guidance.drift import judge_drift
@@ -69,11 +71,14 @@ class Board:
         quantities = {quantity.name: quantity for quantity in main_quantities()}
         judged = False
         for name in _CHARTED:
-            points = context.store.series(name, machine.id) if self.kept.get(machine.id or 0) else ()
+            points = self.charted.get(machine.id or 0, {}).get(name, ())
             if name not in quantities or len(points) < _FEWEST:
                 continue
             judged = True
-            runs = judge_drift(quantities[name], points).individuals.runs
+            try:
+                runs = judge_drift(quantities[name], points).individuals.runs
+            except InputError:  # of results that belong on no chart; the charts say why
+                continue
             if any(run.last == len(points) - 1 for run in runs):
                 return shown(tr("! {quantity} moved", quantity=quantities[name].words)), True
         return (shown(tr("quiet")), False) if judged else ("", False)
@@ -112,6 +117,10 @@ def read_board(context: Context, step: Step = at_once) -> Board:
             board.of_lot.setdefault(event.lot_id, []).append(event)
     for setting in store.settings(None):
         board.settings.setdefault(setting.machine_id, []).append(setting)
+    for place, name in enumerate(_CHARTED):  # of all machines at once: a shop has a thousand of them
+        step(0.85 + 0.05 * place)
+        for point in store.series(name):
+            board.charted.setdefault(point.machine_id or 0, {}).setdefault(name, []).append(point)
     return board
 
 

@@ -1,8 +1,8 @@
-"""The table of the board: a click on a heading sorts, Enter on a line goes on."""
+"""The table of the board: a click on a heading sorts, Enter goes on; what is long takes a second line."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
@@ -15,6 +15,9 @@ _PROMISED, _PROMISED_INCH = "±0.000 ± 0.000 mm", "±0.00000 ± 0.00000 in"  # 
 _ROW_PX = 27
 _BESIDE_HEAD_PX = 14
 _BESIDE_WORDS_PX = 4
+_SOON_MS = 200
+_BESIDE_LINES_PX = 10  # within a cell, and a little to spare
+_IN_WORDS = (NEXT, STALE, DOUBT, DRIFT)
 _LEAST_PX = 776  # all columns in the smallest window
 
 
@@ -47,7 +50,12 @@ class BoardTable(QTableView):
         over = sum(widths.values()) + stretched - _LEAST_PX  # what is too wide for the smallest window
         widths[NEXT] = max(widths[NEXT] - max(over, 0), self._head_px(NEXT))
         self._widths = widths
-        for told in (sight.dataChanged, sight.modelReset, sight.layoutChanged):
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(_SOON_MS)
+        self._soon.timeout.connect(self._fit_next)
+        sight.dataChanged.connect(self._fit_soon)
+        for told in (sight.modelReset, sight.layoutChanged):
             told.connect(self._fit_next)
 
     @told_at_once
@@ -55,6 +63,11 @@ class BoardTable(QTableView):
         """Give what is to be done the room that nothing else needs."""
         super().resizeEvent(event)
         self._fit_next()
+
+    def _fit_soon(self) -> None:
+        """Wait for more: a thousand machines are worked out a few at a time, and each time all in sight is measured."""
+        if not self._soon.isActive():
+            self._soon.start()
 
     def _fit_next(self) -> None:
         """Make what is to be done readable whole, where names, lots and days leave room for it."""
@@ -70,8 +83,26 @@ class BoardTable(QTableView):
             widths[column] -= given
             lacking -= given
         widths[NEXT] = max(widths[NEXT], wanted - max(lacking, 0))
+        rest = (self.viewport().width() - sum(widths.values())) // 2  # of each of the two that are stretched
+        rooms = {**widths, STALE: rest, DOUBT: rest}
+        broken = any(self.sizeHintForColumn(column) > rooms[column] for column in _IN_WORDS)
+        if broken:
+            widths[NEXT] = max(self._in_two_lines_px(NEXT), self._head_px(NEXT))
+        self.setWordWrap(broken)
+        line_px = self.fontMetrics().lineSpacing()
+        self.verticalHeader().setDefaultSectionSize(_ROW_PX + (line_px if broken else 0))
         for column, width in widths.items():
             heads.resizeSection(column, width)
+
+    def _in_two_lines_px(self, column: int) -> int:
+        """Return the width in which every text in sight of a column needs no more than two lines."""
+        last = self.rowAt(self.viewport().height())
+        rows = range(max(self.rowAt(0), 0), self.model().rowCount() if last < 0 else last + 1)
+        measure = self.fontMetrics()
+        texts = {str(self.model().index(row, column).data() or "") for row in rows}
+        least = (min(max(measure.horizontalAdvance(line) for line in halves) for halves in _halved(text))
+                 for text in texts)
+        return max(least, default=0) + _BESIDE_LINES_PX
 
     def _head_px(self, column: int) -> int:
         """Return the width of a heading, without the arrow of the column that is sorted."""
@@ -79,3 +110,9 @@ class BoardTable(QTableView):
         bold.setBold(True)
         title = str(self.model().headerData(column, Qt.Orientation.Horizontal))
         return QFontMetrics(bold).horizontalAdvance(title) + _BESIDE_HEAD_PX
+
+
+def _halved(text: str) -> list[tuple[str, str]]:
+    """Return the ways to break a text into two lines between words."""
+    words = text.split(" ")
+    return [(" ".join(words[:place]), " ".join(words[place:])) for place in range(1, len(words) + 1)]

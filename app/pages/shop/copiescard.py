@@ -34,7 +34,7 @@ class CopiesCard(Card):
             if is_demo
             else self.tr("No copy yet. One is made each day when the program starts, and before every upgrade.")
         )
-        self.title.setText(self.tr("Copies"))
+        self.head(self.tr("Copies"))
         headings = (self.tr("Made"), self.tr("Why"), self.tr("Size"))
         self.table = PlainTable(self.tr("Copies of the database"), headings, numbers_from=2)
         for column, mode in enumerate((_FIT, QHeaderView.ResizeMode.Stretch, _FIT)):
@@ -45,6 +45,7 @@ class CopiesCard(Card):
         self.ask, self.restore = QPushButton(self.tr("&Restore this copy…")), QPushButton(self.tr("Restore it no&w"))
         self.leave = QPushButton(self.tr("Leave it"))
         self._backups: tuple[Backup, ...] = ()
+        self._known = self._busy = False  # what the chosen copy holds; whether something runs
         buttons = QHBoxLayout()
         for button in (self.ask, self.restore, self.leave):
             buttons.addWidget(button)
@@ -81,12 +82,22 @@ class CopiesCard(Card):
         lie = self.tr("In {folder}").format(folder=folder) if backups else "" if self._of_server else self._none_yet
         self.folder.setText("\n".join(says for says in (lie, self._of_server) if says))
         self.show_preview("")
+        self._known = False
         self._leave()
 
     def show_preview(self, text: str) -> None:
         """Say what is in the chosen copy."""
         self.preview.setText(text)
         self.preview.setVisible(bool(text))
+
+    def add_below_preview(self, widget: QWidget) -> None:
+        """Give a widget its place below what is said of the chosen copy."""
+        self.column.insertWidget(self.column.indexOf(self.preview) + 1, widget)
+
+    def allow_restoring(self, known: bool) -> None:
+        """Let the chosen copy be put back once it is known what it holds."""
+        self._known = known
+        self.ask.setEnabled(known and not self._busy)
 
     def current(self) -> Backup | None:
         """Return the chosen copy."""
@@ -95,10 +106,12 @@ class CopiesCard(Card):
 
     def set_busy(self, busy: bool) -> None:
         """Let nothing be begun while something runs."""
-        self.ask.setEnabled(not busy and self.current() is not None)
+        self._busy = busy
+        self.ask.setEnabled(not busy and self._known)
         self.restore.setEnabled(not busy)
 
     def _choose(self) -> None:
+        self._known = False
         self._leave()
         self.chosen.emit(self.current())
 
@@ -108,7 +121,7 @@ class CopiesCard(Card):
 
     def _leave(self) -> None:
         self._show_question(False)
-        self.ask.setEnabled(self.current() is not None)
+        self.ask.setEnabled(self._known and not self._busy)
 
     def _restore(self) -> None:
         self._leave()

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Context, Level
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, NumberField, TextField, local_text
 from app.widgets.labels import heading, quiet
+from app.widgets.panel import Panel
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -54,8 +55,8 @@ class DecisionPane(QWidget):
         self.card.show_card(CardData(said, (), can_keep=False))
 
     def _lay_out(self) -> None:
-        left = QFrame()
-        left.setObjectName("card")
+        title = self.tr("Put a value in force")
+        left = Panel(title)
         says = quiet(self.tr("One change, one prediction, one check: print and read a piece before the next change."))
         foot = QHBoxLayout()
         foot.addStretch(1)
@@ -63,7 +64,7 @@ class DecisionPane(QWidget):
         column = QVBoxLayout(left)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.setSpacing(STEP_PX)
-        column.addWidget(heading(self.tr("Put a value in force")))
+        column.addWidget(heading(title))
         column.addWidget(self.form)
         column.addWidget(says)
         column.addStretch(1)

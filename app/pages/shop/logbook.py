@@ -83,13 +83,12 @@ class LogbookPage(Page):
         self.context.say(self.tr("Trials are kept on their pages; F8 logs what happened."), Level.INFO)
 
     def load_draft(self, trial: Trial | None) -> None:
-        """Show the log of what is picked, with what was typed and not saved."""
+        """Take what was typed and not saved; the log is read by whoever has it loaded, once."""
         readings = trial.readings if trial else {}
         self._typed = dict(zip(readings.get("field", ()), readings.get("raw", ()), strict=True))
         self._entry = None
         self.words.load(self._typed)
         self.log.follow(self.context.machine, self.context.lot)
-        self.recompute()
 
     def shown(self) -> None:
         """Look again: other pages have kept trials meanwhile."""

@@ -35,6 +35,7 @@ class EntryCard(QFrame):
         )
         self.text = ResultCard(self.tr("Entry"), nothing)
         self.text.setObjectName("")  # stands inside a card already
+        self.setAccessibleName(self.text.accessibleName())
         self.text.keep_button.hide()
         self.report = ReportButton(write, self.tr("&Report"), one_trial=True)
         self.text.add_at_head(self.report)

@@ -8,6 +8,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QColor, QFont
 
 from app.dates import moment_text
+from app.faults import or_else
 from app.theme import tokens
 from app.widgets.rowsmodel import AnyIndex, RowsModel
 from app.words import shown
@@ -26,6 +27,7 @@ class LogModel(RowsModel):
         super().__init__(parent)
         self.entries: list[Entry] = []
         self._all: tuple[Entry, ...] = ()
+        self._texts: dict[int, str] = {}  # to search in, by place: made once, for each key asks for all of them
         self._machines: Mapping[int, str] = {}
         self._lots: Mapping[int, str] = {}
         self.titles = (self.tr("When"), self.tr("What"), self.tr("Where"), self.tr("Who"))
@@ -33,13 +35,16 @@ class LogModel(RowsModel):
     def show_entries(self, entries: Sequence[Entry], machines: Mapping[int, str], lots: Mapping[int, str]) -> None:
         """Hold these entries, with the names of machines and lots."""
         self._all, self._machines, self._lots = tuple(entries), machines, lots
+        self._texts = {}
 
     def choose(self, text: str, kind: str) -> None:
         """Show the entries that hold a text and are of a kind; empty for all."""
         wanted = text.strip().casefold()
         self.beginResetModel()
         self.entries = [
-            entry for entry in self._all if kind in ("", entry.kind) and (not wanted or wanted in self._searched(entry))
+            entry
+            for place, entry in enumerate(self._all)
+            if kind in ("", entry.kind) and (not wanted or wanted in self._searched(place, entry))
         ]
         self.endResetModel()
 
@@ -56,6 +61,7 @@ class LogModel(RowsModel):
         """Return the entries in sight."""
         return self.entries
 
+    @or_else(None)
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows; what no longer counts is struck out."""
         entry = self.entries[index.row()]
@@ -70,8 +76,10 @@ class LogModel(RowsModel):
             return QColor(tokens().quiet)
         return self.told(index, role)
 
-    def _searched(self, entry: Entry) -> str:
-        return f"{shown(entry.title)} {self.where(entry)} {entry.author}".casefold()
+    def _searched(self, place: int, entry: Entry) -> str:
+        if place not in self._texts:
+            self._texts[place] = f"{shown(entry.title)} {self.where(entry)} {entry.author}".casefold()
+        return self._texts[place]
 
 
 def when_text(entry: Entry) -> str:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
     QAbstractItemView,
-    QFrame,
     QHBoxLayout,
     QHeaderView,
     QLabel,
@@ -20,6 +19,7 @@ from app.pages.shop.logmodel import WHAT, WHEN, WHERE, WHO, LogModel
 from app.pages.shop.logreader import MOST_TRIALS, Log
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField
+from app.widgets.panel import Panel
 from app.widgets.reportbutton import Write
 from core.guidance.logentries import Entry, EntryKind
 from core.records.rows import Lot, Machine
@@ -116,8 +116,7 @@ class LogPane(QWidget):
         above.addWidget(at_work)
         above.addWidget(self.author)
         self._dress_table()
-        frame = QFrame()
-        frame.setObjectName("card")
+        frame = Panel(self.table.accessibleName())
         inside = QVBoxLayout(frame)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.table)
@@ -146,6 +145,7 @@ class LogPane(QWidget):
         )
         for field in (self.whose, self.kind):
             field.setMaximumWidth(180)
+        self.whose.least_text = self.tr("whole shop")
         self.finder.setPlaceholderText(self.tr("find in the log"))
         self.finder.setAccessibleName(self.tr("Find in the log"))
         self.author.setPlaceholderText(self.tr("your name"))

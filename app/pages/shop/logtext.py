@@ -18,12 +18,11 @@ from core.guidance.logentries import (
     Entry,
     Moved,
     change_words,
-    estimate_text,
-    name_words,
     plain_value,
     setting_name_words,
     value_words,
 )
+from core.guidance.names import estimate_text, name_words
 from core.quantity import rounded_pair, value_text
 from core.records.rows import Event, SettingInForce, Trial, TrialState
 from core.words import Words, kept_words, side_by_side, tr

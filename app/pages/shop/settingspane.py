@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from app.theme import STEP_PX
 from app.widgets.invented import marked_text
 from app.widgets.labels import heading, quiet
+from app.widgets.panel import Panel
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import local_numbers, shown
 from core.guidance.logentries import plain_value, setting_name_words
@@ -82,7 +83,7 @@ class SettingsPane(QWidget):
 
     def show_differences(self, differences: tuple[Difference, ...], agree: int) -> None:
         """Say in what the listing differs."""
-        all_agree = shown(tr("All {count} values of the listing agree with what is in force.", count=agree))
+        all_agree = shown(tr("The listing agrees with what is in force. Values compared: {count}.", count=agree))
         says = [f"! {shown(difference.sentence)}" for difference in differences]
         self._say("\n".join(says) or f"✓ {all_agree}", good=not differences)
         self.agree.setVisible(not differences)
@@ -145,8 +146,7 @@ class SettingsPane(QWidget):
 
 
 def _card(title: str, edit: QPlainTextEdit, labels: tuple[QLabel, ...], buttons: tuple[QPushButton, ...]) -> QFrame:
-    frame = QFrame()
-    frame.setObjectName("card")
+    frame = Panel(title)
     column = QVBoxLayout(frame)
     column.setContentsMargins(14, STEP_PX, 14, 12)
     column.setSpacing(STEP_PX)

@@ -12,6 +12,7 @@ from app.context import Context, Level
 from app.jobs import Job, Step
 from app.pages.base import Page
 from app.pages.shop.copiescard import CopiesCard
+from app.pages.shop.copylook import CopyLook
 from app.pages.shop.storagecards import DatabaseCard, DemoCard, ExchangeCard, ReportCard
 from app.pages.shop.storagetext import contents_text, import_text
 from app.theme import STEP_PX
@@ -30,9 +31,9 @@ class StoragePage(Page):
         super().__init__(context, parent)
         self.title = self.tr("Storage")
         self.database, self.exchange = DatabaseCard(), ExchangeCard()
-        is_demo = context.store.is_demo
-        self.copies = CopiesCard(is_demo, on_server=context.store.storage.on_server)
-        self.demo, self.report = DemoCard(is_demo), ReportCard()
+        self.copies = CopiesCard(context.is_demo, on_server=context.store.storage.on_server)
+        self.look = CopyLook(context, self.copies)
+        self.demo, self.report = DemoCard(context.is_demo), ReportCard()
         self.job = Job(self)
         self._then: Callable[[Any], None] = self._say_checked
         self._follow_up: Callable[[], None] = self._open_anew
@@ -83,15 +84,6 @@ class StoragePage(Page):
         self.recompute()
         self._finish(self.tr("Copied to {file}.").format(file=made.file))
 
-    def _preview(self, backup: Backup | None) -> None:
-        if backup is None:
-            return
-        try:
-            self.copies.show_preview(contents_text(self.context.store.storage.preview(backup.file)))
-        except StoreError as error:
-            self.copies.show_preview(shown(error.message))
-            self.copies.ask.setEnabled(False)
-
     def _restore(self, backup: Backup) -> None:
         work = partial(self.context.store.storage.restore, backup.file)
         self._begin(self.tr("Restoring…"), lambda step: work(step=step), self._say_restored)
@@ -137,7 +129,9 @@ class StoragePage(Page):
             self.tr("Exports (about.csv *.json)"),
         )  # fmt: skip
         if path:
-            work = partial(self.context.store.storage.import_from, path)
+            from core.guidance.foreignrows import foreign_faults  # no other button needs it
+
+            work = partial(self.context.store.storage.import_from, path, check=foreign_faults)
             self._begin(self.tr("Importing…"), work, self._say_imported)
 
     def _say_imported(self, report: ImportReport) -> None:
@@ -234,7 +228,6 @@ class StoragePage(Page):
         self.exchange.import_any.clicked.connect(self._import)
         self.exchange.move_there.clicked.connect(self._move)
         self.exchange.form.entered.connect(self._move)
-        self.copies.chosen.connect(self._preview)
         self.copies.restored.connect(self._restore)
         self.report.stopped.connect(self.job.stop)
         self.report.followed.connect(self._go_on)

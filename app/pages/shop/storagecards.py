@@ -44,13 +44,18 @@ class Card(QFrame):
         self.column.setSpacing(STEP_PX)
         self.column.addWidget(self.title)
 
+    def head(self, text: str) -> None:
+        """Give the card its heading."""
+        self.title.setText(text)
+        self.setAccessibleName(text)
+
 
 class DatabaseCard(Card):
     """Where the database is, what is in it, and the two buttons that keep it well."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.title.setText(self.tr("This database"))
+        self.head(self.tr("This database"))
         self.where, self.contents = line_label(plain=True), line_label("quiet", plain=True)
         self.warning = line_label("question", plain=True)
         self.back_up = QPushButton(self.tr("&Back up now"))
@@ -84,7 +89,7 @@ class ExchangeCard(Card):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.title.setText(self.tr("Take out, bring in, move"))
+        self.head(self.tr("Take out, bring in, move"))
         self.export_csv = QPushButton(self.tr("Export &tables…"))
         self.export_csv.setToolTip(self.tr("A folder of CSV files, for a spreadsheet"))
         self.export_json = QPushButton(self.tr("Export &one file…"))
@@ -124,7 +129,7 @@ class DemoCard(Card):
     def __init__(self, is_demo: bool, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._way = HOME if is_demo else OPEN
-        self.title.setText(self.tr("Demo shop"))
+        self.head(self.tr("Demo shop"))
         says = line_label("quiet")
         says.setText(
             self.tr("This is the demo shop: all of it is invented. Your own data are elsewhere, as you left them.")
@@ -150,7 +155,7 @@ class ReportCard(Card):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.title.setText(self.tr("Report"))
+        self.head(self.tr("Report"))
         self.text = QPlainTextEdit()
         self.text.setReadOnly(True)
         self.text.setFrameShape(QFrame.Shape.NoFrame)

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any, ClassVar, NamedTuple
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from app.authors import remember_author
 from app.context import Context, Level
@@ -15,6 +15,7 @@ from app.pages.shop.walkcard import StepCard
 from app.pages.shop.walksteps import StepList, progress_text
 from app.theme import STEP_PX
 from app.walkreader import read_walk, standing_skips
+from app.widgets.panel import Panel
 from app.words import shown
 from core.errors import InputError, StoreError
 from core.guidance.walk import State, StepState, Walk
@@ -101,11 +102,10 @@ class WalkPage(Page):
         self.card.checks.clear_problems()
 
     def load_draft(self, trial: Trial | None) -> None:
-        """Show the walk of the picked machine, with what was typed and not logged."""
+        """Take what was typed and not logged; the walk itself is shown by whoever has it loaded, once."""
         readings: Mapping[str, list[Any]] = trial.readings if trial else {}
         self._stored = dict(zip(readings.get("field", ()), readings.get("raw", ()), strict=True))
         self.card.state = None
-        self.recompute()
 
     def shown(self) -> None:
         """Look again: other pages have kept trials meanwhile."""
@@ -226,8 +226,7 @@ class WalkPage(Page):
         above.addWidget(self.heading)
         above.addSpacing(2 * STEP_PX)
         above.addWidget(self.progress, 1)
-        left = QFrame()
-        left.setObjectName("card")
+        left = Panel(self.steps.accessibleName())
         inside = QVBoxLayout(left)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.steps)

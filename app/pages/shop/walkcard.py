@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from app.faults import or_else
 from app.pages import PAGES
 from app.pages.shop.walkchecks import HandChecks
 from app.pages.shop.walksteps import state_words
@@ -54,6 +55,8 @@ class StepCard(QFrame):
         self.skip = QPushButton()
         self._page = ""
         self._lay_out()
+        for part in (self.open_button, self.good, self.quick, self.fault, self.skip):
+            part.hide()  # until a step is in sight
         self.open_button.clicked.connect(self._open_page)
         for button, signal in (
             (self.good, self.good_said),
@@ -71,7 +74,7 @@ class StepCard(QFrame):
         if state is None:
             text = self.tr("Choose a machine above, or add one: the walk leads from its record to a proved machine.")
             self.text.show_empty(text)
-            self.text.heading.setText(self.tr("Setup walk"))
+            self._head(self.tr("Setup walk"))
             for part in (self.checks, self.good, self.quick, self.fault, self.skip):
                 part.hide()
             self._page = _MACHINE_PAGE
@@ -79,7 +82,7 @@ class StepCard(QFrame):
             self.open_button.show()
             self._fill(self.open_button)
             return
-        self.text.heading.setText(f"{state.step.number}  {shown(step_title(state.step.key))}")
+        self._head(f"{state.step.number}  {shown(step_title(state.step.key))}")
         says = self._paragraphs(state, motion, estimates)
         if not lot_picked and any(result.kind.scope in (Scope.LOT, Scope.BOTH) for result in state.results):
             text = self.tr("This step is for one filament lot: choose or add it above.")
@@ -93,6 +96,10 @@ class StepCard(QFrame):
                 self.checks.show_step(state.step, hand)
         self.checks.show()
         self._show_buttons(state, hand)
+
+    def _head(self, text: str) -> None:
+        self.text.heading.setText(text)
+        self.setAccessibleName(text)
 
     def by_hand(self) -> bool:
         """Whether a check by hand proves the step in sight; it cannot where parts are not on record."""
@@ -184,6 +191,7 @@ class StepCard(QFrame):
 class _StepText(ResultCard):
     """Scrolls before the checks below it, whose lines would be laid over one another, lose any height."""
 
+    @or_else(False)
     def hasHeightForWidth(self) -> bool:
         """Insist on no height for all of the text, as a layout does with what says yes here."""
         return False

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QColor, QFont
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
+from app.faults import or_else
 from app.theme import tokens
 from app.widgets.rowsmodel import AnyIndex, RowsModel
 from app.words import shown
@@ -82,6 +83,7 @@ class StepsModel(RowsModel):
         """Return the steps."""
         return self.steps
 
+    @or_else(None)
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows."""
         step = self.steps[index.row()]

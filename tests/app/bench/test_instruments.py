@@ -212,6 +212,27 @@ def test_another_plan_keeps_what_was_read(page):
     assert len(page.form.model.rows()) == 6
 
 
+def test_what_is_typed_of_a_reference_is_read_before_its_error_in_a_narrow_window(qtbot, page):
+    choose(page.form.plan_choice, str(Plan.OWN))
+    error = [column.key for column in page.form.model.columns].index("error")
+    for width, hidden in ((780, True), (1500, False)):
+        page.resize(width, 620)
+        qtbot.waitUntil(lambda hidden=hidden: page.form.table.isColumnHidden(error) is hidden)
+    choose(page.form.plan_choice, str(Plan.FULL))
+    page.resize(780, 620)
+    qtbot.waitUntil(lambda: page.width() == 780)
+    assert not page.form.table.isColumnHidden(error)
+
+
+def test_no_view_takes_more_of_the_height_than_another(qtbot, page):
+    heights = set()
+    for view in range(page.picture.view.count()):
+        page.picture.view.setCurrentIndex(view)
+        qtbot.wait(1)
+        heights.add(page.layout().totalMinimumHeightForWidth(780))
+    assert len(heights) == 1
+
+
 def test_an_own_reference_needs_its_half_width(qtbot, page):
     fill(page, ["0.00", "0.00"])
     page.form.add_button.setFocus()

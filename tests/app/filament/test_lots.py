@@ -117,6 +117,16 @@ def test_wet_filament_is_named_and_kept(qtbot, page, lot, context, store):
     assert store.newest("stock", lot_id=lot.id) is not None
 
 
+def test_what_is_typed_of_the_balance_stays_for_the_next_lot_readable_or_not(qtbot, page, lot, context, store):
+    balance = page.weighing.form.field("u_balance_g")
+    for typed in ("0.5", "half a gram"):
+        balance.setFocus()
+        type_fields([typed])
+        context.select_lot(store.add_lot(Lot(f"after {typed}", "ABS")).id)
+        assert page.weighing.form.texts()["u_balance_g"] == typed
+    assert "is not a number" in balance.accessibleDescription()
+
+
 def test_stock_by_the_measured_mass_per_length(qtbot, page, lot, context, store):
     store.keep(Trial("diameter", lot_id=lot.id, estimates=(Estimate("mass_per_length", 3.0, 0.01, 20.0, "g/m"),)))
     weigh(page, "", "500")

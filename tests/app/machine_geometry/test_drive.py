@@ -70,7 +70,14 @@ def choose(page, key, text):
     combo.setCurrentIndex(combo.findText(text))
 
 
+def travels(qtbot, page):
+    for axis in "xyz":
+        enter(qtbot, page, f"travel_{axis}_mm", "220")
+
+
 def belt(qtbot, page, teeth="20"):
+    if not field(page, "travel_x_mm").text():
+        travels(qtbot, page)
     enter(qtbot, page, "pitch_mm", "2")
     enter(qtbot, page, "teeth", teeth)
 
@@ -104,10 +111,12 @@ def test_the_result_is_there_while_typing(qtbot, page):
     assert "To set: 80.0000 steps/mm" in texts(page) and "80.000 ± 0.078 steps/mm" in texts(page)
     assert "200 × 16 ÷ (2 mm × 20 teeth) = 80.0000 steps/mm" in texts(page)
     assert "0.2 mm, 0.0125 mm" in texts(page)
+    travels(qtbot, page)
     assert "40  80  120  160  200 mm" in texts(page)
 
 
 def test_a_screw_tells_its_clean_layers_and_asks_about_pitch_and_lead(qtbot, page):
+    travels(qtbot, page)
     go_to(page, "Z")
     choose(page, "kind", "screw")
     enter(qtbot, page, "pitch_mm", "2")
@@ -151,6 +160,7 @@ def test_an_empty_field_is_asked_for_and_not_scolded(qtbot, page):
 
 def test_a_new_machine_is_saved_and_picked(qtbot, page, store, context, notices):
     enter(qtbot, page, "name", "Kestrel")
+    travels(qtbot, page)
     enter(qtbot, page, "travel_z_mm", "350")
     belt(qtbot, page)
     go_to(page, "Y")
@@ -178,6 +188,23 @@ def test_without_a_name_nothing_is_saved_and_the_keyboard_goes_there(qtbot, page
     assert page.focusWidget() is field(page, "name")
 
 
+def test_no_travel_is_taken_that_nobody_typed(qtbot, page, store):
+    """Paths and pieces are planned within it: a number that only stood there could drive an axis into its end."""
+    enter(qtbot, page, "name", "Kestrel")
+    enter(qtbot, page, "pitch_mm", "2")
+    enter(qtbot, page, "teeth", "20")
+    assert "To set: 80.0000 steps/mm" in texts(page)
+    assert "Clean test lengths once the travel is typed" in texts(page).replace("\n", " ")
+    page.keep()
+    assert store.machines() == ()
+    assert field(page, "travel_x_mm").accessibleDescription() == "Nothing is typed here yet; this one is needed."
+    assert page.focusWidget() is field(page, "travel_x_mm")
+    travels(qtbot, page)
+    assert "once the travel is typed" not in texts(page)
+    page.keep()
+    assert store.machines()[0].travel_y_mm == 220
+
+
 def test_a_half_filled_axis_is_shown_and_refused(qtbot, page, store):
     enter(qtbot, page, "name", "Kestrel")
     belt(qtbot, page)
@@ -193,6 +220,7 @@ def test_a_half_filled_axis_is_shown_and_refused(qtbot, page, store):
 def test_a_taken_name_is_refused_at_its_field(qtbot, page, store, context):
     store.add_machine(Machine("Kestrel"))
     enter(qtbot, page, "name", "Kestrel")
+    travels(qtbot, page)
     page.keep()
     assert "Kestrel" in field(page, "name").accessibleDescription()
     assert len(store.machines()) == 1
@@ -334,6 +362,7 @@ def to_limits(qtbot, page):
 
 
 def test_what_the_drive_allows_is_said_of_layer_speed_load_and_belt(qtbot, page):
+    travels(qtbot, page)
     go_to(page, "Z")
     choose(page, "kind", "screw")
     enter(qtbot, page, "pitch_mm", "2")

@@ -111,7 +111,7 @@ def test_it_follows_what_is_picked_and_kept(opened, shop, store):
     assert f"Not counted: trial № {trial.id}" in verdict(page)
     page.axis.setFocus()
     QTest.keyClick(page.axis, Qt.Key.Key_Down)
-    assert page.axis.value() == "y" and "along Y" in page.picture.accessibleDescription()
+    assert page.axis.value() == "y" and "Axis Y." in page.picture.accessibleDescription()
     QTest.keyClick(page.tolerance, Qt.Key.Key_Up)
     assert page.tolerance.value() == "f" and page.save_draft()
 

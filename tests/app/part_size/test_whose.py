@@ -34,9 +34,11 @@ def test_it_is_on_the_list_with_its_help(shop):
 
 def test_without_a_trial_it_says_so(opened):
     page = opened()
-    assert "of the two a size trial must be kept" in verdict(page) and page.picture.points() == []
+    assert "Keep a size trial of this machine and lot first" in verdict(page) and page.picture.points() == []
     page.picture.sheet.grab()
     assert page.save_draft() and page.record().readings == {}
+    page.context.select_lot(None)
+    assert "Choose a machine and a lot above; of the two a size trial must be kept" in verdict(page)
 
 
 def test_causes_and_the_advised_change_are_shown(opened, store):

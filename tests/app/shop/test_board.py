@@ -91,6 +91,21 @@ def test_what_is_to_be_done_is_read_whole_where_there_is_room(qtbot, page):
     assert heads.length() == table.viewport().width()
 
 
+def test_what_is_to_be_done_goes_on_in_a_second_line_in_a_narrow_window(qtbot, page):
+    table, high = page.table, page.table.rowHeight(0)
+    assert not table.wordWrap()
+    table.setFixedWidth(560)
+    qtbot.waitUntil(table.wordWrap)
+    measure, room = table.fontMetrics(), table.columnWidth(NEXT) - 8
+    texts = [table.model().index(row, NEXT).data() for row in range(table.model().rowCount())]
+    assert max(measure.horizontalAdvance(text) for text in texts) > room
+    for text in texts:
+        assert measure.boundingRect(0, 0, room, 999, Qt.TextFlag.TextWordWrap, text).height() <= table.rowHeight(0)
+    assert table.rowHeight(0) == high + measure.lineSpacing()
+    table.setFixedWidth(980)
+    qtbot.waitUntil(lambda: table.rowHeight(0) == high and not table.wordWrap())
+
+
 def test_it_is_found_by_a_part_of_its_name_or_lot(qtbot, page):
     qtbot.keyClicks(page.finder, "slate")
     assert names(page) == ["Bay 2"]

@@ -44,6 +44,8 @@ def enter(qtbot, page, key, text):
 def write_the_record(qtbot, page):
     """Three belts of 2 mm pitch and 20 teeth."""
     enter(qtbot, page, "name", "Bramble")
+    for axis in "xyz":
+        enter(qtbot, page, f"travel_{axis}_mm", "220")
     for axis in range(3):
         page.form.axes.setCurrentIndex(axis)
         enter(qtbot, page, "pitch_mm", "2")

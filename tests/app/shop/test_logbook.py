@@ -405,7 +405,7 @@ def test_a_pasted_listing_is_compared(settings, store, shop):
     settings.listing.setPlainText("M92 X80 Y80 Z80")
     assert not settings.outcome.isVisible()
     settings.compare.click()
-    assert settings.outcome.text() == "✓ All 3 values of the listing agree with what is in force."
+    assert settings.outcome.text() == "✓ The listing agrees with what is in force. Values compared: 3."
     settings.agree.click()
     event = store.events(kind="checked")[-1]
     assert (event.detail["results"], event.detail["how"]) == (["steps", "feed"], "compare")

@@ -14,6 +14,7 @@ from app.context import Context
 from app.pages.shop.storage import StoragePage
 from core.errors import StoreError
 from core.records.rows import BackupKind, Machine, Trial
+from core.records.storage import Storage
 from core.records.store import open_store
 from tests.core.records.test_storage import everything, fill
 
@@ -80,6 +81,12 @@ def test_what_is_in_the_database_stands_at_the_left(page, store):
     assert page.database.warning.isHidden()
 
 
+def look_at(qtbot, page, row):
+    """Choose a copy and wait until it is looked into."""
+    page.copies.table.selectRow(row)
+    qtbot.waitUntil(lambda: not page.look.bar.job.is_running())
+
+
 def test_a_copy_is_made_looked_into_and_restored_in_two_steps(qtbot, page, store, notices, asked):
     click(qtbot, page.database.back_up, page)
     (made,) = store.storage.backups()
@@ -88,7 +95,7 @@ def test_a_copy_is_made_looked_into_and_restored_in_two_steps(qtbot, page, store
     assert page.copies.table.rows.rows()[0][1:] == ("asked for", f"{made.size / 2**20:.1f} MiB")
     store.add_machine(Machine("Later"))
     page.shown()
-    page.copies.table.selectRow(0)
+    look_at(qtbot, page, 0)
     assert page.copies.preview.text().startswith("machines 1 ·")
     qtbot.mouseClick(page.copies.ask, Qt.MouseButton.LeftButton)
     assert page.copies.warning.isVisible()
@@ -107,9 +114,33 @@ def test_a_damaged_copy_is_said_and_cannot_be_restored(qtbot, page, store):
     click(qtbot, page.database.back_up, page)
     copy = Path(store.storage.backups()[0].file)
     copy.write_bytes(copy.read_bytes()[:9000])
-    page.copies.table.selectRow(0)
+    look_at(qtbot, page, 0)
     assert "is damaged" in page.copies.preview.text()
     assert not page.copies.ask.isEnabled()
+
+
+def test_a_look_into_a_copy_can_be_stopped_and_gives_way_to_another(qtbot, page, store, monkeypatch):
+    for _ in range(2):
+        click(qtbot, page.database.back_up, page)
+    go_on, preview = threading.Event(), Storage.preview
+
+    def slow(storage, file, step):
+        while not go_on.wait(0.01):
+            step(0.5)
+        return preview(storage, file, step)
+
+    monkeypatch.setattr(Storage, "preview", slow)
+    page.copies.table.selectRow(1)
+    assert (page.copies.preview.text(), page.copies.ask.isEnabled()) == ("Looking into it…", False)
+    qtbot.waitUntil(page.look.bar.isVisible)  # it takes longer than a moment
+    qtbot.mouseClick(page.look.bar.stop, Qt.MouseButton.LeftButton)
+    qtbot.waitUntil(lambda: not page.look.bar.isVisible())
+    assert page.copies.preview.text().startswith("Stopped.") and not page.copies.ask.isEnabled()
+    page.copies.table.selectRow(0)
+    page.copies.table.selectRow(1)
+    go_on.set()
+    qtbot.waitUntil(page.copies.ask.isEnabled)
+    assert page.copies.preview.text().startswith("machines 1 ·") and page.look.bar.isHidden()
 
 
 def test_ctrl_s_means_a_copy(qtbot, page, store):

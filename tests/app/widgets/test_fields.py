@@ -254,3 +254,17 @@ def test_a_choice_too_long_for_its_field_is_told_whole(qtbot, monkeypatch):
     assert field.shown_text() == "b"
     QApplication.sendEvent(field, QHelpEvent(QEvent.Type.ToolTip, where, field.mapToGlobal(where)))
     assert len(told) == 1
+
+
+def test_a_choice_asks_room_for_what_it_offers_now_and_for_a_long_name_within_reason(qtbot):
+    """Qt goes on with the texts it had when it was first asked."""
+    field = ChoiceField([("a", "yes")])
+    qtbot.addWidget(field)
+    short = field.minimumSizeHint().width()
+    field.set_choices([("a", "yes"), ("b", "micrometer or caliper")])
+    needs = field.minimumSizeHint().width()
+    assert needs > field.fontMetrics().horizontalAdvance("micrometer or caliper") > short
+    field.set_choices([("a", "yes"), ("b", "a name of a machine that somebody gave it " * 3)])
+    assert needs < field.minimumSizeHint().width() < field.sizeHint().width() / 1.5
+    field.least_text = "yes"
+    assert field.minimumSizeHint().width() == short

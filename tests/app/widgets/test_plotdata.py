@@ -5,7 +5,8 @@ from dataclasses import replace
 import numpy as np
 import pytest
 
-from app.widgets.plotdata import FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve, home_ranges
+from app.widgets.plotdata import FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
+from app.widgets.plotranges import home_ranges
 
 X = np.linspace(0.0, 150.0, 31)
 

@@ -14,9 +14,9 @@ from PySide6.QtWidgets import QCheckBox, QFileDialog, QLabel
 
 from app.theme import DARK, LIGHT, apply_theme
 from app.widgets.plotexport import render_plot
+from app.widgets.plotframe import text_ink
 from app.widgets.plotmarks import contrast
 from app.widgets.plotpane import FitCurve, Ground, PlotData, PlotPane, PointSeries, WarningCurve
-from app.widgets.plotsheet import text_ink
 
 SCALE, OUTSET_MM, LOST_MM = -0.0025, 0.04, 0.06
 THEMES = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=["light", "dark"])

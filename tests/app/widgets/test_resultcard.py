@@ -121,6 +121,13 @@ def test_numbers_stand_in_columns(card):
     assert edges(card, 0, 1)[1] - edges(card, 2, 1)[0] == pytest.approx(widest, abs=2)  # words begin where numbers do
 
 
+def line_breaks(block):
+    """What stands around the end of each line; no layout outlives the call, for the next writing takes it away."""
+    layout, text = block.layout(), block.text()
+    lines = [layout.lineAt(number) for number in range(layout.lineCount())]
+    return [text[line.textStart() + line.textLength() - 1 :][:4] for line in lines[:-1]]
+
+
 def test_no_line_ends_between_a_number_and_its_unit_and_a_short_remark_stays_whole(card):
     said = Paragraph("Printing speed", "Print this bead at most at 147.1 ± 3.7 mm/s, and use 80 % of it.")
     remark = "k 1.97, ν 435"
@@ -129,10 +136,7 @@ def test_no_line_ends_between_a_number_and_its_unit_and_a_short_remark_stays_who
     assert "147.1 ± 3.7 mm/s, and use 80 %" in card.body.toPlainText()  # as typed, for the search and the clipboard
     for width in range(380, 560, 10):
         card.resize(width, 320)
-        layout = card.body.document().begin().layout()
-        lines = [layout.lineAt(number) for number in range(layout.lineCount())]
-        text = card.body.document().begin().text()
-        breaks = [text[line.textStart() + line.textLength() - 1 :][:4] for line in lines[:-1]]
+        breaks = line_breaks(card.body.document().begin())
         assert not [found for found in breaks if found[:1] in "0123456789"], f"{width}: {breaks}"
         assert table(card).cellAt(0, 3).firstCursorPosition().block().layout().lineCount() == 1, width
         label, value = edges(card, 0, 0), edges(card, 0, 1)

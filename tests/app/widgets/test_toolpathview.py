@@ -43,7 +43,7 @@ def pane(qtbot):
 def ink_heights(pane, x_mm):
     """Pixels of the beads' colours in the column over a place, as runs."""
     image = pane.sheet.grab().toImage()
-    x = round(pane._at(pane.sheet.size(), x_mm, 0).x())
+    x = round(pane.sight.at(pane.sheet.size(), x_mm, 0).x())
     runs, last = [], -2
     for y in range(image.height()):
         colour = QColor(image.pixel(x, y))
@@ -57,7 +57,7 @@ def ink_heights(pane, x_mm):
 
 def test_beads_are_as_wide_as_laid(pane):
     pane.show_path(bars(), Bed())
-    scale = pane._scale(pane.sheet.size())
+    scale = pane.sight.scale(pane.sheet.size())
     heights = ink_heights(pane, 103.0)
     assert len(heights) == 2
     assert heights == pytest.approx([2.0 * scale] * 2, abs=1.6)
@@ -66,32 +66,32 @@ def test_beads_are_as_wide_as_laid(pane):
 def test_keys_and_wheel_enlarge_about_their_place_and_zero_shows_all(pane):
     pane.show_path(bars(), Bed())
     size = pane.sheet.size()
-    whole = pane._scale(size)
+    whole = pane.sight.scale(size)
     pane.sheet.setFocus()
     QTest.keyClick(pane.sheet, "+")
-    assert pane._scale(size) == pytest.approx(1.25 * whole)
+    assert pane.sight.scale(size) == pytest.approx(1.25 * whole)
     QTest.keyClick(pane.sheet, "-")
-    assert pane._scale(size) == pytest.approx(whole)
-    at = pane._at(size, 120.0, 110.0)
+    assert pane.sight.scale(size) == pytest.approx(whole)
+    at = pane.sight.at(size, 120.0, 110.0)
     wheel = QWheelEvent(at, QPointF(pane.sheet.mapToGlobal(at.toPoint())), QPoint(), QPoint(0, 120),
                         Qt.MouseButton.NoButton, Qt.KeyboardModifier.NoModifier, Qt.ScrollPhase.NoScrollPhase, False)
     for _ in range(3):
         QApplication.sendEvent(pane.sheet, wheel)
-    after = pane._at(size, 120.0, 110.0)
+    after = pane.sight.at(size, 120.0, 110.0)
     assert (after.x(), after.y()) == pytest.approx((at.x(), at.y()), abs=1e-6)
     QTest.keyClick(pane.sheet, "0")
-    assert pane._scale(size) == pytest.approx(whole)
+    assert pane.sight.scale(size) == pytest.approx(whole)
 
 
 def test_what_is_enlarged_is_dragged(pane):
     pane.show_path(bars(), Bed())
     size = pane.sheet.size()
-    before = pane._at(size, 110.0, 105.0)
+    before = pane.sight.at(size, 110.0, 105.0)
     QTest.mousePress(pane.sheet, Qt.MouseButton.LeftButton, pos=QPoint(200, 150))
     QTest.mouseMove(pane.sheet, QPoint(230, 140))
     QTest.mouseRelease(pane.sheet, Qt.MouseButton.LeftButton, pos=QPoint(230, 140))
     QTest.mouseMove(pane.sheet, QPoint(300, 200))
-    after = pane._at(size, 110.0, 105.0)
+    after = pane.sight.at(size, 110.0, 105.0)
     assert (after.x() - before.x(), after.y() - before.y()) == pytest.approx((30, -10), abs=1e-6)
 
 
@@ -117,9 +117,9 @@ def test_arrow_keys_tell_the_parts(pane):
 
 def test_the_whole_bed_and_the_travels_are_switched_on(pane):
     pane.show_path(bars(), Bed())
-    near = pane._scale(pane.sheet.size())
+    near = pane.sight.scale(pane.sheet.size())
     pane.whole_bed.click()
-    assert pane._scale(pane.sheet.size()) < near / 2
+    assert pane.sight.scale(pane.sheet.size()) < near / 2
     pane.whole_bed.click()
     before = pane.sheet.grab().toImage()
     pane.travels.click()
@@ -130,7 +130,7 @@ def test_strands_are_heaps_with_their_names_below(pane):
     pane.show_path(strands(), Bed(round_bed=True))
     assert not pane.layer.isEnabled()
     image = pane.sheet.grab().toImage()
-    at = pane._at(pane.sheet.size(), 50.0, 50.0).toPoint()
+    at = pane.sight.at(pane.sheet.size(), 50.0, 50.0).toPoint()
     colour = QColor(image.pixel(at))
     assert colour.blue() > colour.red()
     pane.travels.click()

@@ -145,8 +145,8 @@ def test_travels_are_dashed_and_beads_are_not(qtbot, theme):
     pane.show_path(Toolpath(tr("Two"), parts, lay(strokes, Laying(100.0, 8.0), 10.0), 1.75), Bed())
     pane.travels.click()
     greys, size = grey(pane.sheet), pane.sheet.size()
-    travel = [pane._at(size, *at) for at in ((115.0, 103.75), (106.0, 110.5))]
-    bead = [pane._at(size, *at) for at in ((106.0, 100.0), (118.0, 100.0))]
+    travel = [pane.sight.at(size, *at) for at in ((115.0, 103.75), (106.0, 110.5))]
+    bead = [pane.sight.at(size, *at) for at in ((106.0, 100.0), (118.0, 100.0))]
     assert faintest(greys, *travel) < 0.4 and faintest(greys, *bead) > 0.6
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
-from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.bodyroom import BodyRoom
 from app.widgets.formscroll import FormScroll
@@ -126,8 +126,6 @@ def test_a_form_scrolls_to_the_field_with_the_keyboard_and_is_never_narrower_tha
 
 
 def test_the_body_scrolls_only_where_its_page_needs_more_room(qtbot, form):
-    from PySide6.QtWidgets import QStackedWidget
-
     body, small = QStackedWidget(), QWidget()
     QVBoxLayout(small).addWidget(QLabel("small"))
     body.addWidget(small)
@@ -142,3 +140,44 @@ def test_the_body_scrolls_only_where_its_page_needs_more_room(qtbot, form):
     assert body.height() >= 12 * 30
     room.resize(300, 900)
     qtbot.waitUntil(lambda: not room.verticalScrollBar().isVisible())
+
+
+class LowerBesideTheBar(QWidget):
+    """What 300 px wide is higher than its room, and narrower is not; it says so only once it is that wide."""
+
+    def __init__(self, says_before):
+        super().__init__()
+        self.says_before, self.resized = says_before, 0
+        policy = self.sizePolicy()
+        policy.setHeightForWidth(says_before)
+        self.setSizePolicy(policy)
+
+    def hasHeightForWidth(self):
+        return self.says_before
+
+    def heightForWidth(self, width):
+        return 205 if width >= 300 else 190
+
+    def resizeEvent(self, event):
+        super().resizeEvent(event)
+        self.resized += 1
+        assert self.resized < 100, "it is given one size after the other for ever"
+        if not self.says_before:
+            self.setMinimumHeight(self.heightForWidth(event.size().width()))
+
+
+@pytest.mark.parametrize("says_before", [True, False])
+def test_a_page_that_is_lower_beside_the_bar_does_not_chase_it(qtbot, says_before):
+    body, page, part = QStackedWidget(), QWidget(), LowerBesideTheBar(says_before)
+    column = QVBoxLayout(page)
+    column.setContentsMargins(0, 0, 0, 0)
+    column.addWidget(part)
+    body.addWidget(page)
+    room = BodyRoom(body)
+    qtbot.addWidget(room)
+    room.resize(300, 200)
+    room.show()
+    for _ in range(200):
+        QApplication.sendPostedEvents()
+    assert room.verticalScrollBar().isVisible() and part.width() < 300
+    assert room.maximumViewportSize().width() == body.width()

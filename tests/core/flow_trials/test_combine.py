@@ -146,7 +146,8 @@ def test_earlier_estimates_count_under_the_same_conditions():
 
 @pytest.mark.parametrize(
     ("estimates", "in_force", "field"),
-    [([], 1.0, "estimates"), ([flow("mass", 1.0, 0.0)], 1.0, "estimates"), ([MASS], 0.0, "in_force_ratio")],
+    [([], 1.0, "estimates"), ([flow("mass", 1.0, 0.0)], 1.0, "estimates"), ([MASS], 0.0, "in_force_ratio"),
+     ([MASS, flow("wall", 0.0, 0.01)], 1.0, "estimates")],
 )
 def test_refusals(estimates, in_force, field):
     with pytest.raises(InputError) as refused:

@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from core.guidance.attribution import _ACTS_ON, _READ_BY, Attribution, acts_on, judge_changes
+from core.guidance.attribution import Attribution, judge_changes
 from core.quantity import Estimate
 from core.records.rows import SettingInForce, Trial, TrialState
 
@@ -188,28 +188,49 @@ def test_only_what_acts_on_the_same_thing_is_confused(second, confused):
     assert told(setting(1), setting(2, **second)) == {1: expected, 2: expected}
 
 
-def test_axes_act_as_their_stem_and_apart():
-    assert acts_on("scale_x") == acts_on("axis_scale") == acts_on("shrink_allowance") == {"scale"}
-    assert acts_on("flow_x") == frozenset()
+def test_a_change_along_an_axis_is_told_from_one_along_another():
     assert set(told(setting(1, "scale_x"), setting(2, "scale_y")).values()) == {"open"}
     assert set(told(setting(1, "scale_x"), setting(2, "scale")).values()) == {"not_attributable"}
 
 
-def test_all_that_a_setting_acts_on_can_be_read():
-    assert {thing for things in _ACTS_ON.values() for thing in things} == set(_READ_BY)
+def undone(number, of, name="flow_factor"):
+    """The undoing in that hour of the change made in hour `of`."""
+    return setting(number, name, undoes=of, trial_id=None, old=0.97, new=1.0)
 
 
 def test_undoing_ends_a_change_and_confuses_nothing():
-    first = setting(1)
-    undoing = setting(2, undoes=1, trial_id=None)
-    third = setting(3, "contour_offset")
-    assert {number: change.attribution for number, change in judged((first, undoing, third)).items()} == {
-        1: Attribution.UNDONE, 2: Attribution.NOT_ATTRIBUTABLE, 3: Attribution.NOT_ATTRIBUTABLE
-    }  # fmt: skip
-    assert told(first, undoing) == {1: "undone", 2: "open"}
-    assert told(first, setting(2, "contour_offset"), setting(3, "contour_offset", undoes=2)) == {
-        1: "open", 2: "undone", 3: "open"
-    }  # fmt: skip
+    assert told(setting(1), undone(2, 1)) == {1: "undone", 2: "open"}
+    for trials in (CHECKING, (trial(1, "wall_outset", begun=0.5),)):  # nothing was read with what was taken back
+        after = judged((setting(1), undone(2, 1), setting(5, "contour_offset")), trials)
+        assert {number: change.attribution for number, change in after.items()} == {
+            1: Attribution.UNDONE, 2: Attribution.OPEN, 5: Attribution.OPEN
+        }  # fmt: skip
+    before = (setting(1), setting(2, "contour_offset"), undone(3, 2, "contour_offset"))
+    assert told(*before) == {1: "open", 2: "undone", 3: "open"}
+
+
+def test_an_undoing_of_what_was_read_is_a_change_like_any_other():
+    """The next piece differs from the one read in the offset, and in the flow that was taken back."""
+    read = (trial(2, "wall_outset"),)
+    for settings in (
+        (setting(1), undone(3, 1), setting(5, "contour_offset")),
+        (setting(1), setting(3, "contour_offset"), undone(5, 1)),
+    ):
+        assert told(*settings, trials=read) == {1: "undone", 3: "not_attributable", 5: "not_attributable"}
+        read_again = (*read, trial(4, "wall_outset"))
+        assert told(*settings, trials=read_again) == {1: "undone", 3: "open", 5: "open"}
+
+
+def test_a_change_stands_again_when_its_undoing_is_undone():
+    settings = (setting(1), undone(2, 1), setting(3, undoes=2), setting(5, "contour_offset"))
+    assert told(*settings) == {1: "not_attributable", 2: "undone", 3: "open", 5: "not_attributable"}
+    assert judged(settings)[5].with_ids == (1,)
+
+
+@pytest.mark.parametrize("first", [setting(1, since=None), setting(1, id=77)])
+def test_an_undoing_of_nobody_knows_what_or_when_counts_as_a_change(first):
+    found = told(first, undone(2, 1), setting(5, "contour_offset"))
+    assert found[2] == found[5] == "not_attributable"
 
 
 def test_only_the_newest_of_a_name_and_lot_is_in_force():

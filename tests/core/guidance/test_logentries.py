@@ -9,7 +9,7 @@ from importlib.resources import files
 import numpy as np
 import pytest
 
-from core.guidance.attribution import acts_on
+from core.guidance.actson import acts_on
 from core.guidance.diameteradvice import FILAMENT_DIAMETER
 from core.guidance.feedadvice import EXTRUDER_STEPS
 from core.guidance.flowadvice import FLOW_FACTOR
@@ -17,14 +17,13 @@ from core.guidance.logentries import (
     EntryKind,
     change_words,
     compare_trials,
-    estimate_text,
     happened_words,
     log_entries,
-    name_words,
     plain_value,
     setting_name_words,
     value_words,
 )
+from core.guidance.names import estimate_text, name_words
 from core.guidance.squareadvice import term_name
 from core.quantity import Estimate
 from core.records.rows import Event, SettingInForce, Trial, TrialState

@@ -72,7 +72,9 @@ def test_limits_are_refused():
         judge_speed(LevelReadings("speed", [0.0], [1.0], ["1"], {}, 3.0), np.random.default_rng(0))
 
 
-@pytest.mark.parametrize(("seconds", "text"), [(48, "48 s"), (125, "2 min 5 s"), (720, "12 min"), (5040, "1 h 24 min")])
+@pytest.mark.parametrize(("seconds", "text"), [
+    (48, "48 s"), (59.6, "1 min 0 s"), (117, "1 min 57 s"), (125, "2 min 5 s"), (179.7, "3 min 0 s"),
+    (599.7, "10 min"), (720, "12 min"), (3599, "1 h 0 min"), (5040, "1 h 24 min")])
 def test_times_for_people(seconds, text):
     assert time_text(seconds) == text
 
@@ -133,10 +135,10 @@ def test_levels_beyond_the_floor_of_the_layer_time_buy_nothing():
     rows = level_rows(found.trial.levels, "speed", found.readings.layers)
     assert [row[2] for row in rows] == [
         "2 min 37 s",
-        "118 s",
-        "100 s, waits 7 s",
-        "100 s, waits 20 s",
-        "100 s, waits 24 s",
+        "1 min 58 s",
+        "1 min 40 s, waits 7 s",
+        "1 min 40 s, waits 20 s",
+        "1 min 40 s, waits 24 s",
     ]
 
 
@@ -144,7 +146,7 @@ def test_a_least_layer_time_that_holds_nothing_up_is_told_too():
     found = with_layers((3, 4, 4, 4, 4), LayerRule(1.0, 600.0), pieces=6)
     assert any("holds no level up" in says for says in found.mind) and found.estimates()[-1].name == "trial_score"
     assert any("The last level tried" in says for says in found.mind) == (found.new_value == 154)
-    assert level_rows(found.trial.levels, "speed", found.readings.layers)[-1][2] == "76 s"
+    assert level_rows(found.trial.levels, "speed", found.readings.layers)[-1][2] == "1 min 16 s"
 
 
 def test_the_shortest_layer_of_a_file_is_named():

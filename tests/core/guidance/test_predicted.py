@@ -124,6 +124,9 @@ def test_other_features_are_left_out_and_none_is_refused(locked, rng):
         verify_locked(locked, strange, CALIPER)
     with pytest.raises(InputError, match="holds no readings"):
         predict_from(Trial("sizeerror", id=9), CALIPER, CHANGES)
+    read.readings["measured_mm"][0] = math.nan
+    with pytest.raises(InputError, match="that is no number"):
+        predict_from(read, CALIPER, CHANGES)
 
 
 def test_same_facing_walls_belong_to_no_class(rng):

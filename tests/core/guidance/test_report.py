@@ -25,7 +25,14 @@ def judged(only=None, **faults):
             Estimate("scale_x", -0.0025, 0.0001, math.inf, "1"),
             "−0.250 ± 0.020 mm per 100 mm, k 1.96, degrees of freedom many",
         ),
+        (
+            Estimate("squareness_xy", 0.00024, 0.00005, math.inf, "rad"),
+            "+0.0240 ± 0.0098 mm per 100 mm, k 1.96, degrees of freedom many",
+        ),
         (Estimate("wall_outset", 0.04, 0.002, 8, "mm"), "k 2.31, degrees of freedom 8"),
+        (Estimate("flow_ratio", 0.94, 0.005, 8, "1"), "k 2.31, degrees of freedom 8"),
+        (Estimate("drying_loss", 0.004, 0.001, 8, "1"), "k 2.31, degrees of freedom 8"),
+        (Estimate("scale", 0.0016, 0.0001, 8, "1"), "k 2.31, degrees of freedom 8"),  # of a balance too
     ],
 )
 def test_what_an_estimate_means(estimate, words):

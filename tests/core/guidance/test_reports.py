@@ -93,6 +93,7 @@ def test_what_held_the_note_and_the_trials_it_rests_on_are_reported():
     promise = Trial("promise", id=9, conditions=held, used=(3, 4), note="Outside lengths: ±0.20 mm.",
                     estimates=(Estimate("promise_outside", 0.2, 0.01, 11, "mm"),))  # fmt: skip
     report = trial_report(promise, OF, "Promise")
+    assert tuple(map(str, table(report, "conditions").headings)) == ("Kept with the trial", "What")
     assert [tuple(map(str, row)) for row in table(report, "conditions").rows] == [
         ("tolerance asked for", "ISO 2768-1 m, medium"),
         ("part temperature", "23.5 °C"),
@@ -133,7 +134,7 @@ def test_a_flow_trial_says_what_it_holds_for():
     [
         (CALIPER, None, "never checked here: no traceability is claimed"),
         (CALIPER, Trial("instrument", id=8), "no traceability is claimed"),
-        (None, None, "none on record: U holds the scatter of the readings alone"),
+        (None, None, "none on record: no traceability is claimed"),
     ],
 )
 def test_no_traceability_is_claimed_that_is_not_there(instrument, check, words):

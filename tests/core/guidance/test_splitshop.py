@@ -140,6 +140,8 @@ def test_a_trial_counts_with_what_was_in_force_when_it_was_kept(store):
     assert in_force_at(shop.settings, "shrink_allowance_x", (machines[0].id, lots[1].id)) == 1.0
     added = pair.with_print(Estimate("scale_x", drawn_larger, 0.0002, 30.0, "1"))
     assert added.machine_ratio == pytest.approx(pair.machine_ratio, abs=2e-4)
+    keep_estimate(store, "scale_x", 0.001, 0.0002, machines[0].id, None, origin_x=0.0)  # its travel: no filament in it
+    assert read(store).axes["x"].split.seen.scale_ratio[-1] == pytest.approx(0.0, abs=1e-9)
 
 
 def test_a_further_print_changes_the_pair_as_a_new_split_would(store):

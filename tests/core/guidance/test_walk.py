@@ -481,7 +481,7 @@ def test_a_setting_after_the_proof_spoils_it():
     assert shop.walk().step("proof").state is State.DONE
     shop.setting(None, name="flow_factor")
     step = shop.walk().step("proof")
-    assert (step.state, step.reasons) == (State.STALE, ("flow_factor was set anew after it.",))
+    assert (step.state, step.reasons) == (State.STALE, ("flow factor was set anew after it.",))
 
 
 def test_three_carriages_have_no_axes_to_square():

@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from core.measuring.doubt import conformity_of, in_doubt
+from core.measuring.doubt import conformity_of, doubt_begins, in_doubt
 from core.measuring.tolerance import Conformity
 from core.records.rows import Trial, TrialState
 
@@ -88,3 +88,25 @@ def test_other_instruments_withdrawn_checks_and_the_checks_themselves_do_not_cou
 def test_a_check_without_a_word_on_conformity_proves_nothing():
     assert conformity_of(kept(1, 0, "instrument", verdict=({"setting": "undecided"},))) is Conformity.NOT_PROVED
     assert conformity_of(check(1, 0, "conforming")) is Conformity.CONFORMING
+
+
+@pytest.mark.parametrize(
+    ("checks", "begins"),
+    [
+        ([], None),
+        ([(0, GOOD), (3, OPEN), (10, GOOD)], None),
+        ([(0, GOOD), (4, GOOD), (6, BAD), (7, GOOD), (9, BAD)], 4),  # of the first bad one
+        ([(9, BAD), (4, GOOD), (6, BAD)], 4),  # in any order
+        ([(6, BAD), (7, GOOD)], -500_000),  # never good before: from the beginning of all times
+    ],
+)
+def test_nothing_kept_before_the_doubt_begins_is_in_doubt(checks, begins):
+    known = [check(100 + place, hour, what) for place, (hour, what) in enumerate(checks)]
+    since = doubt_begins(known)
+    if begins is None:
+        assert since is None and in_doubt(known, [kept(1, 5)]) == ()
+    else:
+        trials = [kept(hour + 50, hour) for hour in range(-20, 12)]
+        assert since <= NOON + timedelta(hours=max(begins, -20))
+        assert all(doubt.trial.kept_at >= since for doubt in in_doubt(known, trials))
+        assert begins < 0 or since == NOON + timedelta(hours=begins)

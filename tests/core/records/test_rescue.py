@@ -3,9 +3,14 @@ from pathlib import Path
 import pytest
 
 from core.errors import StoreError
+from core.records.backup import folder_of
 from core.records.rescue import copies_of, rescue
 from core.records.rows import Machine
 from core.records.store import open_store
+
+
+class LeftError(Exception):
+    """What a step raises to stop the work."""
 
 
 @pytest.fixture
@@ -66,3 +71,20 @@ def test_a_disk_that_refuses_is_said(damaged, monkeypatch):
 
 def test_what_has_no_copies(tmp_path):
     assert copies_of(":memory:") == copies_of("://") == copies_of(tmp_path / "none.sqlite") == ()
+
+
+def test_a_rescue_that_is_stopped_while_the_copy_is_looked_at_changes_nothing(damaged):
+    before = damaged.read_bytes()
+    (copy,) = copies_of(damaged)
+    told = []
+
+    def step(part):
+        told.append(part)
+        if part > 0.5:  # everything in the copy is being read
+            raise LeftError
+
+    with pytest.raises(LeftError):
+        rescue(damaged, copy.file, step)
+    assert told == sorted(told)
+    assert damaged.read_bytes() == before
+    assert [file.name for file in folder_of(damaged).iterdir()] == [Path(copy.file).name]

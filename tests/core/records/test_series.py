@@ -10,10 +10,12 @@ import pytest
 from sqlalchemy import event
 from sqlalchemy.engine import Engine
 
+from core.errors import InputError
 from core.quantity import Estimate
 from core.records import trials
 from core.records.rows import Instrument, Lot, Machine, SeriesPoint, Trial
 from core.records.store import open_store
+from tests.statements import sent
 
 SCALE = Estimate("scale_x", 0.0021, 0.0004, 3.7, "1")
 WALL = Estimate("wall_outset", 0.031, 0.006, math.inf, "mm")
@@ -174,3 +176,41 @@ def test_the_names_of_late_and_how_many_trials_there_are(shop):
     assert shop.last_trial_id() == last.id
     assert shop.results_of_late() == (WALL.name, SCALE.name) and shop.results_of_late(1) == (WALL.name,)
     assert shop.trials("sizeerror", readings=True) == (last, first)
+
+
+def test_a_trial_that_relies_on_many_asks_as_often_as_one_that_relies_on_two(shop, monkeypatch):
+    """The split of a shop relies on all its size trials."""
+    kept = [shop.keep(Trial("sizeerror", 1)).id for _ in range(30)]
+
+    def asked(used):
+        with sent() as statements:
+            assert shop.keep(Trial("shop_split", 1, used=tuple(used))).used == tuple(used)
+        return len(statements)
+
+    assert asked(kept[:2]) == asked(kept[:2]) == asked(kept)
+    monkeypatch.setattr(trials, "IDS_AT_ONCE", 7)
+    assert asked(kept) == asked(kept[:7]) + 4  # in portions that a statement takes
+    shop.withdraw(kept[-1], "wrong part")
+    with pytest.raises(InputError, match=f"Trial {kept[-1]} is not in use"):
+        shop.keep(Trial("shop_split", 1, used=tuple(kept)))
+    with pytest.raises(InputError, match="Trial 999 is not on record"):
+        shop.keep(Trial("shop_split", 1, used=(kept[0], 999)))
+
+
+def test_which_trial_is_the_newest_is_told_without_reading_the_others(path):
+    """The page Storage asks for it, where the readings of a hundred thousand trials lie between."""
+    plan = plan_of(path, lambda store: store.storage.warnings())
+    assert [step for step in plan if step.startswith("SCAN trial") and "COVERING INDEX" not in step] == []
+    assert any(step.startswith("SEARCH trial USING INTEGER PRIMARY KEY") for step in plan)
+
+
+def test_the_checks_of_an_instrument_are_those_of_the_subject_asked_for(shop):
+    check, other = shop.keep(Trial("instrument", instrument_id=1)), shop.keep(Trial("drive", instrument_id=1))
+    shop.keep(Trial("instrument", instrument_id=2))
+    assert shop.read_with(1, check.kept_at, "instrument") == (check,)
+    assert shop.read_with(1, check.kept_at) == (other, check)
+
+
+def test_the_trials_that_a_machine_rests_on_are_looked_up_and_not_searched_for_among_all(path):
+    plan = plan_of(path, lambda store: store.in_use(range(1, 500)))
+    assert [step for step in plan if "trial" in step] == ["SEARCH trial USING INDEX ix_trial_serial (serial=?)"]

@@ -35,6 +35,7 @@ from core.records.transfer import TABLES, empty_all, read_rows, write_rows
 from core.records.upgrade import KNOWN
 
 DAY = timedelta(days=1)
+BELT = {"kind": "belt", "pitch_mm": 2.0, "teeth": 20, "full_steps": 200, "microsteps": 16}
 TRIAL_COLUMNS = len(next(table for table in TABLES if table.name == "trial").columns)
 
 
@@ -55,12 +56,12 @@ def everything(store: Store) -> dict[str, list]:
 def fill(store: Store) -> None:
     """A small shop with something in every table."""
     machine = store.add_machine(
-        Machine("=Bramble", Motion.DELTA, drives={"x": {"teeth": 20}}, note='-1 mm, "lower"\r\n')
+        Machine("=Bramble", Motion.DELTA, drives={"x": BELT}, note='-1 mm, "lower"\r\n')
     )
     lot = store.add_lot(Lot("Slate 7", "PETG", nominal_diameter_mm=1.75))
     caliper = store.add_instrument(Instrument("Caliper 2", sd_hand_mm=0.008, sd_hand_dof=19))
     scale = Estimate("scale_x", -0.0021, 0.0004, float("inf"), "1")
-    first = store.keep(Trial("drive", machine.id, readings={"step_mm": [0.1, float("-inf"), None]}))
+    first = store.keep(Trial("drive", machine.id, readings={"strange": [0.1, float("-inf"), None]}))
     setting = SettingInForce(machine.id, lot.id, "scale_x", None, 0.002, "1")
     store.keep(
         Trial("sizeerror", machine.id, lot.id, caliper.id, estimates=(scale,), used=(first.id,), note="'quoted"),
@@ -567,6 +568,25 @@ def rewrite(file: Path, line: int, column: str, cell: str) -> None:
         csv.writer(lines).writerows(rows)
 
 
+@pytest.mark.parametrize("form", ["csv", "json"])
+@pytest.mark.parametrize("at", [0.0, 0.3, 0.5, 0.75])
+def test_an_import_stopped_while_it_reads_checks_or_writes_leaves_nothing(shop, tmp_path, form, at):
+    target = tmp_path / ("all.json" if form == "json" else "all")
+    (shop.storage.export_json if form == "json" else shop.storage.export_csv)(str(target))
+    other = open_store(":memory:")
+    other.add_lot(Lot("Fern 2", "PLA"))
+    before = everything(other)
+
+    def stop_at(part: float) -> None:
+        if part >= at:
+            raise StoppedError
+
+    with pytest.raises(StoppedError):
+        other.storage.import_from(str(target), stop_at)
+    assert everything(other) == before
+    other.close()
+
+
 @pytest.mark.parametrize(
     ("table", "column", "cell", "sentence"),
     [
@@ -707,7 +727,7 @@ def test_two_shops_become_one(shop, exported, empty):
     other.log_event(Event("belt_changed", own.id))
     parts: list[float] = []
     report = other.storage.import_from(str(exported), parts.append)
-    assert parts[-1] == 1.0
+    assert (parts[-1], parts) == (1.0, sorted(parts))
     assert report.lines == (
         ("machine.csv, line 2", "“=Bramble” is on record already with other values; those on record hold."),
     )
@@ -799,3 +819,36 @@ def test_a_stopped_move_leaves_the_other_database_empty(shop, empty):
     assert other.trials() == ()
     other.close()
     assert shop.storage.copy_to(empty).newest == shop.storage.contents().newest
+
+
+class LeftError(Exception):
+    """What a step raises to stop the work."""
+
+
+def test_a_check_can_be_stopped_while_the_pages_are_looked_at(shop, monkeypatch):
+    """One statement of SQLite looks at all pages of a file, which takes seconds for a large shop."""
+    monkeypatch.setattr(backup, "_LOOK_EVERY", 50)  # instructions
+    told = []
+
+    def step(part):
+        told.append(part)
+        raise LeftError
+
+    with pytest.raises(LeftError):
+        shop.storage.check(step)
+    assert max(told) <= 0.2  # before any row is read
+    assert shop.storage.check() == ()  # and nobody asks any more
+
+
+def test_a_look_into_a_copy_can_be_stopped(shop, monkeypatch):
+    made = shop.storage.back_up()
+    monkeypatch.setattr(backup, "_LOOK_EVERY", 50)
+    told = []
+    assert shop.storage.preview(made.file, told.append).rows == shop.storage.contents().rows
+    assert told == sorted(told) and 0.0 < told[0] <= told[-1] <= 1.0
+
+    def stop(part):
+        raise LeftError
+
+    with pytest.raises(LeftError):
+        shop.storage.preview(made.file, stop)

@@ -114,6 +114,49 @@ def test_an_upgrade_that_would_break_links_changes_nothing(stocked, next_release
     assert content(stocked) == before
 
 
+class LeftError(Exception):
+    """What a step raises to stop the work."""
+
+
+LONG_STATEMENT = (
+    "op.execute('WITH RECURSIVE n(i) AS (SELECT 1 UNION ALL SELECT i + 1 FROM n WHERE i < 30000) "
+    "UPDATE machine SET maker = (SELECT max(i) FROM n)')"
+)
+
+
+@pytest.mark.parametrize("after", [0, 1, 3], ids=["at once", "in the copy", "in a statement"])
+def test_an_upgrade_that_is_stopped_changes_nothing_and_leaves_no_copy_half_written(stocked, next_release, after):
+    before = content(stocked)
+    next_release(LONG_STATEMENT)
+    told = []
+
+    def step(part):
+        if len(told) == after:
+            raise LeftError
+        told.append(part)
+
+    with pytest.raises(LeftError):
+        open_store(stocked, step=step)
+    assert len(told) == after
+    assert content(stocked) == before
+    assert not list(stocked.parent.glob("**/*.part"))
+    assert len(backups_of(stocked)) == (after > 1)
+    open_store(stocked).close()  # all of it is still there to be upgraded
+    assert content(stocked) != before
+
+
+def test_an_upgrade_tells_how_far_it_is_and_a_shop_that_is_up_to_date_tells_nothing(stocked, next_release):
+    next_release(LONG_STATEMENT)
+    told = []
+    open_store(stocked, step=told.append).close()
+    assert told == sorted(told)
+    assert told[0] == 0.0 and 0.3 in told and 0.3 < told[-1] <= 1.0 and len(told) > 5
+    told.clear()
+    open_store(stocked, step=told.append).close()
+    open_store(stocked.with_name("new.sqlite"), step=told.append).close()
+    assert told == []
+
+
 def test_without_room_for_the_copy_nothing_is_changed(stocked, next_release, monkeypatch):
     before = content(stocked)
     next_release()

@@ -1,0 +1,147 @@
+"""What must be done before a shop can be opened and takes a while: it is shown how far it is, and can be stopped.
+
+An older database has its tables changed first, and a copy that takes the place of a damaged file is checked first. Both
+run beside the window; stopped, everything stays as it was.
+"""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+
+from app.jobs import Job, Step
+from app.theme import STEP_PX
+from app.widgets.labels import heading
+from app.widgets.panel import Panel
+from core.errors import StoreError
+from core.words import tr
+
+if TYPE_CHECKING:
+    from collections.abc import Callable
+    from pathlib import Path
+
+    from app.mainwindow import MainWindow
+    from core.records.store import Store
+
+_WIDEST_PX = 640
+
+
+class LaterError(Exception):
+    """The tables are to be changed first, which is no work for the thread of the window."""
+
+
+def open_or_wait(
+    window: MainWindow,
+    opened: Callable[[Step], Store],
+    go_on: Callable[[Store], None],
+    refuse: Callable[[StoreError], None],
+) -> None:
+    """Open a database at once, or, where its tables are to be changed first, beside the window.
+
+    Args:
+        window: shows how far it is.
+        opened: opens the database; is told the part done of a change of its tables.
+        go_on: is given the store once it is open.
+        refuse: is told why it cannot be opened, later too.
+
+    Raises:
+        StoreError: it cannot be opened; nothing was changed.
+    """
+
+    def enter(store: object) -> None:
+        try:
+            go_on(store)  # type: ignore[arg-type]
+        except StoreError as error:
+            refuse(error)
+
+    try:
+        store = opened(_leave_for_later)
+    except LaterError:
+        title = QCoreApplication.translate("LongWork", "The records are brought up to date")
+        says = QCoreApplication.translate(
+            "LongWork",
+            "They were written by an earlier version of this program. If you stop this, they stay as they were.",
+        )
+        work = LongWork(title, says, window)
+        work.begin(opened, enter, refuse)
+    else:
+        go_on(store)
+
+
+def _leave_for_later(_part: float) -> None:
+    raise LaterError
+
+
+def put_in_place(window: MainWindow, file: str, where: str | Path, go_on: Callable[[str, str], None]) -> None:
+    """Put a copy in the place of a database that cannot be opened; `go_on` is given what came of it and its level."""
+    from core.records.rescue import rescue
+
+    def say_done(aside: object) -> None:
+        go_on(tr("The copy is in place; the file that could not be opened is now {file}.", file=aside), "good")
+
+    def say_failed(error: StoreError) -> None:
+        go_on(error.message, "error")
+
+    title = QCoreApplication.translate("LongWork", "The copy is put in place")
+    says = QCoreApplication.translate("LongWork", "It is checked first. If you stop this, everything stays as it is.")
+    LongWork(title, says, window).begin(lambda step: rescue(where, file, step), say_done, say_failed)
+
+
+class LongWork(QWidget):
+    """Stands in the body of the window while the work runs.
+
+    Attributes:
+        job: the work.
+    """
+
+    def __init__(self, title: str, says: str, window: MainWindow) -> None:
+        super().__init__()
+        self.job = Job(self)
+        self.bar = QProgressBar()
+        self.bar.setRange(0, 100)
+        self.bar.setTextVisible(False)
+        self.bar.setAccessibleName(self.tr("Progress"))
+        self.stop = QPushButton(self.tr("Stop"))
+        self.stop.setAccessibleDescription(says)
+        self._lay_out(title, says)
+        self.setFocusProxy(self.stop)
+        self.stop.clicked.connect(self.job.stop)
+        self.job.progressed.connect(self._show_part)
+        window.closed.connect(self.job.finish)
+        window.show_meanwhile(self)
+
+    def begin(
+        self,
+        work: Callable[[Step], object],
+        go_on: Callable[[object], object],
+        refuse: Callable[[StoreError], object],
+    ) -> None:
+        """Do the work beside the window, then go on with its answer or say why there is none."""
+        self.job.answered.connect(go_on)
+        self.job.failed.connect(refuse)
+        self.job.stopped.connect(lambda: refuse(StoreError(tr("Stopped; everything is as it was."))))
+        self.job.ended.connect(self.deleteLater)
+        self.job.start(work)
+        self.stop.setFocus()
+
+    def _show_part(self, part: float) -> None:
+        self.bar.setValue(round(100 * part))
+
+    def _lay_out(self, title: str, says: str) -> None:
+        words = QLabel(says)
+        words.setWordWrap(True)
+        card, row = Panel(title), QHBoxLayout()
+        card.setMaximumWidth(_WIDEST_PX)
+        row.addWidget(self.bar, 1)
+        row.addWidget(self.stop)
+        inside, around = QVBoxLayout(card), QVBoxLayout(self)
+        inside.setContentsMargins(2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX)
+        inside.setSpacing(STEP_PX)
+        inside.addWidget(heading(title))
+        inside.addWidget(words)
+        inside.addLayout(row)
+        around.setContentsMargins(0, 0, 0, 0)
+        around.addWidget(card)
+        around.addStretch(1)

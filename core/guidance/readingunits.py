@@ -1,0 +1,54 @@
+"""In which unit the readings of a kept trial are, and the steps they were taken at, row by row.
+
+A row keeps the unit that was typed with its reading. What is scored, or measured at a step, is typed without one: the
+way it is read tells its unit, and the ladder or the levels that a row belongs to tell that of its step.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Any
+
+from core.guidance.motionadvice import UNITS
+from core.motion_trials.ladders import Read, ladders
+from core.records.rows import Trial
+
+OF_SCORES = "of 4"  # of a score from 0 to 4
+OF_PADS = "of ±5"  # of a score from -5 to +5
+_STEPPED = ("ladder", "speed")
+
+
+def reading_units(trial: Trial) -> list[str]:
+    """Return the unit of each reading; empty where it has none, or nobody knows it."""
+    readings, count = trial.readings, max(map(len, trial.readings.values()), default=0)
+    if trial.subject == "top":
+        return [OF_PADS] * count
+    if trial.subject in _STEPPED:
+        return list(_told_units(readings, [""] * count))
+    typed = readings.get("unit", ["mm"] * count)
+    return ["mm" if unit == "in" else str(unit or "") for unit in typed]  # what is typed in inch is stored in mm
+
+
+def step_units(trial: Trial) -> list[str]:
+    """Return the unit of the step of each row; empty where nobody knows it, and for a numbered run, which has none."""
+    if trial.subject not in _STEPPED:
+        return []
+    groups = [_group(name) for name in trial.readings.get("axis", ())]
+    if trial.subject == "speed":
+        return [UNITS.get(of, "") for of, _ in groups]
+    return [ladders()[key].unit if key in ladders() else "" for key, _ in groups]
+
+
+def _told_units(readings: Mapping[str, Sequence[Any]], empty: Sequence[str]) -> Iterator[str]:
+    """Yield what the way of reading tells: a judge scores, a criterion has its unit, widths are lengths."""
+    judges, criteria = readings.get("judge", empty), readings.get("criterion", empty)
+    for judge, name, group in zip(judges, criteria, readings.get("axis", empty), strict=True):
+        key, read = _group(group)
+        criterion = ladders()[key].criterion(str(name)) if name and key in ladders() else None
+        yield OF_SCORES if judge else criterion.unit if criterion else "mm" if read == Read.WIDTHS else ""
+
+
+def _group(name: object) -> tuple[str, str]:
+    """Return what the rows of a group were varied by, and how they were read."""
+    of, _, read = str(name).partition("/")
+    return of, read

@@ -22,6 +22,7 @@ Table = NDArray[np.int32]  # summed areas
 CELL_PX = 3.0
 _EDGE_PX = 5.0  # kept free along the frame
 _NEAR_PX = 12.0  # another line or name this close makes a name ambiguous
+_RIM = 8  # times the inside of a band
 _AT_POINT_PX = 34.0  # a sign explained from farther away would not be found
 _GAPS_PX = np.array([4.0, 8.0, 14.0, 22.0, 34.0, 50.0, 75.0])
 # The corner or side of the name that faces its line: offset in widths and heights, direction of the gap, and dislike.
@@ -259,17 +260,18 @@ def _take_boxes(cells: Bools, boxes: Floats) -> None:
         cells[top : bottom + 1, left : right + 1] = True
 
 
-def _fill_cells(fills: Sequence[Floats], shape: tuple[int, int]) -> Bools:
-    """Return which cells lie inside filled bands."""
-    row, column = (np.arange(shape[0]) + 0.5) * CELL_PX, (np.arange(shape[1]) + 0.5) * CELL_PX
-    soft = np.zeros(shape, dtype=bool)
+def _fill_cells(fills: Sequence[Floats], shape: tuple[int, int]) -> Table:
+    """Return how much each cell of filled bands is disliked: their rims, drawn as lines, more than what is between."""
+    row, column = (np.arange(shape[0])[:, None] + 0.5) * CELL_PX, (np.arange(shape[1]) + 0.5) * CELL_PX
+    soft = np.zeros(shape, dtype=np.int32)
     for fill in fills:
         top, bottom = (np.interp(column, fill[:, 0], fill[:, part], left=np.nan, right=np.nan) for part in (1, 2))
-        soft |= (row[:, None] >= top) & (row[:, None] <= bottom)
+        soft = np.maximum(soft, (row >= top) & (row <= bottom))
+        soft[(np.abs(row - top) <= CELL_PX) | (np.abs(row - bottom) <= CELL_PX)] = _RIM
     return soft
 
 
-def _table(cells: Bools) -> Table:
+def _table(cells: Bools | Table) -> Table:
     """Return the summed-area table, one row and column larger than the cells; whole numbers add up quickest."""
     table = np.zeros((cells.shape[0] + 1, cells.shape[1] + 1), dtype=np.int32)
     inside = table[1:, 1:]

@@ -1400,6 +1400,10 @@ mm</translation>
         <translation>Zeit für {name} wird ermittelt…</translation>
     </message>
     <message>
+        <source>Times are those of {count} usual straights; time a file for those of a real part.</source>
+        <translation>Die Zeiten gelten für {count} übliche Geraden; für ein echtes Teil die Zeit einer Datei ermitteln.</translation>
+    </message>
+    <message>
         <source>{name}: {moves} moves; {percent:.0f} % of the printed way at its speed at the last level.</source>
         <translation>{name}: {moves} Bewegungen; auf der letzten Stufe {percent:.0f} % des Druckwegs mit voller Geschwindigkeit.</translation>
     </message>
@@ -13188,13 +13192,6 @@ mm</translation>
     <message>
         <source>What was typed for the machine picked before is not stored yet; it stays here until it is.</source>
         <translation>Die Eingaben zur vorher gewählten Maschine sind noch nicht gespeichert; sie bleiben bis dahin hier stehen.</translation>
-    </message>
-</context>
-<context>
-    <name>PartFile</name>
-    <message>
-        <source>Times are those of {count} usual straights; time a file for those of a real part.</source>
-        <translation>Die Zeiten gelten für {count} übliche Geraden; für ein echtes Teil die Zeit einer Datei ermitteln.</translation>
     </message>
 </context>
 <context>

@@ -88,6 +88,15 @@ def test_the_named_rows_in_the_file_are_those_of_the_table_of_causes():
     assert {row["author"] for row in rows_of("trial")} == set(PERSONS)
 
 
+def test_every_kept_sentence_can_be_read_in_another_language():
+    """Kept as a template with its values, not as the text of the day."""
+    kept = [(row["id"], says) for row in rows_of("trial") for says in row["conditions"].get("mind", ())]
+    kept += [(row["id"], says) for row in rows_of("trial") for advice in row["verdict"]
+             for says in advice["said"].values()]  # fmt: skip
+    assert len(kept) > 200
+    assert [(number, says) for number, says in kept if not isinstance(says, dict)] == []
+
+
 def test_the_file_is_small_and_marked():
     assert SHOP.stat().st_size < 1_500_000
     assert [row["key"] for row in rows_of("shop_value")] == ["demo"]

@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from app.jobs import Job
 from core.errors import InputError
 from core.records.outside import content_of
-from core.words import tr
+from core.words import Words, tr
 
 if TYPE_CHECKING:
     from core.motion_trials.gcodepath import Path as MotionPath
@@ -119,15 +119,18 @@ class PartFile(QObject):
             self.job.start(lambda step: _read_and_time(read, text, asked, step))
         raise InputError("", tr("Timing {name}…", name=self.name))
 
-    def says(self) -> list[str]:
-        """Say what the path tells beside its time."""
-        from app.words import shown
+    def says(self) -> list[Words]:
+        """Say what the path tells beside its time, to be kept with the trial."""
         from core.guidance.motionadvice import UNITS
 
         times = self.times
         if not self.name or times is None:
-            usual = self.tr("Times are those of {count} usual straights; time a file for those of a real part.")
-            return [usual.format(count=_STRAIGHTS)]
+            return [
+                tr(
+                    "Times are those of {count} usual straights; time a file for those of a real part.",
+                    count=_STRAIGHTS,
+                )
+            ]
         last = max(times.time_s)
         says = [
             tr(
@@ -144,7 +147,7 @@ class PartFile(QObject):
                 level=min(over), unit=unit, percent=percent,
             )  # fmt: skip
             says.append(text)
-        return [shown(sentence) for sentence in says]
+        return says
 
     def _take(self, answer: Any) -> None:
         self._path, self.times, self._timed = answer

@@ -45,9 +45,9 @@ def no_faults(_table: str, _row: Row) -> Sequence[str]:
     return ()
 
 
-def within(step: Step, low: float, high: float) -> Step:
-    """Return what tells `step` the parts of a work that is itself a part of another, from `low` to `high`."""
-    return lambda part: step(low + (high - low) * part)
+def within(step: Step, low_ratio: float, high_ratio: float) -> Step:
+    """Return what tells `step` the parts of a work that is itself a part of another, between these two of it."""
+    return lambda part: step(low_ratio + (high_ratio - low_ratio) * part)
 
 
 @dataclass(slots=True)

@@ -27,9 +27,7 @@ def or_else(instead: object) -> Callable[[_Method], _Method]:
         def asked(*arguments: Any) -> Any:
             try:
                 return method(*arguments)
-            except BaseException as error:
-                if not isinstance(error, Exception):
-                    raise
+            except Exception as error:  # noqa: BLE001 -- whatever it is: it is told here or ends in a crash
                 _tell(error)
                 return instead
 

@@ -6,13 +6,15 @@ run beside the window; stopped, everything stays as it was.
 
 from __future__ import annotations
 
+from contextlib import ExitStack
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from app.jobs import Job, Step
+from app.jobs import Step
 from app.theme import STEP_PX
+from app.waitrow import WaitBar
 from app.widgets.labels import heading
 from app.widgets.panel import Panel
 from core.errors import StoreError
@@ -65,9 +67,19 @@ def open_or_wait(
             "They were written by an earlier version of this program. If you stop this, they stay as they were.",
         )
         work = LongWork(title, says, window)
-        work.begin(opened, enter, refuse)
+        work.begin(lambda step: _kept_open(opened, step), enter, refuse)
     else:
         go_on(store)
+
+
+def _kept_open(opened: Callable[[Step], Store], step: Step) -> Store:
+    """Open a database; it is closed again where nobody waits for it any more."""
+    store = opened(step)
+    with ExitStack() as undo:
+        undo.callback(store.close)
+        step(1.0)
+        undo.pop_all()
+    return store
 
 
 def _leave_for_later(_part: float) -> None:
@@ -93,23 +105,15 @@ class LongWork(QWidget):
     """Stands in the body of the window while the work runs.
 
     Attributes:
-        job: the work.
+        bar: how far it is.
     """
 
     def __init__(self, title: str, says: str, window: MainWindow) -> None:
         super().__init__()
-        self.job = Job(self)
-        self.bar = QProgressBar()
-        self.bar.setRange(0, 100)
-        self.bar.setTextVisible(False)
-        self.bar.setAccessibleName(self.tr("Progress"))
-        self.stop = QPushButton(self.tr("Stop"))
-        self.stop.setAccessibleDescription(says)
+        self.bar = WaitBar(window.closed)
+        self.bar.stop.setAccessibleDescription(says)
         self._lay_out(title, says)
-        self.setFocusProxy(self.stop)
-        self.stop.clicked.connect(self.job.stop)
-        self.job.progressed.connect(self._show_part)
-        window.closed.connect(self.job.finish)
+        self.setFocusProxy(self.bar.stop)
         window.show_meanwhile(self)
 
     def begin(
@@ -119,29 +123,25 @@ class LongWork(QWidget):
         refuse: Callable[[StoreError], object],
     ) -> None:
         """Do the work beside the window, then go on with its answer or say why there is none."""
-        self.job.answered.connect(go_on)
-        self.job.failed.connect(refuse)
-        self.job.stopped.connect(lambda: refuse(StoreError(tr("Stopped; everything is as it was."))))
-        self.job.ended.connect(self.deleteLater)
-        self.job.start(work)
-        self.stop.setFocus()
-
-    def _show_part(self, part: float) -> None:
-        self.bar.setValue(round(100 * part))
+        job = self.bar.job
+        job.answered.connect(go_on)
+        job.failed.connect(refuse)
+        job.stopped.connect(lambda: refuse(StoreError(tr("Stopped; everything is as it was."))))
+        job.ended.connect(self.deleteLater)
+        self.bar.start(work)
+        self.bar.stop.setFocus()
 
     def _lay_out(self, title: str, says: str) -> None:
         words = QLabel(says)
         words.setWordWrap(True)
-        card, row = Panel(title), QHBoxLayout()
+        card = Panel(title)
         card.setMaximumWidth(_WIDEST_PX)
-        row.addWidget(self.bar, 1)
-        row.addWidget(self.stop)
         inside, around = QVBoxLayout(card), QVBoxLayout(self)
         inside.setContentsMargins(2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX, 2 * STEP_PX)
         inside.setSpacing(STEP_PX)
         inside.addWidget(heading(title))
         inside.addWidget(words)
-        inside.addLayout(row)
+        inside.addWidget(self.bar)
         around.setContentsMargins(0, 0, 0, 0)
         around.addWidget(card)
         around.addStretch(1)

@@ -128,7 +128,7 @@ class MainWindow(QMainWindow):
             self._body.addWidget(self._refusal)
             self.rail.take_keys()
         elif self._refusal.sentence.text() == sentence:
-            self.say(self.tr("Tried again; it cannot be opened yet."), Level.WARNING)
+            self.say(self.tr("Tried again; it is not open yet."), Level.WARNING)
         self._refusal.tell(sentence)
         self._refusal.offer(copies)
         self._body.setCurrentWidget(self._refusal)

@@ -32,7 +32,7 @@ from core.words import tr
 
 DPI = 96
 _MARGIN_MM = 16.0
-_FOOT_PX, _FOOT_GAP_PX, _FOOT_PT = 26, 24, 7.5
+_FOOT_PX, _FOOT_GAP_PX, _FOOT_PT, _LEAST_PT = 26, 24, 7.5, 4.0
 _PICTURE_PX = 640  # of the width of the page, so that no picture is cut
 LABEL_MM = QSizeF(62.0, 40.0)
 _LABEL_DPI = 600
@@ -166,17 +166,21 @@ def _draw_foot(painter: QPainter, writer: QPdfWriter, foot: str, numbers: tuple[
     painter.setFont(foot_font(foot + page, writer))
     painter.setPen(QColor("#555555"))
     box = QRectF(0, writer.height() - _FOOT_PX + 8, writer.width(), _FOOT_PX - 8)
-    painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft), foot)
     painter.drawText(box, int(Qt.AlignmentFlag.AlignRight), page)
+    metrics = painter.fontMetrics()
+    room = int(box.width()) - metrics.horizontalAdvance(page) - _FOOT_GAP_PX
+    painter.drawText(box, int(Qt.AlignmentFlag.AlignLeft), metrics.elidedText(foot, Qt.TextElideMode.ElideRight, room))
 
 
 def foot_font(text: str, writer: QPdfWriter) -> QFont:
-    """Return the font of the foot, small enough for all of its text on one line with a gap in it."""
+    """Return the font of the foot, small enough for its text on one line with a gap in it, but to be read."""
     font = QFont()
     font.setPointSizeF(_FOOT_PT)
     room = writer.width() - _FOOT_GAP_PX
     while (needed := QFontMetricsF(font, writer).horizontalAdvance(text)) > room:  # letters shrink by whole pixels
-        font.setPointSizeF(0.99 * font.pointSizeF() * room / needed)
+        if font.pointSizeF() <= _LEAST_PT:
+            break
+        font.setPointSizeF(max(0.99 * font.pointSizeF() * room / needed, _LEAST_PT))
     return font
 
 

@@ -149,6 +149,8 @@ class PickerRow(QWidget):
         self.machine.picked.connect(context.select_machine)
         self.lot.picked.connect(context.select_lot)
         self.instrument.picked.connect(context.select_instrument)
+        for picker in (self.machine, self.lot, self.instrument):
+            picker.picked.connect(self._show_picked)  # where the store refused, what was picked before
         self.walk.setEnabled(True)
         self.walk.setShortcut("F9")
         self.walk.clicked.connect(partial(context.page_asked.emit, _WALK_PAGE))
@@ -158,6 +160,11 @@ class PickerRow(QWidget):
         self.machine.new_asked.connect(self._ask_for_machine)
         self.lot.new_asked.connect(self._ask_for_lot)
         self.instrument.new_asked.connect(self._ask_for_instrument)
+
+    def _show_picked(self) -> None:
+        self.machine.show_row(self._context.machine)
+        self.lot.show_row(self._context.lot)
+        self.instrument.show_row(self._context.instrument)
 
     def _fill_machines(self) -> None:
         self.machine.fill(self._context.store.machines(), self._context.machine)

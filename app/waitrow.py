@@ -12,6 +12,8 @@ from app.jobs import Job
 if TYPE_CHECKING:
     from collections.abc import Callable
 
+    from PySide6.QtCore import SignalInstance
+
     from app.context import Context
     from app.jobs import Step
     from app.widgets.resultcard import ResultCard
@@ -34,10 +36,10 @@ class WaitBar(QWidget):
     """Seen from the beginning of its job until it is hidden.
 
     Attributes:
-        job: the work; the page listens to its answer.
+        job: the work, ended by `closing`; the page listens to its answer.
     """
 
-    def __init__(self, context: Context, job: Job | None = None, parent: QWidget | None = None) -> None:
+    def __init__(self, closing: SignalInstance, job: Job | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.job = Job(self) if job is None else job
         self.bar = QProgressBar()
@@ -53,7 +55,7 @@ class WaitBar(QWidget):
         self.stop.clicked.connect(self.job.stop)
         self.job.begun.connect(self._begin)
         self.job.progressed.connect(self._show_part)
-        context.closing.connect(self.job.finish)
+        closing.connect(self.job.finish)
 
     def start(self, work: Callable[[Step], Any]) -> None:
         """Begin a work; one that runs is stopped."""
@@ -75,7 +77,7 @@ class LateBar(WaitBar):
     """Comes into sight only where the work is not done in a moment, and goes with its end."""
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
-        super().__init__(context, None, parent)
+        super().__init__(context.closing, None, parent)
         self._late = QTimer(self)
         self._late.setSingleShot(True)
         self._late.setInterval(_MOMENT_MS)
@@ -95,7 +97,7 @@ class WaitRow(WaitBar):
     """Stands at the foot of the page's card and is seen while its job runs."""
 
     def __init__(self, card: ResultCard, context: Context, job: Job | None = None) -> None:
-        super().__init__(context, job, card)
+        super().__init__(context.closing, job, card)
         card.foot.insert(0, self, shares=True)
         self.hide()
         self.job.ended.connect(self.hide)

@@ -12,7 +12,9 @@ from collections.abc import Iterable, Mapping
 from string import Formatter
 from typing import Any
 
-_FORM = re.compile(r"[+-]?\d?(\.\d\d?)?[a-z%]?")  # of a number in a sentence
+_FORM = re.compile(r"[+-]?\d?(\.\d\d?)?[defg%]?")  # of a number in a sentence
+_SHOWN = 60  # letters of a value in a sentence
+_LONGEST = 10_000  # letters of a sentence that is read: each value may hold the next one more than once
 SAID = "said"  # where a kept advice has its sentences with their templates, beside their English text
 
 
@@ -42,6 +44,13 @@ def tr(template: str, **values: Any) -> Words:
 def listed(text: str) -> Words:
     """Return a text of a data file as a sentence; `tests.translate` takes those that are shown from the files."""
     return Words(text.replace("{", "{{").replace("}", "}}"), {})
+
+
+def in_short(value: object) -> str:
+    """Return a value of another hand as it can stand in a sentence: printable, and not long."""
+    text = str(value)
+    plain = "".join(letter if letter.isprintable() else "?" for letter in text[:_SHOWN])
+    return plain if len(text) <= _SHOWN else f"{plain}…"
 
 
 NOTHING = Words("", {})  # said where there is nothing to say
@@ -84,16 +93,22 @@ def from_plain(plain: Any) -> str:
             name: value if isinstance(value, int | float) else from_plain(value)
             for name, value in plain["values"].items()
         }
-        return Words(_asked(plain["template"]), values)
-    except (AttributeError, IndexError, KeyError, TypeError) as error:
+        return Words(_asked(plain["template"], values), values)
+    except (AttributeError, IndexError, KeyError, OverflowError, TypeError) as error:
         raise ValueError("no sentence") from error
 
 
-def _asked(template: str) -> str:
-    """Return a template that was read, or raise ValueError: one of another hand may ask for a gigabyte of blanks."""
+def _asked(template: str, values: Mapping[str, Any]) -> str:
+    """Return a template that was read, or raise ValueError: one of another hand may ask for a gigabyte of letters."""
+    length = len(template)
     for _, name, form, conversion in Formatter().parse(template):
-        if name is not None and not (name.isidentifier() and _FORM.fullmatch(form or "") and conversion is None):
+        if name is None:
+            continue
+        if not (name.isidentifier() and _FORM.fullmatch(form or "") and conversion is None):
             raise ValueError(f"no place for a value: {name}")
+        length += len(values[name]) if isinstance(values[name], str) else 0
+    if length > _LONGEST:
+        raise ValueError("a sentence without end")
     return template
 
 

@@ -8,8 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.formscroll import FormScroll
-from app.widgets.picturepane import Picture
-from app.widgets.plotpane import PlotPane
+from app.widgets.picture import Picture
 from app.widgets.resultcard import ResultCard
 from app.widgets.trialform import TrialForm
 
@@ -18,7 +17,7 @@ _LINES_IN_SIGHT = 15  # of the verdict in the smallest window; the picture gives
 
 
 def lay_out_trial(
-    page: QWidget, head: Sequence[QWidget], form: TrialForm, picture: PlotPane | Picture, card: ResultCard
+    page: QWidget, head: Sequence[QWidget], form: TrialForm, picture: Picture, card: ResultCard
 ) -> None:
     """Lay a page out; of the widgets above, the first takes the room that the others leave."""
     above, right, across, down = QHBoxLayout(), QVBoxLayout(), QHBoxLayout(), QVBoxLayout(page)

@@ -21,7 +21,7 @@ from app.pages.triallayout import lay_out_trial
 from app.units import choose_unit
 from app.widgets.focus import keyboard_left
 from app.widgets.labels import heading
-from app.widgets.picturepane import Picture
+from app.widgets.picture import Picture
 from app.widgets.plotpane import PlotPane
 from app.widgets.reading_rows import lists_of, rows_from
 from app.widgets.reportbutton import ReportButton
@@ -49,7 +49,7 @@ class TrialPage(Page):
 
     form: TrialForm
     plot: PlotPane
-    picture: PlotPane | Picture
+    picture: Picture
     card: ResultCard
 
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
@@ -80,7 +80,7 @@ class TrialPage(Page):
     # For the subject to call
 
     def lay_out(
-        self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard, head: Sequence[QWidget] = ()
+        self, form: TrialForm, plot: Picture, card: ResultCard, head: Sequence[QWidget] = ()
     ) -> None:
         """Lay the page out and wire it; `head` stands at the right of the heading."""
         self.form, self.picture, self.card = form, plot, card
@@ -194,7 +194,7 @@ class TrialPage(Page):
         super()._turn_to(here)
         self.show_example()
 
-    def _wire(self, form: TrialForm, plot: PlotPane | Picture, card: ResultCard) -> None:
+    def _wire(self, form: TrialForm, plot: Picture, card: ResultCard) -> None:
         form.changed.connect(self.answer_change)
         form.table.refused.connect(self._say_refused)
         form.new_button.clicked.connect(self.begin_anew)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QVBoxLayout, QWidget
 from app.theme import STEP_PX
 from app.widgets.drivesketch import DriveSketch
 from app.widgets.fields import local_text, number_text
-from app.widgets.unbroken import UnbrokenLabel
+from app.widgets.unbroken import wrapped
 from app.words import shown, unit_words
 from core.machine_geometry.drive import Drive, DriveQuestion, DriveResult
 from core.machine_geometry.rotary import RotaryResult
@@ -46,7 +46,7 @@ class DriveCard(QFrame):
         self.steps = QLabel()
         self.steps.setObjectName("heading")
         self.steps.setWordWrap(True)
-        self.why = _wrapped("quiet")
+        self.why = wrapped("quiet")
         selectable = Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         self.steps.setTextInteractionFlags(selectable)
         self._rows = QGridLayout()
@@ -55,7 +55,7 @@ class DriveCard(QFrame):
         self._rows.setColumnStretch(1, 1)
         self._values: list[tuple[QLabel, QLabel]] = []
         for row in range(6):
-            name, value = _wrapped("quiet"), _wrapped("")
+            name, value = wrapped("quiet"), wrapped("")
             name.setAlignment(Qt.AlignmentFlag.AlignTop)
             self._rows.addWidget(name, row, 0)
             self._rows.addWidget(value, row, 1)
@@ -122,13 +122,6 @@ class DriveCard(QFrame):
             value.setText(text[1])
             name.setVisible(bool(text[0]))
             value.setVisible(bool(text[0]))
-
-
-def _wrapped(name: str) -> QLabel:
-    label = UnbrokenLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    return label
 
 
 def _plain(estimate: Estimate) -> str:

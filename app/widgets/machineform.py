@@ -6,14 +6,14 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
 from app.widgets.driveform import DriveForm
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import ChoiceField, LengthField, TextField
 from app.widgets.tabs import Tabs
-from app.widgets.unbroken import UnbrokenLabel
+from app.widgets.unbroken import wrapped
 from app.words import shown
 from core.errors import InputError
 from core.machine_geometry.drive import Drive, DriveQuestion, motion_note
@@ -46,8 +46,8 @@ class MachineForm(QWidget):
         self.same.setObjectName("plain")
         self.stack = QStackedWidget(self)
         self.drives = {axis: DriveForm(self.stack) for axis in _AXES}
-        self.questions = _wrapped("question")
-        self.note = _wrapped("quiet")
+        self.questions = wrapped("question")
+        self.note = wrapped("quiet")
         self._lay_out()
         self.show_machine(None)
         self._wire()
@@ -240,10 +240,3 @@ class MachineForm(QWidget):
             return
         self.drives["y"].set_parts(parts)
         self.changed.emit()
-
-
-def _wrapped(name: str) -> QLabel:
-    label = UnbrokenLabel()
-    label.setObjectName(name)
-    label.setWordWrap(True)
-    return label

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import ClassVar
 
-from PySide6.QtCore import QEvent, QPoint, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QSize, Qt
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -23,7 +23,6 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
-    QFrame,
     QHBoxLayout,
     QLabel,
     QMenu,
@@ -34,40 +33,11 @@ from PySide6.QtWidgets import (
 
 from app.faults import or_else, told_at_once
 from app.theme import STEP_PX, Tokens, tokens
-from app.units import inch_sentence
 from app.widgets.invented import file_name, marked
+from app.widgets.picture import Picture
 from app.widgets.roles import told_as_chart, told_as_picture
 from app.widgets.wordslabel import WordsLabel
 from app.widgets.wraprow import WrapRow
-
-
-class Picture(QFrame):
-    """What a page shows above the verdict; `said` carries a sentence and its level after copying or saving.
-
-    `least_px` is how high it is at least; more where its own words need it, as with large letters.
-    """
-
-    said = Signal(str, str)
-    inch = False
-    least_px = 0
-
-    @or_else(QSize())
-    def minimumSizeHint(self) -> QSize:
-        """Ask for what it needs."""
-        needs = super().minimumSizeHint()
-        return QSize(needs.width(), max(needs.height(), self.least_px))
-
-    def show_inches(self) -> None:
-        """Show lengths in inch."""
-        self.inch = True
-
-    def in_unit(self, text: str) -> str:
-        """Return a sentence with its lengths in the unit that is shown."""
-        return inch_sentence(text) if self.inch else text
-
-    def show_nothing(self, why: str = "") -> None:
-        """Show that there is no result, and why."""
-        raise NotImplementedError
 
 
 class PicturePane(Picture):

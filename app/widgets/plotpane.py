@@ -9,12 +9,11 @@ import re
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QPoint, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QSize, Qt, QTimer
 from PySide6.QtGui import QAction, QGuiApplication, QImage, QKeySequence, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QFileDialog,
-    QFrame,
     QGridLayout,
     QLabel,
     QMenu,
@@ -25,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from app.faults import or_else, told_at_once
 from app.theme import STEP_PX, tokens
+from app.widgets.picture import Picture
 from app.widgets.plotdata import EventMark, FitCurve, Ground, LimitLine, PlotData, PointSeries, WarningCurve
 from app.widgets.plotinch import plot_in_inch
 from app.widgets.wordslabel import WordsLabel
@@ -39,22 +39,17 @@ PNG_SCALE = 2.0
 IDLE_MS = 300  # after the page came into view; pyqtgraph takes longer to load than all else on it
 
 
-class PlotPane(QFrame):
+class PlotPane(Picture):
     """Shows one `PlotData`; `said` carries a sentence and its level ("good", "error") after copying or saving.
 
     The canvas is made with the first data, or when the window has been idle for a moment, so that a page opens at once.
     """
-
-    said = Signal(str, str)
-
-    least_px = 0
 
     def __init__(self, empty_text: str = "", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setObjectName("card")
         self._canvas: PlotCanvas | None = None
         self._data = PlotData(())
-        self._inch = False
         self._idle = QTimer(self, singleShot=True, interval=IDLE_MS)
         self._idle.timeout.connect(self._make_canvas)
         self.heading = WordsLabel()
@@ -77,12 +72,6 @@ class PlotPane(QFrame):
         """Take the share of the height that it is given: the heading may break, the plot gives way."""
         return False
 
-    @or_else(QSize())
-    def minimumSizeHint(self) -> QSize:
-        """Ask for `least_px` of height, or for what the words above the plot need beside it."""
-        needs = super().minimumSizeHint()
-        return QSize(needs.width(), max(needs.height(), self.least_px))
-
     def show_nothing(self, why: str = "") -> None:
         """Show that there is nothing to draw, and why; without a reason: that nothing is there yet."""
         self.empty.setText(why or self.nothing_yet)
@@ -98,13 +87,9 @@ class PlotPane(QFrame):
         """What is shown now."""
         return self._data
 
-    def show_inches(self) -> None:
-        """Show lengths in inch from the next data on."""
-        self._inch = True
-
     def set_data(self, data: PlotData) -> None:
         """Show new data; the switches keep their state, those without a part to switch are hidden."""
-        data = plot_in_inch(data) if self._inch else data
+        data = plot_in_inch(data) if self.inch else data
         self.heading.setText(data.title)
         self.bands_box.setText(data.bands_label or self.tr("95 % bands"))
         self.bands_box.setVisible(any(curve.has_bands for curve in data.curves))

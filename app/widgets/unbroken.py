@@ -43,3 +43,11 @@ class UnbrokenLabel(QLabel):
     def text(self) -> str:
         """Return the words without what holds them together."""
         return self._given
+
+
+def wrapped(name: str) -> UnbrokenLabel:
+    """Return a label of several lines in the style of that name."""
+    label = UnbrokenLabel()
+    label.setObjectName(name)
+    label.setWordWrap(True)
+    return label

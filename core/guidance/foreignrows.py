@@ -19,11 +19,10 @@ from core.measuring.doubt import CONFORMITY_KEY
 from core.measuring.tolerance import Conformity
 from core.quantity import coverage_factor
 from core.records.rows import TrialState
-from core.words import SAID, from_plain, tr
+from core.words import SAID, from_plain, in_short, tr
 
 Fault = tuple[str, Any, str]  # where, the value, what it should be
 
-_SHOWN = 60  # characters of a value in a sentence
 _LONGEST_MM = 1e5  # that any calculation takes
 _UNITS = (
     "_mm", "_mm2", "_mm3", "_cm3", "_mm_s", "_mm_s2", "_mm3_s", "_g", "_g_m", "_g_cm3", "_c", "_s", "_n", "_hz", "_um",
@@ -42,7 +41,7 @@ _TEXTS = frozenset((
     "text", "thread", "tolerance", "trial", "unit", "view", "way",
 ))  # fmt: skip
 _NUMBERS_BY_NAME = frozenset(("factor", "max_speed_mm_s", "max_acceleration_mm_s2", "piece_bounds", "times_s"))
-_NEVER_NOTHING = frozenset(("axis", "feature", "kind", "raw"))  # of a reading: at least an empty text
+_NEVER_NOTHING = _YES_NO | {"axis", "feature", "kind", "raw"}  # of a reading: at least an empty text
 _ENDLESS = frozenset(("dof", "e_n", "k", "U", "U_mm"))  # of few readings they may have no end
 _NEEDED = {  # what is read again from a kept trial, whatever else it holds
     "sizeerror": ("readings", ("nominal_mm", "measured_mm", "kind", "axis")),
@@ -58,7 +57,7 @@ def foreign_faults(table: str, row: Mapping[str, Any]) -> tuple[str, ...]:
         row: its values by column.
     """
     return tuple(
-        tr("{where}: “{value}” is not {what}; correct it.", where=where, value=_in_short(value), what=what)
+        tr("{where}: “{value}” is not {what}; correct it.", where=where, value=in_short(value), what=what)
         for where, value, what in (_CHECKS[table](row) if table in _CHECKS else ())
     )
 
@@ -84,9 +83,12 @@ def _trial(row: Mapping[str, Any]) -> Iterator[Fault]:
         for number, value in enumerate(column, start=1):
             where = f"readings, {name}, {number}"
             if value is None and name in _NEVER_NOTHING:
-                yield where, value, tr("a text")
+                yield where, value, tr("true or false") if name in _YES_NO else tr("a text")
             yield from _value(where, name, value)
     yield from _named("conditions", row["conditions"])
+    for name in ("kept_at", "serial") if row["state"] != TrialState.OPEN else ():
+        if row[name] is None:
+            yield name, None, tr("there, as of every kept trial")
     for number, advice in enumerate(row["verdict"], start=1):
         yield from _advice(f"verdict, {number}", advice)
     group, needed = _NEEDED.get(row["subject"], ("readings", ()))
@@ -163,8 +165,8 @@ def _named(where: str, values: Mapping[str, Any]) -> Iterator[Fault]:
 
 
 def _value(where: str, name: str, value: Any) -> Iterator[Fault]:
-    """Check one value by its name; nothing may stand for every kind."""
-    if value is None:
+    """Check one value by its name; nothing may stand for every kind but a list of sentences."""
+    if value is None and name != "mind":
         return
     if name in _NUMBERS_BY_NAME:
         if not isinstance(value, Mapping) or not all(map(_is_number, value.values())):
@@ -205,11 +207,6 @@ def _is_sentence(plain: Any) -> bool:
         return isinstance(plain, str | Mapping) and isinstance(from_plain(plain), str)
     except ValueError:
         return False
-
-
-def _in_short(value: Any) -> str:
-    text = str(value)
-    return text if len(text) <= _SHOWN else f"{text[:_SHOWN]}…"
 
 
 _CHECKS: Mapping[str, Callable[[Mapping[str, Any]], Iterator[Fault]]] = {

@@ -16,6 +16,7 @@ from core.records.rows import Trial
 OF_SCORES = "of 4"  # of a score from 0 to 4
 OF_PADS = "of ±5"  # of a score from -5 to +5
 _STEPPED = ("ladder", "speed")
+_RUNS = "half"  # runs at the usual and at half speed
 
 
 def reading_units(trial: Trial) -> list[str]:
@@ -29,13 +30,13 @@ def reading_units(trial: Trial) -> list[str]:
     return ["mm" if unit == "in" else str(unit or "") for unit in typed]  # what is typed in inch is stored in mm
 
 
-def step_units(trial: Trial) -> list[str]:
-    """Return the unit of the step of each row; empty where nobody knows it, and for a numbered run, which has none."""
+def step_units(trial: Trial) -> list[str | None]:
+    """Return the unit of the step of each row; empty where nobody knows it, None for a numbered run, which has none."""
     if trial.subject not in _STEPPED:
         return []
     groups = [_group(name) for name in trial.readings.get("axis", ())]
     if trial.subject == "speed":
-        return [UNITS.get(of, "") for of, _ in groups]
+        return [None if of == _RUNS else UNITS.get(of, "") for of, _ in groups]
     return [ladders()[key].unit if key in ladders() else "" for key, _ in groups]
 
 

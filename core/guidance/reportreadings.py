@@ -23,8 +23,9 @@ _NO_NUMBERS = 9  # of a table of readings: all columns begin at the left
 
 def reading_blocks(trial: Trial) -> list[Block]:
     """Return the heading and the table of what was read, or worked out; nothing where a trial holds neither."""
-    units = {"measured_mm": reading_units(trial), "step": step_units(trial)}
-    readings = {**trial.readings, "unit": units["measured_mm"]}
+    of_readings = reading_units(trial)
+    units = {"measured_mm": [unit or None for unit in of_readings], "step": step_units(trial)}
+    readings = {**trial.readings, "unit": of_readings}
     one = {name: _one_unit(each, readings.get(name, ())) for name, each in units.items()}
     columns = [name for name in readings if _is_told(trial.subject, name, one) and _says(readings[name])]
     if not columns:
@@ -37,9 +38,9 @@ def reading_blocks(trial: Trial) -> list[Block]:
     return [Heading(title), Table("readings", headings, tuple(zip(*cells, strict=True)), _NO_NUMBERS)]
 
 
-def _one_unit(units: Sequence[str], values: Sequence[Any]) -> str | None:
-    """Return the unit of all values, "" where they have none, None where each has its own."""
-    found = {unit for unit, value in zip(units, values, strict=False) if unit and value is not None}
+def _one_unit(units: Sequence[str | None], values: Sequence[Any]) -> str | None:
+    """Return the unit of all values, "" where they have none or nobody knows it, None where each has its own."""
+    found = {unit for unit, value in zip(units, values, strict=False) if unit is not None and value is not None}
     return None if len(found) > 1 else next(iter(found), "")
 
 
@@ -59,12 +60,13 @@ def _is_told(subject: str, name: str, one: Mapping[str, str | None]) -> bool:
     return means_it is None or subject in means_it
 
 
-def _cells(name: str, values: Sequence[Any], typed: bool, units: Sequence[str] | None) -> list[Words | str]:
+def _cells(name: str, values: Sequence[Any], typed: bool, units: Sequence[str | None] | None) -> list[Words | str]:
     """Return a column as texts, each with its unit where there are units and not one for all."""
     texts = [_cell(name, value, typed) for value in values]
     if units is None:
         return texts
-    return [f"{text} {unit}" if text and unit else "" for text, unit in zip(texts, units, strict=True)]
+    pairs = zip(texts, units, strict=True)
+    return ["" if unit is None else f"{text} {unit}".strip() for text, unit in pairs]
 
 
 def _cell(name: str, value: object, typed: bool) -> Words | str:

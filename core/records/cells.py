@@ -20,11 +20,10 @@ from sqlalchemy.types import TypeDecorator, TypeEngine
 
 from core.quantity import CELL_MARK, is_formula
 from core.records.columns import json_from_value, value_from_json
-from core.words import tr
+from core.words import in_short, tr
 
 LARGEST_INTEGER = 2**31 - 1  # that a server holds too
 DEEPEST = 100  # groups within groups: words within words, as the program writes them, go some twenty deep
-_SHOWN = 60  # characters of a cell in a sentence
 
 
 @cache
@@ -117,7 +116,6 @@ def _refuse_beyond_reach(value: Any, levels: int = DEEPEST) -> None:
 
 def not_a_value(column: Column[Any], cell: object) -> str:
     """Return the sentence for a cell that holds no value of its column's kind."""
-    plain = "".join(letter if letter.isprintable() else "?" for letter in str(cell)[:_SHOWN])
     what = {
         Integer: tr("a whole number"),
         Double: tr("a number"),
@@ -126,7 +124,7 @@ def not_a_value(column: Column[Any], cell: object) -> str:
         LargeBinary: tr("the content of a file in base 64"),
         TypeEngine: tr("one of the words it may hold"),
     }[kind_of(column)]
-    return tr("{column}: “{cell}” is not {what}; correct it.", column=column.name, cell=plain, what=what)
+    return tr("{column}: “{cell}” is not {what}; correct it.", column=column.name, cell=in_short(cell), what=what)
 
 
 def plain_from_row(table: Table, row: Mapping[str, Any]) -> dict[str, Any]:

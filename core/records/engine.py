@@ -10,7 +10,7 @@ from __future__ import annotations
 import sqlite3
 import sys
 from collections.abc import Iterator
-from contextlib import closing, contextmanager, suppress
+from contextlib import ExitStack, closing, contextmanager, suppress
 from pathlib import Path
 
 from sqlalchemy import URL, Connection, Engine, create_engine, event, make_url
@@ -204,8 +204,11 @@ def _sqlite_engine(place: Place, busy_timeout_ms: int) -> Engine:
 
     def connect() -> sqlite3.Connection:
         connection = sqlite3.connect(address, uri=True, isolation_level=None, check_same_thread=False)
-        connection.execute(f"PRAGMA busy_timeout={busy_timeout_ms}")
-        connection.execute("PRAGMA synchronous=FULL")
+        with ExitStack() as undo:
+            undo.callback(connection.close)  # of a damaged file, which says so only now
+            connection.execute(f"PRAGMA busy_timeout={busy_timeout_ms}")
+            connection.execute("PRAGMA synchronous=FULL")
+            undo.pop_all()
         return connection
 
     engine = create_engine(

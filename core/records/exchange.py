@@ -23,7 +23,7 @@ from sqlalchemy import Table
 from sqlalchemy.orm import Session
 
 from core.errors import InputError
-from core.records.backup import Step, no_step
+from core.records.backup import Step, no_step, share_of
 from core.records.cells import cell_from_value, plain_from_row, value_from_cell, value_from_plain
 from core.records.columns import json_from_value, value_from_json
 from core.records.faults import store_error
@@ -43,11 +43,6 @@ _ENCODING = "utf-8-sig"  # spreadsheets take the mark as the sign of UTF-8
 def no_faults(_table: str, _row: Row) -> Sequence[str]:
     """Find nothing wrong with a row whose columns have taken it."""
     return ()
-
-
-def within(step: Step, low_ratio: float, high_ratio: float) -> Step:
-    """Return what tells `step` the parts of a work that is itself a part of another, between these two of it."""
-    return lambda part: step(low_ratio + (high_ratio - low_ratio) * part)
 
 
 @dataclass(slots=True)
@@ -180,7 +175,7 @@ def _read_csv(folder: Path, step: Step) -> Parsed:
         parsed.rows[table.name] = []
         file = folder / f"{table.name}.csv"
         if file.is_file():
-            _read_table(parsed, table, file, within(step, number / len(TABLES), (number + 1) / len(TABLES)))
+            _read_table(parsed, table, file, share_of(step, number / len(TABLES), (number + 1) / len(TABLES)))
         else:
             parsed.faults.append((file.name, tr("The file is missing; export anew.")))
     return parsed

@@ -33,11 +33,11 @@ def rescue(where: str | Path, file: str, step: Step = no_step) -> Path:
     """
     path = place_of(where).path
     assert path is not None  # only a file has copies beside it
-    backup.contents_of(Path(file))
+    backup.contents_of(Path(file), backup.share_of(step, 0.0, 0.1))
     try:
         with tempfile.TemporaryDirectory(dir=backup.folder_of(path)) as folder:
             ready = Path(folder) / "ready.sqlite"
-            get_ready(Path(file), ready, step)
+            get_ready(Path(file), ready, backup.share_of(step, 0.1, 1.0))
             aside = backup.set_aside(path)
             for log in ("-wal", "-shm"):  # SQLite would take them for those of the copy
                 path.with_name(path.name + log).unlink(missing_ok=True)

@@ -22,7 +22,7 @@ from core.records import backup
 from core.records.backup import Step, no_step
 from core.records.demoshop import refuse_demo
 from core.records.engine import Database, place_of
-from core.records.exchange import RowCheck, no_faults, read_export, within, write_csv, write_json
+from core.records.exchange import RowCheck, no_faults, read_export, write_csv, write_json
 from core.records.faults import store_error
 from core.records.merge import import_parsed
 from core.records.place import default_database_path, file_place, prepare
@@ -133,10 +133,10 @@ class Storage:
         Returns:
             The copy of what the database held.
         """
-        backup.contents_of(Path(file))
+        backup.contents_of(Path(file), backup.share_of(step, 0.0, 0.1))
         with tempfile.TemporaryDirectory(dir=self._folder_made()) as folder:
             ready = Path(folder) / "ready.sqlite"
-            get_ready(Path(file), ready, backup.share_of(step, 0.0, 0.6))
+            get_ready(Path(file), ready, backup.share_of(step, 0.1, 0.6))
             before = self.back_up(backup.share_of(step, 0.6, 0.8), BackupKind.RESTORE)
             self._put_back(ready, backup.share_of(step, 0.8, 1.0))
         return before
@@ -201,11 +201,11 @@ class Storage:
         Raises:
             InputError: field `file`: it is no export, of another version, or of the demo shop.
         """
-        parsed = read_export(Path(path), within(step, 0.0, 0.5))
-        parsed.check(check, within(step, 0.5, 0.7))
+        parsed = read_export(Path(path), backup.share_of(step, 0.0, 0.5))
+        parsed.check(check, backup.share_of(step, 0.5, 0.7))
         with self._database.transaction(write=True) as session:
             refuse_demo(session, parsed, path)
-            return import_parsed(session, parsed, within(step, 0.7, 1.0))
+            return import_parsed(session, parsed, backup.share_of(step, 0.7, 1.0))
 
     # Moving
 

@@ -267,7 +267,9 @@ class Store(Log):
             newest = trials.read_newest(session, *names, instrument_id=instrument_id)
             return None if newest is None else trials.read_trial(session, newest[0])
 
-    def read_with(self, instrument_id: int, since: datetime, subject: str | None = None) -> tuple[Trial, ...]:
+    def read_with(
+        self, instrument_id: int, since: datetime | None = None, subject: str | None = None
+    ) -> tuple[Trial, ...]:
         """Return what is in use, read with an instrument and kept since then: newest first, without the readings."""
         conditions = trials.kept_since(since, subject) + trials.matching(instrument_id=instrument_id)
         with self._database.transaction() as session:

@@ -78,10 +78,11 @@ def of_whole_shop(subject: str | None, limit: int | None) -> ColumnElement[bool]
     return or_(TrialRow.id.in_(newest), TrialRow.id.in_(begun))
 
 
-def kept_since(since: datetime, subject: str | None) -> list[ColumnElement[bool]]:
-    """Return the conditions of a trial in use that was kept at this moment or later, of a subject or of any."""
+def kept_since(since: datetime | None, subject: str | None) -> list[ColumnElement[bool]]:
+    """Return the conditions of a trial in use, kept at this moment or later, of a subject; None leaves one out."""
+    later = [] if since is None else [TrialRow.kept_at >= since]
     of_subject = [] if subject is None else [of_whole_shop(subject, None)]
-    return [TrialRow.state == TrialState.KEPT, TrialRow.kept_at >= since, *of_subject]
+    return [TrialRow.state == TrialState.KEPT, *later, *of_subject]
 
 
 def find_open(session: Session, subject: str, machine_id: int | None, lot_id: int | None) -> int | None:

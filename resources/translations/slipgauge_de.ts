@@ -9552,6 +9552,10 @@ mm</translation>
         <translation>eine Liste, so lang wie die daneben</translation>
     </message>
     <message>
+        <source>there, as of every kept trial</source>
+        <translation>da, wie bei jedem behaltenen Versuch</translation>
+    </message>
+    <message>
         <source>among what it holds</source>
         <translation>unter dem, was darin steht</translation>
     </message>
@@ -12697,14 +12701,6 @@ mm</translation>
         <source>It is checked first. If you stop this, everything stays as it is.</source>
         <translation>Sie wird zuerst geprüft. Wird dies angehalten, bleibt alles, wie es ist.</translation>
     </message>
-    <message>
-        <source>Progress</source>
-        <translation>Fortschritt</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Anhalten</translation>
-    </message>
 </context>
 <context>
     <name>LotCard</name>
@@ -12863,8 +12859,8 @@ mm</translation>
 <context>
     <name>MainWindow</name>
     <message>
-        <source>Tried again; it cannot be opened yet.</source>
-        <translation>Erneut versucht; sie lässt sich noch nicht öffnen.</translation>
+        <source>Tried again; it is not open yet.</source>
+        <translation>Noch einmal versucht; sie ist noch nicht offen.</translation>
     </message>
     <message>
         <source>Opening the database…</source>

@@ -103,7 +103,7 @@ def test_a_page_reads_once_when_it_is_shown_and_once_when_another_machine_is_pic
 
 
 def test_a_check_is_found_among_hundreds_of_others_and_a_good_instrument_reads_no_results(qtbot, shop, store):
-    """The page once looked among the newest two hundred checks of the whole shop."""
+    """However many checks of others were kept since."""
     other = store.add_instrument(Instrument("Caliper 3"))
     good, bad = ({"conformity": word} for word in ("conforming", "not_conforming"))
     first = store.keep(Trial("instrument", instrument_id=1, verdict=(good,)))

@@ -61,7 +61,7 @@ def test_an_older_database_is_changed_beside_the_window_and_then_opens(qtbot, se
     window = seat(old)
     qtbot.waitUntil(lambda: window.findChild(LongWork) is not None)
     work = window.findChild(LongWork)
-    assert work.isVisible() and work.stop.hasFocus() and work.bar.accessibleName() == "Progress"
+    assert work.isVisible() and work.bar.stop.hasFocus() and work.bar.bar.accessibleName() == "Progress"
     assert window.context is None  # until it is done
     qtbot.waitUntil(lambda: window.context is not None)
     assert window.context.machine.name == "Tall one"
@@ -80,7 +80,7 @@ def test_stopped_it_stays_as_it_was_and_can_be_tried_again(qtbot, seat, old, mon
     monkeypatch.setattr(upgrade, "back_up", wait_for_the_person)
     window = seat(old)
     qtbot.waitUntil(begun.is_set)
-    window.findChild(LongWork).stop.click()
+    window.findChild(LongWork).bar.stop.click()
     stopped.set()
     qtbot.waitUntil(lambda: is_refused(window))
     assert window.findChild(Refusal).sentence.text() == "Stopped; everything is as it was."

@@ -84,3 +84,20 @@ def test_a_page_without_its_database(shop, tmp_path, entry, before):
     said.clear()
     busy_hands(window._body.currentWidget())
     assert not [text for text in said if MOVED in text]
+
+
+@pytest.mark.parametrize("entry", [PAGES[0]], ids=lambda entry: entry.key)
+def test_a_pick_that_the_store_refused_is_not_shown_as_made(shop, tmp_path, entry):
+    window, path = shop
+    context, picker = window.context, window.pickers.machine
+    context.store.add_machine(Machine("Thistle"))
+    context.machines_changed.emit()
+    path.rename(tmp_path / "aside.db")
+    other = picker.findText("Thistle")
+    picker.setCurrentIndex(other)
+    picker.activated.emit(other)
+    assert (context.machine.name, picker.currentText()) == ("Bramble", "Bramble")
+    (tmp_path / "aside.db").rename(path)
+    picker.setCurrentIndex(other)
+    picker.activated.emit(other)
+    assert (context.machine.name, picker.currentText()) == ("Thistle", "Thistle")

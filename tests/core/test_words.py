@@ -55,7 +55,9 @@ def test_what_json_cannot_hold_is_kept_as_its_text(value):
     [{}, {"template": "{a}", "values": {}}, {"template": "{a.b}", "values": {"a": 1}}, {"template": 1, "values": {}},
      {"template": "{a:x}", "values": {"a": "text"}}, {"template": "{", "values": {}}, {"template": "", "values": []},
      {"template": "{a:999999999}", "values": {"a": 1}}, {"template": "{a!r}", "values": {"a": 1}},
-     {"template": "{a[0]}", "values": {"a": "text"}}, {"template": "{a:{a}}", "values": {"a": 9}}],
+     {"template": "{a[0]}", "values": {"a": "text"}}, {"template": "{a:{a}}", "values": {"a": 9}},
+     {"template": "{a:c}", "values": {"a": 2_000_000_000}}, {"template": "{a}" * 20, "values": {"a": "x" * 1000}},
+     {"template": "{a:f}", "values": {"a": 10**400}}],
 )
 def test_what_is_no_kept_sentence_is_refused(plain):
     with pytest.raises(ValueError):

@@ -72,7 +72,7 @@ def smooth_limits(drift: Drift, factor: float) -> tuple[LimitLine, ...]:
 
 
 def event_marks(drift: Drift, *, in_order: bool) -> tuple[EventMark, ...]:
-    """Return the events: between the results they fell between, or at their day; those too many to name without it."""
+    """Return the events: between the results they fell between, or at their day; only the newest keep their names."""
     seen = [(place, event) for place, event in drift.events if not in_order or 0 < place < len(drift.points)]
     unnamed = len(seen) - NAMED_EVENTS
     return tuple(

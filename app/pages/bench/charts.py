@@ -64,7 +64,7 @@ class ChartsPage(Page):
         Raises:
             InputError: field `machine` or `instrument` where there is none; `value` where nothing is kept yet.
         """
-        from core.guidance.charted import results_in_order
+        from core.guidance.charted import Owner, results_in_order
         from core.guidance.drift import changes_of_owner
 
         quantity, whose, store = self.choices.chosen(), self.choices.whose(), self.context.store
@@ -72,7 +72,7 @@ class ChartsPage(Page):
         if not points:
             raise InputError("value", self._what_to_keep(quantity))
         events = self._events(quantity, whose)
-        if quantity.owner != "lot":  # whatever else changed, its limits stay
+        if quantity.owner != Owner.LOT:  # spares reading names: no print of another lot or machine is among them
             return Asked(quantity, points, events)
         names = ({row.id or 0: row.name for row in rows} for rows in (store.lots(), store.machines()))
         return Asked(quantity, points, (*events, *changes_of_owner(quantity, points, *names)))

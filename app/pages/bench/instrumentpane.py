@@ -22,7 +22,7 @@ from app.faults import or_else
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField, local_text, number_text
 from app.widgets.labels import heading
-from app.widgets.picturepane import Picture
+from app.widgets.picture import Picture
 from app.widgets.plotpane import PlotData, PlotPane
 from app.widgets.rowsmodel import told_place
 from app.widgets.wraprow import WrapRow

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import UTC, datetime
 from typing import TYPE_CHECKING
 
 from app.context import Context
@@ -15,7 +14,6 @@ if TYPE_CHECKING:
     from core.measuring.instrument import InstrumentCheck
 
 SUBJECT = "instrument"
-_ALWAYS = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 def checks_of(context: Context) -> list[Trial]:
@@ -27,7 +25,7 @@ def checks_of(context: Context) -> list[Trial]:
     picked = context.instrument
     if picked is None or picked.id is None:
         return []
-    return list(context.store.read_with(picked.id, _ALWAYS, SUBJECT))
+    return list(context.store.read_with(picked.id, subject=SUBJECT))
 
 
 def doubtful_of(context: Context) -> tuple[Doubtful, ...]:

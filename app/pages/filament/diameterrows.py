@@ -124,7 +124,7 @@ def typed_of(rows: Sequence[Row], in_view: int) -> Typed:
             questioned.append(reading)
             continue
         here = place if place < in_view else None
-        if not row["feature"]:
+        if not row["feature"] or not str(row["axis"]).isdigit():
             raise InputError("measured_mm", tr("This row belongs to no place: add places first, then paste."), here)
         kind, number = str(row["kind"]), int(row["axis"])
         if kind == PIECE and row.get("length_mm") is None:

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 from app.pages.machine_geometry.bedform import SOAK
 from app.widgets.fields import number_text
 from app.widgets.mapview import MapData, MapPane, Screw
-from app.widgets.picturepane import Picture
+from app.widgets.picture import Picture
 from app.widgets.plotpane import FitCurve, PlotData, PlotPane, PointSeries
 from app.words import shown
 from core.quantity import rounded_pair, value_text

@@ -11,7 +11,7 @@ from app.pages.trialpage import NOTHING_YET
 from app.widgets.readings import Column, Expected
 from app.words import shown
 from core.errors import InputError
-from core.part_size.features import AXES, FeatureKind, kind_words
+from core.part_size.features import AXES, FeatureKind, kind_from_text, kind_words
 from core.quantity import coverage_factor
 from core.words import Words, tr
 
@@ -112,7 +112,7 @@ def expected_readings(rows: Sequence[Row], fit: SizeError) -> dict[int, Expected
             groups.setdefault((row["axis"], row["kind"]), {}).setdefault(row["nominal_mm"], []).append(place)
     found: dict[int, Expected] = {}
     for (axis, kind), by_length in groups.items():
-        if band := fit.band(axis, FeatureKind(kind), list(by_length)):
+        if band := fit.band(axis, kind_from_text(kind), list(by_length)):
             k = coverage_factor(fit.scattered.dof)
             for (nominal, places), mean, half in zip(by_length.items(), band.mean_mm, band.prediction_mm, strict=True):
                 length = nominal + float(mean)

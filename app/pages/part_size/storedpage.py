@@ -15,9 +15,8 @@ from app.units import choose_unit
 from app.waitrow import WaitRow, is_large
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.labels import heading
-from app.widgets.picturepane import PicturePane
+from app.widgets.picture import Picture
 from app.widgets.plaintable import PlainTable, framed
-from app.widgets.plotpane import PlotPane
 from app.widgets.resultcard import CardData, Paragraph, ResultCard
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -52,7 +51,7 @@ class StoredPage(Page):
         """Return the words before the sentence that says what is missing."""
         return self.tr("Cannot tell yet")
 
-    def choose_unit(self, picture: PlotPane | PicturePane) -> None:
+    def choose_unit(self, picture: Picture) -> None:
         """Show lengths in the unit that the person prefers."""
         choose_unit(self.subject, self.table, self.card, picture)
 
@@ -99,7 +98,7 @@ class StoredPage(Page):
         if self.waiting is not None:
             self.waiting.job.stop()
 
-    def lay_out(self, picture: PlotPane | PicturePane, left: int = 60) -> None:
+    def lay_out(self, picture: Picture, left: int = 60) -> None:
         """Lay the page out: the choices above, the picture over the table at the left, the card at the right.
 
         Args:

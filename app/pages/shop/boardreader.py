@@ -74,11 +74,11 @@ class Board:
             points = self.charted.get(machine.id or 0, {}).get(name, ())
             if name not in quantities or len(points) < _FEWEST:
                 continue
-            judged = True
             try:
                 runs = judge_drift(quantities[name], points).individuals.runs
             except InputError:  # of results that belong on no chart; the charts say why
                 continue
+            judged = True
             if any(run.last == len(points) - 1 for run in runs):
                 return shown(tr("! {quantity} moved", quantity=quantities[name].words)), True
         return (shown(tr("quiet")), False) if judged else ("", False)

@@ -39,7 +39,7 @@ class BoardWork(QObject):
 
     def __init__(self, context: Context, parent: QObject) -> None:
         super().__init__(parent)
-        self.bar = WaitBar(context)
+        self.bar = WaitBar(context.closing)
         self._context = context
         self._work: Iterator[int] = iter(())
         self._done = self._all = 0

@@ -49,7 +49,8 @@ class CopyLook(QObject):
             self._card.allow_restoring(True)
 
     def _say_failed(self, error: StoreError | InputError) -> None:
-        self._card.show_preview(shown(error.message))
+        if self._card.current() is not None:
+            self._card.show_preview(shown(error.message))
 
     def _say_stopped(self) -> None:
         if self._card.current() is not None:

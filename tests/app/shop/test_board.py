@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import threading
 import time
+from dataclasses import replace
+from datetime import UTC, datetime
 
 import pytest
 from PySide6.QtCore import Qt
@@ -16,7 +18,7 @@ from app.pages.shop.boardmodel import DOUBT, NEXT, STALE
 from app.pages.shop.boardreader import read_board
 from core.errors import StoreError
 from core.quantity import Estimate
-from core.records.rows import Event, Lot, Machine, Trial
+from core.records.rows import Event, Lot, Machine, SeriesPoint, Trial
 from core.records.store import open_store
 
 DRIVES = {axis: {"kind": "belt", "pitch_mm": 2.0, "teeth": 20} for axis in "xyz"}
@@ -312,3 +314,14 @@ def test_a_long_working_out_shows_the_bar_and_stops(qtbot, page, monkeypatch):
     assert page.work.bar.bar.value() >= 30
     qtbot.mouseClick(page.work.bar.stop, Qt.MouseButton.LeftButton)
     assert page.is_complete() and not page.work.bar.isVisible()
+
+
+def test_results_that_no_chart_takes_are_not_called_quiet(shop, context, store):
+    machine, *_ = store.machines()
+    board = read_board(context)
+    at = datetime(2026, 7, 1, tzinfo=UTC)
+    points = [SeriesPoint(n, at, 0.1, 0.01, 30.0, "mm", machine.id, None) for n in range(9)]
+    board.charted = {machine.id: {"wall_outset": points}}
+    assert board.drift(machine) == ("quiet", False)
+    points[4] = replace(points[4], unit="1")
+    assert board.drift(machine) == ("", False)

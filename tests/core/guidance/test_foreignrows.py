@@ -4,6 +4,7 @@ import copy
 import json
 import math
 from dataclasses import asdict
+from datetime import UTC, datetime
 from importlib.resources import files
 from pathlib import Path
 
@@ -28,7 +29,8 @@ def machine(**changes):
 
 
 def trial(subject="squareness", **changes):
-    return {"subject": subject, "state": TrialState.KEPT, "readings": {}, "conditions": {}, "verdict": (), **changes}
+    kept = {"state": TrialState.KEPT, "kept_at": datetime(2026, 7, 1, tzinfo=UTC), "serial": 1}
+    return {"subject": subject, **kept, "readings": {}, "conditions": {}, "verdict": (), **changes}
 
 
 def one(table, row):
@@ -76,6 +78,7 @@ def test_every_name_of_a_kept_trial_tells_a_kind(demo):
             {"mind": [{"template": "{a}", "values": {}}]},
             "conditions, mind: “[{'template': '{a}', 'values': {}}]” is not",
         ),
+        ({"mind": None}, "conditions, mind: “None” is not a list of sentences; correct it."),
         ({"mind": [3]}, "conditions, mind: “[3]” is not a list of sentences; correct it."),
         ({"piece": {"a": "x" * 99}}, f"conditions, piece: “{str({'a': 'x' * 99})[:60]}…” is not a text; correct it."),
     ],
@@ -102,10 +105,17 @@ def test_what_a_condition_may_be():
         ({"kind": [None]}, "readings, kind, 1: “None” is not a text; correct it."),
         ({"x_raw": [3.0]}, "readings, x_raw, 1: “3.0” is not a text; correct it."),
         ({"excluded": [0]}, "readings, excluded, 1: “0” is not true or false; correct it."),
+        ({"excluded": [None]}, "readings, excluded, 1: “None” is not true or false; correct it."),
     ],
 )
 def test_a_reading_of_another_kind(readings, sentence):
     assert one("trial", trial(readings=readings)) == sentence
+
+
+def test_a_kept_trial_was_kept_at_some_time_in_some_order():
+    assert one("trial", trial(kept_at=None)) == "kept_at: “None” is not there, as of every kept trial; correct it."
+    assert one("trial", trial(serial=None)).startswith("serial: “None” is not there")
+    assert foreign_faults("trial", trial(kept_at=None, serial=None, state=TrialState.OPEN)) == ()
 
 
 def test_columns_of_different_lengths_are_all_named():

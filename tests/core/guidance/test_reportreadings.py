@@ -55,6 +55,7 @@ def scored(subject, groups, **readings):
         ("ladder", ["lag/widths"], "Step, s", ["80"]),
         ("ladder", ["cooling/score", "cornering/score"], "Step", ["80 %", "0.5 mm/s"]),
         ("ladder", ["of a later version/score"], "Step", ["80"]),
+        ("ladder", ["cooling/score", "of a later version/score"], "Step", ["80 %", "0.5"]),
     ],
 )
 def test_a_step_has_the_unit_of_its_ladder_or_levels(subject, groups, heading, steps):

@@ -208,7 +208,7 @@ def test_the_checks_of_an_instrument_are_those_of_the_subject_asked_for(shop):
     check, other = shop.keep(Trial("instrument", instrument_id=1)), shop.keep(Trial("drive", instrument_id=1))
     shop.keep(Trial("instrument", instrument_id=2))
     assert shop.read_with(1, check.kept_at, "instrument") == (check,)
-    assert shop.read_with(1, check.kept_at) == (other, check)
+    assert shop.read_with(1, check.kept_at) == shop.read_with(1) == (other, check)
 
 
 def test_the_trials_that_a_machine_rests_on_are_looked_up_and_not_searched_for_among_all(path):

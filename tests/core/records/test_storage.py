@@ -382,7 +382,7 @@ def test_a_disk_that_fails_while_replacing_is_said(shop, monkeypatch):
 
 def test_a_copy_that_vanishes_is_said(shop, monkeypatch):
     made = shop.storage.back_up()
-    monkeypatch.setattr(backup, "contents_of", lambda path: path.unlink())
+    monkeypatch.setattr(backup, "contents_of", lambda path, _step: path.unlink())
     with pytest.raises(StoreError, match="cannot be opened"):
         shop.storage.restore(made.file)
 

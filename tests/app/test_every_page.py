@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 from app.context import Context
 from app.mainwindow import MainWindow
 from app.pages import PAGES
+from app.pages.trialpage import TrialPage
 from app.widgets.fields import ChoiceField, LineField
 from app.widgets.focusring import FocusRing
 from app.widgets.readings_table import ReadingsTable
@@ -70,6 +71,24 @@ def seen(page: QWidget, kind: type) -> list:
 
 def test_the_window_stays_as_small_as_it_was(window, page):
     assert (window.width(), window.height()) == (1000, 700)
+
+
+def test_rows_pasted_below_the_planned_ones_are_borne_in_every_mode(page):
+    if not isinstance(page, TrialPage):
+        return
+    for field in [None, *seen(page, ChoiceField)]:
+        for place in range(field.count() if field is not None else 1):
+            if field is not None and field.isVisible() and field.isEnabled():
+                field.setCurrentIndex(place)
+            model = page.form.model
+            for column in range(len(model.columns)):
+                model.paste(max(model.rowCount() - 1, 0), column, "3\n4\n5")
+            for button in seen(page, QAbstractButton):
+                if button.isCheckable() and button.isEnabled():
+                    button.click()
+            page.recompute()
+            model.set_rows([])
+            page.begin_anew()
 
 
 def test_no_text_is_cut(page):

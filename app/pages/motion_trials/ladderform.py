@@ -203,8 +203,9 @@ class LadderForm(ScoreForm):
 
         says = shown(how_words(self.kind))
         if self.key_button.isChecked() and self.kind.key == "temperature":
-            marks = {piece_of(row): row["step"] for row in self.model.rows() if row["axis"] == self.group}
-            order = sorted((mark for mark in marks if marks[mark] is not None), key=lambda mark: -marks[mark])
+            own = [row for row in self.model.rows() if row["axis"] == self.group]
+            marks = {piece_of(row): row["step"] for row in own if row.get("step") is not None}  # not of pasted rows
+            order = sorted(marks, key=lambda mark: -marks[mark])
             steps = ", ".join(f"{marks[mark]:g} {mark}" for mark in order)
             says = self.tr("{how} Print: {steps}.").format(how=says, steps=steps)
         self.how.setText(says)

@@ -159,8 +159,8 @@ class ScoreForm(TrialForm):
         for row in self.model.rows():
             awaited = row.get("judge") and row["measured_mm"] is None and not row["excluded"]
             if row["axis"] == self.group and awaited and not self.may_be_left_out(row):
-                piece, *scored, _judge = shown_name(row["feature"]).split(", ")
-                found.setdefault(str(row["judge"]), {}).setdefault(" ".join(scored), []).append(piece)
+                piece, *scored_by = shown_name(row["feature"]).split(", ")  # pasted below the planned ones: none
+                found.setdefault(str(row["judge"]), {}).setdefault(" ".join(scored_by[:-1]), []).append(piece)
         return {who: [text for of, pieces in by.items() for text in _named(of, pieces)] for who, by in found.items()}
 
     def check_plan(self) -> None:

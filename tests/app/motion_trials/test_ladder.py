@@ -418,6 +418,16 @@ def test_who_prints_is_told_the_order_hot_to_cold(warm):
     assert "Print:" not in page.form.how.text()
 
 
+def test_rows_pasted_below_the_planned_ones_have_no_place_in_the_order(warm):
+    warm.form.key_button.click()
+    before = warm.form.how.text()
+    model = warm.form.model
+    model.paste(model.rowCount() - 1, 1, "3\n4\n5")
+    warm.form.key_button.click()
+    warm.form.key_button.click()
+    assert "Print: " in before and warm.form.how.text() == before
+
+
 def test_hotter_than_the_machine_may_be_is_refused_when_it_is_planned(warm):
     page = warm
     type_setting(page, "high", "260")

@@ -94,7 +94,7 @@ def test_every_page_bears_a_strange_shop(qtbot, tmp_path, seed):
                 page.picker.set_value(str(trial.id))
                 page.picker.changed.emit()
                 QApplication.processEvents()
-    window.hide()
+    window.close()
     store.close()
 
 

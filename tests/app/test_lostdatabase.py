@@ -40,7 +40,7 @@ def shop(qtbot, tmp_path, monkeypatch, entry):
     context.select_lot(lot.id)
     context.select_instrument(caliper.id)
     yield window, path
-    window.hide()
+    window.close()
     store.close()
 
 

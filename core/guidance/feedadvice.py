@@ -162,7 +162,7 @@ def _at(places: list[int], judge: Callable[[], _Found]) -> _Found:
     try:
         return judge()
     except InputError as error:
-        if error.row is None:
+        if error.row is None or error.row >= len(places):  # of a value that is no repeat's
             raise
         raise InputError(error.field, error.message, places[error.row]) from error
 

@@ -4,12 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QFrame, QWidget
 
-from app.widgets.roles import told_as_panel
 
-
-@told_as_panel
 class Panel(QFrame):
-    """A class of its own: of a bare QFrame Qt would not let us say what it is."""
+    """A class of its own: of a bare QFrame Qt would not let us say what it is, as `roles` does by the object name."""
 
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)

@@ -33,7 +33,6 @@ def _told_as(role: QAccessible.Role, kind: Kind) -> Kind:
 told_as_picture = partial(_told_as, QAccessible.Role.Graphic)
 told_as_chart = partial(_told_as, QAccessible.Role.Chart)
 told_as_area = partial(_told_as, QAccessible.Role.Pane)
-told_as_panel = partial(_told_as, QAccessible.Role.Grouping)
 told_as_frame = partial(_told_as, QAccessible.Role.Border)
 
 

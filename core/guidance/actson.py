@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from core.guidance.names import AXES_AND_PLANES
 from core.words import Words, tr
 
 
@@ -51,7 +52,6 @@ READ_BY = {
     "squash": Reader(("first_layer_error", "ladder_gap"), tr("first-layer pads")),
     "pace": Reader(("trial_speed", "trial_acceleration", "acceleration_limit_"), tr("a speed trial")),
 }
-_AXES = ("x", "y", "z", "xy", "xz", "yz")
 
 
 def acts_on(name: str) -> frozenset[str]:
@@ -85,4 +85,4 @@ def _along(thing: str, axis: str) -> tuple[str, ...]:
 def _axis(name: str) -> str:
     """Return the axis or plane that a setting is for; empty where it is for all of them."""
     stem, _, axis = name.rpartition("_")
-    return axis if axis in _AXES and stem in ACTS_ON else ""
+    return axis if axis in AXES_AND_PLANES and stem in ACTS_ON else ""

@@ -16,6 +16,7 @@ from core.guidance.ownparts import PARTS_KEY, parts_from
 from core.guidance.verdict import Setting
 from core.machine_geometry.parts import drive_from_parts
 from core.measuring.doubt import CONFORMITY_KEY
+from core.measuring.reach import refuse_out_of_reach
 from core.measuring.tolerance import Conformity
 from core.quantity import coverage_factor
 from core.records.rows import TrialState
@@ -23,7 +24,6 @@ from core.words import SAID, from_plain, in_short, tr
 
 Fault = tuple[str, Any, str]  # where, the value, what it should be
 
-_LONGEST_MM = 1e5  # that any calculation takes
 _UNITS = (
     "_mm", "_mm2", "_mm3", "_cm3", "_mm_s", "_mm_s2", "_mm3_s", "_g", "_g_m", "_g_cm3", "_c", "_s", "_n", "_hz", "_um",
     "_steps_mm", "_ratio", "_percent", "_deg",
@@ -65,9 +65,9 @@ def foreign_faults(table: str, row: Mapping[str, Any]) -> tuple[str, ...]:
 def _machine(row: Mapping[str, Any]) -> Iterator[Fault]:
     yield from _drives("drives", row["drives"])
     for axis in "xyz":
-        travel_mm = row[f"travel_{axis}_mm"]
-        if not 0.0 < travel_mm <= _LONGEST_MM:
-            yield f"travel_{axis}_mm", travel_mm, tr("a length above zero and within reach")
+        name = f"travel_{axis}_mm"
+        if not (row[name] > 0.0 and _is_within_reach(name, row[name])):
+            yield name, row[name], tr("a length above zero and within reach")
     yield from _named("limits", row["limits"])
     for name, text in row["templates"].items():
         if not isinstance(text, str):
@@ -195,6 +195,14 @@ def _needed_number(where: str, name: str, values: Mapping[str, Any]) -> Iterator
 def _is_number(value: Any, *, endless: bool = False) -> bool:
     is_one = isinstance(value, int | float) and not isinstance(value, bool)
     return is_one and (math.isfinite(value) or (endless and not math.isnan(value)))
+
+
+def _is_within_reach(name: str, value: float) -> bool:
+    try:
+        refuse_out_of_reach(name, value)
+    except InputError:
+        return False
+    return True
 
 
 def _is_square(value: Any) -> bool:

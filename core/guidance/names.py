@@ -33,7 +33,7 @@ _SIZES = (
     "flow_ceiling", "flow_ratio", "reversal_", "mean_deviation_", "systematic_", "repeatability_", "accuracy_", "play_",
     "spread_", "promise_", "prediction_", "compliance_", "side_compliance_",
 )  # fmt: skip
-_AXES = ("x", "y", "z", "xy", "xz", "yz")
+AXES_AND_PLANES = ("x", "y", "z", "xy", "xz", "yz")
 
 
 def parameter_words(name: str) -> Words:
@@ -43,7 +43,7 @@ def parameter_words(name: str) -> Words:
         KeyError: no estimate of this version has that name.
     """
     stem, _, axis = name.rpartition("_")
-    if axis in _AXES and stem in (along := _along(axis.upper())):
+    if axis in AXES_AND_PLANES and stem in (along := _along(axis.upper())):
         return along[stem]
     if stem == "flow_ceiling":
         return tr("flow ceiling at {temperature} °C", temperature=axis.removesuffix("c"))

@@ -6,7 +6,7 @@ from itertools import pairwise
 
 import numpy as np
 import pytest
-from PySide6.QtCore import QPoint, QRect, QSettings, Qt
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtGui import QAccessible, QImage, QKeySequence
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -22,7 +22,6 @@ from PySide6.QtWidgets import (
 )
 
 from app.context import Context
-from app.mainwindow import MainWindow
 from app.pages import PAGES
 from app.pages.trialpage import TrialPage
 from app.widgets.fields import ChoiceField, LineField
@@ -38,15 +37,12 @@ CHANGE, LEAST_PX = 40, 25  # of 255 and of the pixels: more than a caret
 
 
 @pytest.fixture
-def window(qtbot, tmp_path, store):
+def window(qtbot, new_window, store):
     """The window at its smallest, on a shop with one of each."""
     machine = store.add_machine(Machine("Bramble", drives={"x": BELT, "y": BELT, "z": SCREW}))
     lot = store.add_lot(Lot("Slate 7", "PETG", nominal_diameter_mm=1.75))
     caliper = store.add_instrument(Instrument("Caliper 2", u_outside_zero_mm=0.006, u_inside_zero_mm=0.008))
-    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
-    qtbot.addWidget(window)
-    context = Context(store, window)
-    window.resize(1000, 700)
+    window, context = new_window, Context(store, new_window)
     window.show()
     window.open_shop(context, PAGES[0].key)
     context.select_machine(machine.id)

@@ -10,11 +10,9 @@ from importlib.resources import files
 from typing import Any
 
 import pytest
-from PySide6.QtCore import QSettings
 from PySide6.QtWidgets import QApplication
 
 from app.context import Context
-from app.mainwindow import MainWindow
 from app.pages import PAGES
 from app.pages.trialpage import TrialPage
 from core.guidance.foreignrows import foreign_faults
@@ -73,15 +71,12 @@ def passes(table: Any, row: dict[str, Any]) -> bool:
 
 
 @pytest.mark.parametrize("seed", [int(word) for word in os.environ.get("SLIPGAUGE_SEEDS", "4 11").split()])
-def test_every_page_bears_a_strange_shop(qtbot, tmp_path, seed):
+def test_every_page_bears_a_strange_shop(new_window, tmp_path, seed):
     (tmp_path / "shop.json").write_text(json.dumps(strange_shop(random.Random(seed))), "utf-8")
     store = open_store(tmp_path / "shop.db")
     report = store.storage.import_from(str(tmp_path / "shop.json"), check=foreign_faults)
     assert not report.refused, report.lines
-    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
-    qtbot.addWidget(window)
-    context = Context(store, window)
-    window.resize(1000, 700)
+    window, context = new_window, Context(store, new_window)
     window.show()
     window.open_shop(context, PAGES[0].key)
     for machine in store.machines():
@@ -89,7 +84,7 @@ def test_every_page_bears_a_strange_shop(qtbot, tmp_path, seed):
         for entry in PAGES:
             window.enter_page(entry.key)
             QApplication.processEvents()
-            page = window._body.currentWidget()
+            page = new_window._body.currentWidget()
             for trial in page.picker.kept[:LOOKED_AT] if isinstance(page, TrialPage) else ():
                 page.picker.set_value(str(trial.id))
                 page.picker.changed.emit()
@@ -99,12 +94,10 @@ def test_every_page_bears_a_strange_shop(qtbot, tmp_path, seed):
 
 
 @pytest.mark.parametrize("entry", PAGES, ids=lambda entry: entry.key)
-def test_what_a_page_stores_tells_its_kind_by_name(qtbot, store, tmp_path, entry):
+def test_what_a_page_stores_tells_its_kind_by_name(new_window, store, entry):
     """A list in a place where a value stands is of no kind, so each name must find it at fault."""
-    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
-    qtbot.addWidget(window)
-    window.open_shop(Context(store, window), entry.key)
-    page = window._body.currentWidget()
+    new_window.open_shop(Context(store, new_window), entry.key)
+    page = new_window._body.currentWidget()
     if not isinstance(page, TrialPage):
         return
     trial = page.trial_of()

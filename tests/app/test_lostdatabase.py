@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QSettings, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QDialog, QFileDialog, QPushButton, QWidget
 
 from app.context import Context
-from app.mainwindow import MainWindow
 from app.pages import PAGES
 from app.widgets.fields import ChoiceField, LineField
 from core.records.rows import Instrument, Lot, Machine
@@ -20,7 +19,7 @@ MOVED = "has been moved, deleted or replaced"
 
 
 @pytest.fixture
-def shop(qtbot, tmp_path, monkeypatch, entry):
+def shop(new_window, tmp_path, monkeypatch, entry):
     """A window on a shop with one of each, and the file it is in; no file dialog opens."""
     for name in ("getOpenFileName", "getSaveFileName"):
         monkeypatch.setattr(QFileDialog, name, lambda *_: ("", ""))
@@ -30,10 +29,7 @@ def shop(qtbot, tmp_path, monkeypatch, entry):
     machine = store.add_machine(Machine("Bramble", drives={"x": BELT, "y": BELT}))
     lot = store.add_lot(Lot("Slate 7", "PETG", nominal_diameter_mm=1.75))
     caliper = store.add_instrument(Instrument("Caliper 2"))
-    window = MainWindow(QSettings(str(tmp_path / "window.ini"), QSettings.Format.IniFormat))
-    qtbot.addWidget(window)
-    context = Context(store, window)
-    window.resize(1000, 700)
+    window, context = new_window, Context(store, new_window)
     window.show()
     window.open_shop(context, OTHER if entry.key != OTHER else "drive")
     context.select_machine(machine.id)

@@ -17,6 +17,7 @@ from core.errors import InputError
 from core.words import tr
 
 LEVEL = 0.95
+_LARGEST_U = 1e300  # of one that can be rounded to two digits
 LONGEST_MM = 1e5  # no printed part comes near: what is longer was mistyped
 MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
 
@@ -85,8 +86,8 @@ def rounded_pair(value: float, U: float) -> tuple[str, str]:
 
     Reference: JCGM 100:2008 7.2.6.
     """
-    if not math.isfinite(U) or U <= 0:
-        return f"{value:.6g}".replace("-", "−"), "?" if not math.isfinite(U) else "0"
+    if not 0 < U < _LARGEST_U:
+        return f"{value:.6g}".replace("-", "−"), "0" if U <= 0 else "?"
     digits = 1 - int(f"{U:.1e}".partition("e")[2])  # of the rounded U: 0.0999 becomes 0.10, one digit fewer
     places = max(digits, 0)
     shown = round(value, digits) + 0.0  # no minus before a zero

@@ -21,7 +21,7 @@ MODERATE_SHARE = 0.5
 _SAME_BORE_MM = 0.01
 _HOTTEST_C = 600.0
 _MOST_RATE_MM3_S = 200.0
-_LEAST_FACTOR, _MOST_FACTOR = 0.3, 3.0
+LEAST_FACTOR, MOST_FACTOR = 0.3, 3.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +58,7 @@ class PrintConditions:
                     value=self.rate_mm3_s,
                 ),
             )
-        if not _LEAST_FACTOR <= self.in_force_ratio <= _MOST_FACTOR:
+        if not LEAST_FACTOR <= self.in_force_ratio <= MOST_FACTOR:
             raise InputError(
                 "in_force_ratio",
                 tr("A flow factor of {value:g} is not between 0.3 and 3; type 1 for 100 %.", value=self.in_force_ratio),

@@ -10,6 +10,8 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
+from core.errors import InputError
+from core.flow_trials.conditions import LEAST_FACTOR, MOST_FACTOR
 from core.guidance.verdict import Advice, Setting
 from core.machine_geometry.firstlayer import (
     ENOUGH,
@@ -54,11 +56,21 @@ class PadReadings:
 
 
 @dataclass(frozen=True, slots=True)
-class KnownFlow:
+class FlowBeside:
     """The flow factor that a kept trial found for this machine and lot, and the one in force."""
 
     found: Estimate
     in_force_ratio: float
+
+    def __post_init__(self) -> None:
+        """Refuse what no trial finds and no machine has in force."""
+        for ratio in (self.found.value, self.in_force_ratio):
+            if not LEAST_FACTOR <= ratio <= MOST_FACTOR:
+                says = tr(
+                    "The flow factor kept last, {value:g}, is not between {least:g} and {most:g}: it is left out.",
+                    value=ratio, least=LEAST_FACTOR, most=MOST_FACTOR,
+                )  # fmt: skip
+                raise InputError("flow", says)
 
     @property
     def off(self) -> Estimate:
@@ -72,7 +84,7 @@ class BesidePads:
     """What other kept trials say: flatness of the bed, flow, and their ids."""
 
     flatness: Estimate | None = None
-    flow: KnownFlow | None = None
+    flow: FlowBeside | None = None
     used: tuple[int, ...] = ()
 
 
@@ -125,7 +137,7 @@ def judge_first_layer(
     return FirstLayerJudgement(readings, pads, (advice,), _minds(pads, gauge, beside), beside.used)
 
 
-def _first(readings: PadReadings, pads: FirstLayer, flow: KnownFlow | None) -> Advice:
+def _first(readings: PadReadings, pads: FirstLayer, flow: FlowBeside | None) -> Advice:
     """Return the first thing to do."""
     if readings.warm:
         action = tr("Let the pads cool, then read them again.")
@@ -143,7 +155,7 @@ def _first(readings: PadReadings, pads: FirstLayer, flow: KnownFlow | None) -> A
     return _change(readings, pads) if pads.error.significant else _unclear(readings, pads)
 
 
-def _flow_first(flow: KnownFlow) -> Advice:
+def _flow_first(flow: FlowBeside) -> Advice:
     factor, _ = rounded_pair(flow.found.value, flow.found.U)
     action = tr(
         "Set the flow factor from {old:g} to {new} first, then print the pads again.",

@@ -15,6 +15,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from core.errors import InputError
+from core.measuring.reach import within_reach
 from core.part_size.shop_split import PIECE_U_RATIO
 from core.quantity import Estimate, coverage_factor
 from core.words import tr
@@ -80,8 +81,16 @@ class SplitPair:
         factor = math.exp(-self.lot_ratio)
         return Estimate(f"shrink_allowance_{self.axis}", factor, self.u_lot_ratio * factor, math.inf, "1")
 
+    @within_reach
     def with_print(self, scale: Estimate) -> SplitPair:
-        """Return the pair after a further print of these two with this scale error."""
+        """Return the pair after a further print of these two with this scale error.
+
+        Raises:
+            InputError: field `scale`, no scale error of a print.
+        """
+        if not -1.0 < scale.value < _MOST:
+            raise InputError("scale", tr("A part cannot be off by {percent:.3g} %; check its sizes.",
+                                         percent=100.0 * scale.value))  # fmt: skip
         y = math.log1p(scale.value) - math.log(self.allowance_ratio * self.axis_ratio)
         u2 = print_u_ratio(scale.u, scale.dof) ** 2 / (1.0 + scale.value) ** 2
         of_m = self.u_machine_ratio**2 + self.covariance_ratio

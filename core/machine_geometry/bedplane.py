@@ -25,7 +25,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.measuring.finite import finite_in
 from core.measuring.linefit import LinearFit, fit_linear
-from core.measuring.reach import within_reach
+from core.measuring.reach import refuse_unlike, within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -102,7 +102,12 @@ class BedPlane:
 
     @within_reach
     def height(self, x_mm: ArrayLike, y_mm: ArrayLike) -> Floats:
-        """Return the height of the plane."""
+        """Return the height of the plane at one place or many.
+
+        Raises:
+            InputError: field `y_mm`, where places have no X and Y each.
+        """
+        refuse_unlike(x_mm=np.atleast_1d(x_mm), y_mm=np.atleast_1d(y_mm))
         return np.asarray(self.coef[0] + self.coef[1] * np.asarray(x_mm) + self.coef[2] * np.asarray(y_mm))
 
     @within_reach

@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from core.errors import InputError
 from core.measuring.reach import of_one_length
 from core.records.rows import Instrument
-from core.words import Words, tr
+from core.words import Words, in_short, tr
 
 OUTER, INNER, DRAWN = "outer", "inner", "drawn"
 ONE_SIDED = {OUTER: tr("outside"), INNER: tr("inside")}
@@ -72,9 +72,11 @@ def read_diagonals(
     """Put the readings together; arguments as for `squareness_from_diagonals`.
 
     Raises:
-        InputError: a side that cannot be, a reading that cannot be, or a diagonal that is missing.
+        InputError: a side that cannot be, a reading that cannot be, a name that is none, or a diagonal that is
+            missing.
     """
     _check_sides(plane, side_a_mm, side_b_mm)
+    _check_names(diagonal, part)
     cells = _cells(reading_mm, diagonal, part)
     parts = _common_parts(cells)
     means = {key: sum(reading_mm[i] for i in rows) / len(rows) for key, rows in cells.items()}
@@ -98,11 +100,22 @@ def read_diagonals(
 
 
 def _check_sides(plane: str, side_a_mm: float, side_b_mm: float) -> None:
+    if len(plane) != 2:
+        raise InputError("plane", tr("A plane has two axes; pick one."))
     for field, axis, side in (("side_a_mm", plane[0], side_a_mm), ("side_b_mm", plane[1], side_b_mm)):
         if not (math.isfinite(side) and side > 0):
             raise InputError(
                 field, tr("The side along {axis} must be above zero; type the distance.", axis=axis.upper())
             )
+
+
+def _check_names(diagonal: Sequence[str], part: Sequence[str]) -> None:
+    for field, names, known in (("diagonal", diagonal, ("1", "2")), ("part", part, tuple(_APART_MM))):
+        for row, name in enumerate(names):
+            if name not in known:
+                says = tr("Row {row}: “{name}” is none of {known}; pick one.", row=row + 1, name=in_short(name),
+                          known=", ".join(known))  # fmt: skip
+                raise InputError(field, says, row)
 
 
 def _cells(reading_mm: Sequence[float], diagonal: Sequence[str], part: Sequence[str]) -> Cells:

@@ -15,6 +15,7 @@ from enum import StrEnum
 from core.errors import InputError
 from core.machine_geometry.drive import describe_drive
 from core.machine_geometry.parts import Drive, short
+from core.measuring.reach import within_reach
 from core.quantity import Estimate
 from core.words import Words, tr
 
@@ -54,6 +55,7 @@ class FoundSteps:
         )
 
 
+@within_reach
 def found_steps_effect(drive: Drive, found_steps_mm: float, length_mm: float = 200.0) -> FoundSteps:
     """Compare a value found in the controller with the parts, and say what it does to a part of this length.
 

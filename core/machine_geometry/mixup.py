@@ -223,6 +223,9 @@ def _force_ratio(drive: Drive, found_steps_mm: float | None) -> float:
 def _ranked(candidates: Iterable[Candidate], force: float, interval: RatioInterval) -> list[tuple[Candidate, float]]:
     hits = [(c, c.weight * interval.likelihood(force * c.ratio)) for c in candidates if interval.holds(force * c.ratio)]
     total = sum(score for _, score in hits)
+    if not total:  # few degrees of freedom hold what lies far off: nothing there is likelier than another
+        hits = [(c, c.weight) for c, _ in hits]
+        total = sum(c.weight for c, _ in hits)
     return [(c, score / total) for c, score in sorted(hits, key=lambda hit: -hit[1])]
 
 

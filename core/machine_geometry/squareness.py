@@ -105,22 +105,6 @@ class Squareness:
         return Estimate("shift", self.angle.value * span_mm, self.angle.u * span_mm, self.angle.dof, "mm")
 
 
-@dataclass(frozen=True, slots=True)
-class SkewTerms:
-    """Corrections for a frame that cannot be set any better, as tangents."""
-
-    tan_xy: float
-    tan_xz: float
-    tan_yz: float
-
-    @within_reach
-    @finite_in("x_mm", "y_mm", "z_mm")
-    def commanded_mm(self, x_mm: float, y_mm: float, z_mm: float) -> tuple[float, float, float]:
-        """Return the position to command for a position that is wanted."""
-        x = x_mm - y_mm * self.tan_xy - z_mm * (self.tan_xz - self.tan_xy * self.tan_yz)
-        return x, y_mm - z_mm * self.tan_yz, z_mm
-
-
 @within_reach
 def squareness_from_diagonals(
     plane: Plane,

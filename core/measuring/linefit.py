@@ -68,8 +68,13 @@ class LinearFit:
         """Weighted sum of squared residuals (chi-squared where the weights are 1/u^2)."""
         return float(np.sum(self.weights * self.residual**2))
 
+    @within_reach
     def determines(self, combination: ArrayLike) -> bool:
-        """Whether the readings determine this linear combination of the parameters, given as (p,) coefficients."""
+        """Whether the readings determine this linear combination of the parameters, given as (p,) coefficients.
+
+        Raises:
+            InputError: field `combination`, out of reach.
+        """
         c = np.asarray(combination, dtype=float) / self.column_length  # scaled columns: no unit may sway the answer
         open_part = c @ _orthonormal(self.null_space * self.column_length[:, None])
         return bool(np.all(np.abs(open_part) <= 1e-7 * np.linalg.norm(c)))

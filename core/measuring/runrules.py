@@ -17,7 +17,7 @@ from enum import StrEnum
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
-from core.measuring.reach import within_reach
+from core.measuring.reach import above_zero, within_reach
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
@@ -56,13 +56,17 @@ class Run:
 
 
 @within_reach
+@above_zero("sigma")
 def find_runs(value: ArrayLike, centre: float, sigma: float) -> tuple[Run, ...]:
     """Return what breaks the four rules, by rule and side.
 
     Args:
         value: (n,) results in the order of time.
         centre: their long-run mean.
-        sigma: their spread, above zero.
+        sigma: their spread.
+
+    Raises:
+        InputError: field `sigma`, not above zero.
 
     Reference: Nelson 1984; Western Electric 1956.
     """

@@ -10,7 +10,6 @@ Reference: ISO 6983-1:2009 (circular interpolation; I and J from the start of th
 from __future__ import annotations
 
 import math
-from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -43,7 +42,7 @@ def arcs_of(
     x_mm: Floats,
     y_mm: Floats,
     z_mm: Floats,
-    centre_mm: Sequence[Floats],
+    centre_mm: tuple[Floats, Floats, Floats],
     clockwise: Bools,
     line: Ints,
 ) -> Arcs:

@@ -273,8 +273,8 @@ def _ways(words: Words, kinds: _Kinds, lines: Ints, deltas: dict[str, Floats]) -
         return begin, begin, length, radius
     at = lines[curved]
     unit = 1.0 if kinds.unit_mm is None else kinds.unit_mm[at]
-    centre = [np.full(curved.size, np.nan) if (c := words.column(k)) is None else c[at] * unit for k in "IJR"]
-    arcs = arcs_of(x[curved], y[curved], z[curved], centre, kinds.motion[at] == 2, at)
+    i, j, r = (np.full(curved.size, np.nan) if (c := words.column(k)) is None else c[at] * unit for k in "IJR")
+    arcs = arcs_of(x[curved], y[curved], z[curved], (i, j, r), kinds.motion[at] == 2, at)
     end = tuple(part.copy() for part in begin)
     for target, first, last in zip(range(3), arcs.begin, arcs.end, strict=True):
         begin[target][curved], end[target][curved] = first, last

@@ -20,6 +20,7 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.finite import finite_in
+from core.measuring.reach import finite_out
 from core.motion_trials.gcodepath import Path
 from core.words import tr
 
@@ -47,8 +48,13 @@ class Layers:
     first: Ints
     path_mm: Floats
 
+    @finite_out("move_s")
     def times_s(self, move_s: Floats) -> Floats:
-        """Return the time of each layer, up to the first move of the next, from the time of each move."""
+        """Return the time of each layer, up to the first move of the next, from the time of each move.
+
+        Raises:
+            InputError: field `move_s`, beyond numbers.
+        """
         return np.asarray(np.add.reduceat(move_s, self.first))
 
 

@@ -14,12 +14,14 @@ from collections.abc import Mapping
 from typing import Any
 
 from core.measuring.finite import finite_in
+from core.measuring.reach import within_reach
 from core.motion_trials.ringing import Part
 from core.words import tr
 
 _CYCLE = 4  # full steps after which the field of a stepping motor repeats
 
 
+@within_reach
 @finite_in("bearing_mm")
 def parts_of(drive: Mapping[str, Any] | None, bearing_mm: float | None = None) -> tuple[Part, ...]:
     """Return what repeats along an axis.
@@ -27,6 +29,9 @@ def parts_of(drive: Mapping[str, Any] | None, bearing_mm: float | None = None) -
     Args:
         drive: parts of the drive as a machine keeps them (kind, pitch_mm, teeth, starts, full_steps); None: unknown.
         bearing_mm: diameter over which a bearing or idler rolls on the axis; None where there is none.
+
+    Raises:
+        InputError: field `bearing_mm` or `drive`, no number of a workshop.
     """
     found = []
     drive = drive or {}

@@ -113,6 +113,7 @@ class Ringing:
         return tuple(e for e in (self.frequency, self.damping, self.wavelength) if e is not None)
 
 
+@within_reach
 def read_ringing(
     axis: str, ripples: Sequence[Ripple], u_distance_mm: float, u_speed_ratio: float, parts: Sequence[Part] = ()
 ) -> Ringing:
@@ -259,7 +260,7 @@ def _damping(axis: str, ripples: Sequence[Ripple]) -> Estimate | None:
 def _check(ripples: Sequence[Ripple], u_distance_mm: float, u_speed_ratio: float) -> None:
     for field, value in (("u_distance_mm", u_distance_mm), ("u_speed_ratio", u_speed_ratio)):
         if not 0 < value < 1:
-            raise InputError(field, tr("An uncertainty lies above 0; type how well the end of a distance is read."))
+            raise InputError(field, tr("An uncertainty lies above 0 and below 1; {u:g} cannot be, retype it.", u=value))
     if not ripples:
         raise InputError("distance_mm", tr("No ripple yet: count crests, and measure over them."))
     for row, r in enumerate(ripples):

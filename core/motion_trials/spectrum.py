@@ -33,6 +33,7 @@ _STANDS_OUT = 5.0
 _ROUNDED_RATIO = 1.0 + 1e-12  # so that no rounding keeps a peak out
 _AROUND, _WIDE = 25, 1.5  # bins on either side, or the ratio, over which the median is the ground
 _SMOOTH, _VALLEY = 5, 2.5  # bins averaged to look for the valley between two peaks, and how deep it must be
+_NOTHING_RATIO = 1e-20  # of the highest: below it lies what rounding leaves of a sensor that did not move
 _UNEVEN = 0.5  # of a sampling interval: a gap
 _MOST_PEAKS = 6
 _SLOWEST_HZ = 40.0  # sampling: twice the highest of what it shows, and 10 to 20 Hz are the least that is of use
@@ -123,6 +124,7 @@ def _cells(line: str) -> list[str]:
     return [cell.strip() for cell in line.split(",")] if "," in line else line.split() or [""]
 
 
+@finite_out("log")
 def spectrum_of(time_s: ArrayLike, acceleration_mm_s2: ArrayLike, name: str = "x") -> Spectrum:
     """Return the spectrum of a log and its resonances.
 
@@ -132,8 +134,8 @@ def spectrum_of(time_s: ArrayLike, acceleration_mm_s2: ArrayLike, name: str = "x
         name: of the axis, for the estimates.
 
     Raises:
-        InputError: field `log`: too few samples, times that do not rise, gaps, samples so far apart that the times
-            are no seconds, or nothing but one value.
+        InputError: field `log`: numbers out of reach, too few samples, times that do not rise, gaps, samples so far
+            apart that the times are no seconds, or nothing but one value.
     """
     t, x = _checked(time_s, acceleration_mm_s2)
     step = float(t[-1] - t[0]) / (t.size - 1)
@@ -198,6 +200,7 @@ def _checked(time_s: ArrayLike, acceleration: ArrayLike) -> tuple[Floats, Floats
 
 def _peaks(frequency: Floats, density: Floats, pieces: int, name: str) -> tuple[Peak, ...]:
     """Return what stands out from the median about it, highest first."""
+    density = np.maximum(density, _NOTHING_RATIO * density.max())
     inner = density[1:-1]
     top = (inner > density[:-2]) & (inner >= density[2:]) & (frequency[1:-1] >= _LOWEST_HZ)
     places = np.flatnonzero(top) + 1

@@ -53,7 +53,12 @@ class LayerPlan:
     first_layer_mm: float
 
     def printed_height_mm(self, height_mm: Floats) -> Floats:
-        """Return the height of whole layers nearest to each drawn height."""
+        """Return the height of whole layers nearest to each drawn height.
+
+        Raises:
+            InputError: field `layers`, not above zero.
+        """
+        refuse_layers(self)
         layers = np.round((height_mm - self.first_layer_mm) / self.layer_mm)
         return np.asarray(self.first_layer_mm + self.layer_mm * layers)
 
@@ -145,7 +150,17 @@ def _check_conditions(part_temperature: PartTemperature | None, layers: LayerPla
                     high=_HOTTEST_C,
                 ),
             )
-    if layers is not None and not all(0 < h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
+    if layers is not None:
+        refuse_layers(layers)
+
+
+def refuse_layers(layers: LayerPlan) -> None:
+    """Refuse layers that have no height.
+
+    Raises:
+        InputError: field `layers`.
+    """
+    if not all(0 < h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
         raise InputError("layers", tr("A layer is above 0 mm high; type the layer heights of the print."))
 
 

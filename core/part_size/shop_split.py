@@ -25,13 +25,14 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
-from core.measuring.reach import SMALLEST, within_reach
+from core.measuring.reach import within_reach
 from core.words import Words, tr
 
 METHOD = "shop_split 1"
 COMMON_U_RATIO = 0.0003  # belts of one batch; common practice, no source
 PIECE_U_RATIO = 0.0002  # from piece to piece of one lot on one machine; common practice, no source
 NO_LOT = -1  # a travel: no filament in it
+_SMALLEST_RATIO = 1e-9  # of an uncertainty: no gauge and nobody tells a length to less
 PRIOR_SHARE = 0.5  # of the prior's variance: where more is left, the prior speaks and not the data
 
 Floats = NDArray[np.float64]
@@ -241,7 +242,9 @@ def _eliminate(large: _Side, small: _Side, weight: Floats, common_u_ratio: float
         schur[-1, :size] -= small.tau
         schur[-1, -1] += small.tau.sum() + large.tau.sum() + common_u_ratio**-2.0
     inverse, failed = dtrtri(dpotrf(schur, lower=1, clean=1, overwrite_a=1)[0], lower=1, overwrite_c=1)
-    assert not failed, "priors above zero keep the equations definite"
+    if failed:
+        says = tr("What is known before any print differs too widely to calculate with; check the uncertainties.")
+        raise InputError("prior", says)
     right = np.append(small.right, np.zeros(count - size)) - scaled.T @ (large.right / root_d)
     of_small = inverse.T @ (inverse @ right)
     of_large = (large.right / root_d - scaled @ of_small) / root_d
@@ -262,9 +265,10 @@ def _check(seen: Seen, prior: Priors) -> None:
     scale = seen.scale_ratio
     _refuse("scale_ratio", ~(np.isfinite(scale) & (scale > -1.0)), tr("Its scale error is no number above −100 %."))
     u = seen.u_ratio
-    _refuse("u_ratio", ~(np.isfinite(u) & (u > SMALLEST)), tr("The uncertainty of its scale is not above zero."))
+    _refuse("u_ratio", ~(np.isfinite(u) & (u > _SMALLEST_RATIO)), tr("The uncertainty of its scale is not above zero."))
     widths: Iterable[Floats] = (prior.machine_u_ratio, prior.lot_u_ratio)
-    if not all(np.all(np.isfinite(width) & (width > SMALLEST)) for width in widths) or not prior.common_u_ratio >= 0.0:
+    told = all(np.all(np.isfinite(width) & (width > _SMALLEST_RATIO)) for width in widths)
+    if not told or not prior.common_u_ratio >= 0.0:
         raise InputError("prior", tr("What is known before any print has an uncertainty above zero; give one."))
 
 

@@ -11,7 +11,7 @@ from __future__ import annotations
 import math
 
 from core.measuring.finite import finite_in
-from core.measuring.reach import within_reach
+from core.measuring.reach import above_zero, within_reach
 from core.pieces.bounds import Bounds
 from core.pieces.marks import mark
 from core.pieces.piece import Gauge, Piece, Prism, box, ngon
@@ -26,10 +26,15 @@ _PINS_BELOW_MM = 6.0
 
 
 @within_reach
+@above_zero("diameter_mm")
 @finite_in("diameter_mm")
 def sides_of(diameter_mm: float) -> int:
-    """Return how many sides, in fours, keep a polygon within 0.005 mm of its circle: N = pi / acos(1 - t/R)."""
-    sides = math.pi / math.acos(1.0 - _CHORD_MM / (diameter_mm / 2))
+    """Return how many sides, in fours, keep a polygon within 0.005 mm of its circle: N = pi / acos(1 - t/R).
+
+    Raises:
+        InputError: field `diameter_mm`, not above zero.
+    """
+    sides = math.pi / math.acos(max(1.0 - _CHORD_MM / (diameter_mm / 2), -1.0))
     return 4 * math.ceil(sides / 4)
 
 

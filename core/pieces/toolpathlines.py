@@ -119,7 +119,7 @@ def strand_places_mm(count: int, middle_mm: tuple[float, float]) -> list[tuple[f
 
 
 @within_reach
-@above_zero("filament_mm")
+@above_zero("filament_mm", "pause_s")
 @finite_in("filament_mm", "length_mm", "middle_mm", "pause_s", "rate_mm3_s")
 def strand_strokes(
     length_mm: float, rate_mm3_s: Sequence[float], filament_mm: float, middle_mm: tuple[float, float], pause_s: float
@@ -132,7 +132,12 @@ def strand_strokes(
         filament_mm: diameter of the filament.
         middle_mm: where the middle stands on the bed.
         pause_s: how long the nozzle takes from place to place, so that it recovers.
+
+    Raises:
+        InputError: field `rate_mm3_s` without any; `filament_mm` or `pause_s` not above zero.
     """
+    if not rate_mm3_s:
+        raise InputError("rate_mm3_s", tr("No strand is planned; type one rate at least."))
     area = math.pi * filament_mm**2 / 4
     strokes = []
     lengths, rates = [_PURGE_STRAND_MM, *[length_mm] * len(rate_mm3_s)], [rate_mm3_s[0], *rate_mm3_s]
@@ -151,6 +156,7 @@ def feed_strokes(length_mm: float, speed_mm_s: float, middle_mm: tuple[float, fl
     return [Stroke(points, STRAND_HEIGHT_MM, np.array([length_mm]), np.array([speed_mm_s]), 0.0, 1)]
 
 
+@within_reach
 @finite_in("pen_z_mm", "sides_mm", "speed_mm_s", "width_mm", "middle_mm")
 def pen_strokes(
     sides_mm: tuple[float, float], pen_z_mm: float, width_mm: float, middle_mm: tuple[float, float], speed_mm_s: float

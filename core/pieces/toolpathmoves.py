@@ -21,6 +21,7 @@ from core.pieces.toolpathdigits import Column, move_text, word_text
 from core.words import tr
 
 _PLACES, _FILAMENT_PLACES = 3, 5
+_FASTEST_MM_S = 1e5
 _BLOCK = 16384  # moves: what is worked on stays in the processor's cache
 _FAN_MOST = 255
 
@@ -157,8 +158,10 @@ def rate_text(speed_mm_s: float) -> str:
     """Return F in mm/min to two decimals, rounded down so that no ceiling is passed.
 
     Raises:
-        InputError: field `toolpath`, for a speed that is not above zero.
+        InputError: field `toolpath`, for a speed that no axis has.
     """
-    if not 0 < speed_mm_s < math.inf:
-        raise InputError("toolpath", tr("A move has no speed above 0; check the speeds."))
+    if not 0 < speed_mm_s <= _FASTEST_MM_S:
+        says = tr("A move of {value:g} mm/s cannot be: above 0, at most {most:g}. Check the speeds.",
+                  value=speed_mm_s, most=_FASTEST_MM_S)  # fmt: skip
+        raise InputError("toolpath", says)
     return f"{max(math.floor(speed_mm_s * 6000.0 + 1e-6), 1) / 100.0:.2f}".rstrip("0").rstrip(".")

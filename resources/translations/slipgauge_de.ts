@@ -7100,8 +7100,16 @@ mm</translation>
         <translation>Nichts wurde zweimal gemessen: Für einen Messwert werden {sd:g} mm angenommen. Jede Länge zweimal messen.</translation>
     </message>
     <message>
+        <source>A plane has two axes; pick one.</source>
+        <translation>Eine Ebene hat zwei Achsen; eine auswählen.</translation>
+    </message>
+    <message>
         <source>The side along {axis} must be above zero; type the distance.</source>
         <translation>Die Seite längs {axis} muss über null liegen; den Abstand eingeben.</translation>
+    </message>
+    <message>
+        <source>Row {row}: “{name}” is none of {known}; pick one.</source>
+        <translation>Zeile {row}: „{name}“ ist keines von {known}; eines auswählen.</translation>
     </message>
     <message>
         <source>Row {row}: a diagonal is above zero; retype it.</source>
@@ -8504,8 +8512,8 @@ mm</translation>
         <translation>Eine Welle, die zu sehen sein darf, liegt zwischen 0 und 1 mm; üblich ist 0,015.</translation>
     </message>
     <message>
-        <source>An uncertainty lies above 0; type how well the end of a distance is read.</source>
-        <translation>Eine Unsicherheit liegt über 0; eingeben, wie genau das Ende einer Strecke abgelesen wird.</translation>
+        <source>An uncertainty lies above 0 and below 1; {u:g} cannot be, retype it.</source>
+        <translation>Eine Unsicherheit liegt über 0 und unter 1; {u:g} kann nicht sein, neu eingeben.</translation>
     </message>
     <message>
         <source>No ripple yet: count crests, and measure over them.</source>
@@ -8834,6 +8842,10 @@ mm</translation>
     <message>
         <source>One part does not scatter; read two parts at least.</source>
         <translation>Ein einzelnes Teil streut nicht; mindestens zwei Teile messen.</translation>
+    </message>
+    <message>
+        <source>What is known before any print differs too widely to calculate with; check the uncertainties.</source>
+        <translation>Was vor jedem Druck bekannt ist, liegt zu weit auseinander, um damit zu rechnen; die Unsicherheiten prüfen.</translation>
     </message>
     <message>
         <source>Its machine is not in the list.</source>
@@ -9284,12 +9296,16 @@ mm</translation>
         <translation>Die Geschwindigkeit ändert sich über {ramp:.1f} mm; Linien von {length:g} mm sind zu kurz. Die schnelle Geschwindigkeit senken oder eine höhere Beschleunigung setzen.</translation>
     </message>
     <message>
+        <source>No strand is planned; type one rate at least.</source>
+        <translation>Kein Strang ist geplant; mindestens eine Rate eingeben.</translation>
+    </message>
+    <message>
         <source>A move asks for filament that is no number; check bead and filament.</source>
         <translation>Eine Bewegung verlangt Filament, das keine Zahl ist; Raupe und Filament prüfen.</translation>
     </message>
     <message>
-        <source>A move has no speed above 0; check the speeds.</source>
-        <translation>Eine Bewegung hat keine Geschwindigkeit über 0; die Geschwindigkeiten prüfen.</translation>
+        <source>A move of {value:g} mm/s cannot be: above 0, at most {most:g}. Check the speeds.</source>
+        <translation>Eine Bewegung mit {value:g} mm/s kann nicht sein: über 0, höchstens {most:g}. Die Geschwindigkeiten prüfen.</translation>
     </message>
     <message>
         <source>Layers of {mm:g} mm cannot be laid; type their height.</source>
@@ -10092,6 +10108,10 @@ mm</translation>
         <translation>von 4</translation>
     </message>
     <message>
+        <source>The flow factor kept last, {value:g}, is not between {least:g} and {most:g}: it is left out.</source>
+        <translation>Der zuletzt behaltene Durchflussfaktor, {value:g}, liegt nicht zwischen {least:g} und {most:g}: Er zählt nicht.</translation>
+    </message>
+    <message>
         <source>Let the pads cool, then read them again.</source>
         <translation>Die Felder abkühlen lassen, dann erneut messen.</translation>
     </message>
@@ -10198,6 +10218,10 @@ mm</translation>
     <message>
         <source>The share of a machine or a lot is out of reach; check the sizes.</source>
         <translation>Der Anteil einer Maschine oder einer Charge liegt außer Reichweite; die Maße prüfen.</translation>
+    </message>
+    <message>
+        <source>A part cannot be off by {percent:.3g} %; check its sizes.</source>
+        <translation>Ein Teil kann nicht um {percent:.3g} % falsch sein; seine Maße prüfen.</translation>
     </message>
     <message>
         <source>A bore of {bore:g} mm is not between {low:g} and {high:g} mm; type that of the nozzle.</source>

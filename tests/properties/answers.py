@@ -113,6 +113,8 @@ CALLS = {
     "core.measuring.gum.welch_satterthwaite": "inf",
     "core.measuring.gum.type_b_dof": "inf",
     "core.measuring.tolerance.tolerance_mm": "nan",  # beyond the table
+    "core.motion_trials.crossedbelts.motor_speeds_mm_s": "inf",  # no limit
+    "core.motion_trials.crossedbelts.motor_accelerations_mm_s2": "inf",
     "core.motion_trials.profile.corner_speed_mm_s": "inf",  # straight on
     "core.motion_trials.profile.corner_speeds_mm_s": "inf",
 }

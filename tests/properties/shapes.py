@@ -399,7 +399,7 @@ def arcs(hand: Hand) -> Given:
     """Return chords and centres."""
     count = hand.length
     lay = {name: column(hand, "_mm", count) for name in ("x_mm", "y_mm", "z_mm")}
-    centre = [np.array([hand.pick(np.nan, hand.number("", -90.0, 90.0)) for _ in range(count)]) for _ in range(3)]
+    centre = tuple(np.array([hand.pick(np.nan, hand.number("", -90.0, 90.0)) for _ in range(count)]) for _ in "IJR")
     return {**lay, "centre_mm": centre, "clockwise": np.arange(count) % 2 == 0, "line": np.arange(count)}
 
 
@@ -408,7 +408,7 @@ def log(hand: Hand) -> Given:
     count = hand.pick(256, 300, 3)
     wave = hand.number("", 100.0, 1000.0) * np.sin(np.arange(count) * hand.between(1, 20) / 10.0)
     wave[0] = hand.number("", -100.0, 100.0)
-    step = hand.pick(0.0025, min(hand.number("_s"), 1e300))
+    step = hand.pick(0.0025, max(min(hand.number("_s"), 1e300), -1e300))
     return {"time_s": np.arange(count) * step, "acceleration_mm_s2": wave, "name": "x"}
 
 

@@ -20,12 +20,17 @@ from core.flow_trials.mass import Commanded
 from core.guidance.criteriaadvice import judge_criteria
 from core.guidance.feedadvice import ByMarks, FeedReadings, judge_feed
 from core.guidance.findings import finding
+from core.guidance.firstlayeradvice import FlowBeside
 from core.guidance.halfspeedadvice import judge_diagnosis
 from core.guidance.ladderadvice import check_ladder, judge_ladder
 from core.guidance.motionadvice import LevelReadings, judge_speed
 from core.guidance.partgroups import Group, feature_errors, guard_of
 from core.guidance.predicted import content_hash, unlocked
 from core.guidance.splitpair import SplitPair
+from core.machine_geometry.bedplane import fit_bed
+from core.machine_geometry.diagonals import read_diagonals
+from core.machine_geometry.foundsteps import found_steps_effect
+from core.machine_geometry.parts import Drive, DriveKind
 from core.machine_geometry.quickcycle import reversal_from_pairs
 from core.machine_geometry.resolution import speed_from_steps
 from core.machine_geometry.reversal import reversal_from_cycle
@@ -36,30 +41,43 @@ from core.measuring.decay import Decay
 from core.measuring.gauge import GaugeKind, gauge_of
 from core.measuring.gum import trapezoid_factor
 from core.measuring.ladder import fit_values
+from core.measuring.linefit import fit_linear
 from core.measuring.lines import add_up, line_covariance
+from core.measuring.runrules import find_runs
 from core.measuring.straightline import fit_line
 from core.measuring.success import fit_success
 from core.measuring.tolerance import decide
+from core.measuring.tolerancefactor import two_sided_factor
 from core.motion_trials.arcs import arcs_of
 from core.motion_trials.gcodepath import read_path
 from core.motion_trials.gcodetime import Limits, straights_path, time_path
 from core.motion_trials.halfspeed import Run, judge_half_speed
 from core.motion_trials.ladders import LadderReadings, Read, ladders
-from core.motion_trials.layertime import LayerRule, LayerTimes
+from core.motion_trials.layertime import LayerRule, Layers, LayerTimes
 from core.motion_trials.lookahead import junction_speeds_mm_s
 from core.motion_trials.parttime import part_times
 from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
-from core.motion_trials.ringing import acceleration_limit_mm_s2, left_after_ramp_mm, quiet_accelerations_mm_s2
+from core.motion_trials.repeats import parts_of
+from core.motion_trials.ringing import (
+    Ripple,
+    acceleration_limit_mm_s2,
+    left_after_ramp_mm,
+    quiet_accelerations_mm_s2,
+    read_ringing,
+)
 from core.motion_trials.sensoroffset import BestTemperature, predict_temperature
-from core.motion_trials.spectrum import welch
-from core.part_size.features import FeatureKind
+from core.motion_trials.spectrum import spectrum_of, welch
+from core.part_size.features import FeatureKind, design_terms
+from core.part_size.lengths import LayerPlan
 from core.part_size.nextreading import next_reading
 from core.part_size.planner import Place, expected_uncertainties
 from core.part_size.prediction import Changes, predict
 from core.part_size.promise import cpk_lower
+from core.part_size.shop_split import Priors, Seen, split_shop
 from core.part_size.sizeerror import fit_size_error
+from core.pieces.holes import sides_of
 from core.pieces.toolpath import PathBead
-from core.pieces.toolpathlines import lag_strokes, spread, strand_strokes
+from core.pieces.toolpathlines import lag_strokes, pen_strokes, spread, strand_strokes
 from core.pieces.toolpathsolids import layer_heights_mm
 from core.pieces.view import view_of
 from core.quantity import Estimate, coverage_factor
@@ -92,6 +110,11 @@ MANY = next(key for key, kind in ladders().items() if kind.criteria)
 LEVELS = LevelReadings("speed", STEPS, [4.0] * 5, ["A"] * 5, dict.fromkeys(STEPS, 1.0), 3.0, piece=["p"] * 4)
 LAYERS = LayerTimes(LayerRule(10.0), 2.0, 50.0, 1, {50.0: 8.0}, {50.0: 2.0}, {50.0: 1}, (20.0, 60.0))
 BEAD = PathBead(0.45, 0.2, 0.4, 0.03)
+BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
+RIPPLE = Ripple(60.0, 3, 4.5)
+TWICE = Seen(np.array([0, 0]), np.array([0, 0]), np.array([0.001, 0.002]), np.full(2, 1e-8))
+BED = [10.0, 200.0, 10.0, 200.0], [10.0, 10.0, 200.0, 200.0], [0.1, 0.1, 0.2, 0.3]
+DIAGONALS = [140.0, 140.0], ["1", "2"], ["drawn"] * 2
 REFUSED = {
     "a uncertainty of zero": ("u_ratio", lambda: fit_values(STEPS, STEPS, u_ratio=[0.0] * 5)),
     "a column of uncertainties too short": ("u_ratio", lambda: fit_values(STEPS, STEPS, u_ratio=[0.1] * 4)),
@@ -114,7 +137,7 @@ REFUSED = {
     "a path beyond numbers": ("length_mm", lambda: junction_speeds_mm_s(1e300 * ONE, 1e300 * ONE, np.zeros(2))),
     "an arc beyond numbers": (
         "file",
-        lambda: arcs_of(1e300 * ONE, ONE, ONE, [np.nan * ONE, np.nan * ONE, 1e300 * ONE], ONE > 0, np.array([4])),
+        lambda: arcs_of(1e300 * ONE, ONE, ONE, (np.nan * ONE, np.nan * ONE, 1e300 * ONE), ONE > 0, np.array([4])),
     ),
     "limits beyond reach": (
         "acceleration_mm_s2",
@@ -213,6 +236,30 @@ REFUSED = {
     ),
     "an effect beyond reach": ("u", lambda: finding(estimate(0.0, 1e308), 50.0, 50.0, 0.2)),
     "a machine beyond reach": ("machine_ratio", lambda: SplitPair("x", 1e4, 0.001, 0.0, 0.001, 0.0)),
+    "a spread of nothing": ("sigma", lambda: find_runs(STEPS, 3.0, 1e-80)),
+    "next to nothing behind a mean": ("n", lambda: two_sided_factor(1e-300, 5.0)),
+    "found steps beyond reach": ("found_steps_mm", lambda: found_steps_effect(BELT, 1e154)),
+    "a bearing beyond reach": ("bearing_mm", lambda: parts_of(None, 1e308)),
+    "a place beyond reach": ("nominal_mm", lambda: design_terms(("scale_x",), [FeatureKind.TRAVEL], ["x"], [1e154])),
+    "ends read to nothing": ("u_distance_mm", lambda: read_ringing("x", [RIPPLE], 5e-324, 5e-324)),
+    "priors far apart": ("prior", lambda: split_shop(TWICE, Priors(ONE, np.zeros(1), ONE))),
+    "a part of no size": ("scale", lambda: SplitPair("x", 0.0, 0.001, 0.0, 0.001, 0.0).with_print(estimate(-1.0))),
+    "a combination beyond reach": ("combination", lambda: fit_linear(np.eye(2), STEPS[:2]).determines([1e308, 0.0])),
+    "places without Y": ("y_mm", lambda: fit_bed(*BED).height([1.0, 2.0], [1.0])),
+    "moves beyond numbers": ("move_s", lambda: Layers(np.array([0]), ONE).times_s(np.full(2, 1e308))),
+    "layers of no height": ("layers", lambda: LayerPlan(0.0, 0.2).printed_height_mm(ONE)),
+    "a log of no numbers": ("log", lambda: spectrum_of(np.arange(300.0) / 400.0, np.resize([1e308, -1e308], 300))),
+    "no pause": ("pause_s", lambda: strand_strokes(50.0, [2.0], 1.75, (60.0, 60.0), 0.0)),
+    "no rate": ("rate_mm3_s", lambda: strand_strokes(50.0, [], 1.75, (60.0, 60.0), 1.0)),
+    "a pen that moves too far": ("sides_mm", lambda: pen_strokes((1e300, 1e300), 5.0, 0.5, (60.0, 60.0), 20.0)),
+    "no circle": ("diameter_mm", lambda: sides_of(0.0)),
+    "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
+    "a third diagonal": (
+        "diagonal",
+        lambda: read_diagonals("xy", 99.0, 99.0, DIAGONALS[0], ["1", "3"], ["drawn"] * 2, None),
+    ),
+    "a side without name": ("part", lambda: read_diagonals("xy", 99.0, 99.0, *DIAGONALS[:2], ["drawn", ""], None)),
+    "a factor that no trial finds": ("flow", lambda: FlowBeside(estimate(0.0), 1.0)),
     "a picture without end": ("width_px", lambda: view_of([], 2_000_000, 2_000_000)),
     "a picture less than none": ("width_px", lambda: view_of([], 80, -1)),
     "a picture of nothing": ("solids", lambda: view_of([], 80, 60)),

@@ -231,7 +231,8 @@ def use(hand: Hand) -> Use:
 def log(hand: Hand) -> Given:
     count = hand.pick(512, 1024)
     time = np.arange(count) / 400.0
-    wave = hand.number("", 100.0, 900.0) * np.sin(2 * np.pi * hand.number("", 30.0, 60.0) * time)
+    with np.errstate(over="ignore", invalid="ignore"):  # a wild hand's wave is no wave at all
+        wave = hand.number("", 100.0, 900.0) * np.sin(2 * np.pi * hand.number("", 30.0, 60.0) * time)
     noise = np.random.default_rng(hand.between(0, 9)).normal(size=count)
     return {"time_s": time, "acceleration_mm_s2": wave + noise, "use": use(hand), "name": "x"}
 

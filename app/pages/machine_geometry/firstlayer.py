@@ -20,7 +20,7 @@ from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
 if TYPE_CHECKING:
-    from core.guidance.firstlayeradvice import BesidePads, FirstLayerJudgement, KnownFlow, PadReadings
+    from core.guidance.firstlayeradvice import BesidePads, FirstLayerJudgement, FlowBeside, PadReadings
 
 _FIELDS = {"thickness_mm": "measured_mm"}
 _FLOWS = ("flow_ratio", "flow_ratio_wall", "flow_ratio_mass", "flow_ratio_top")
@@ -177,9 +177,9 @@ class FirstLayerPage(TrialPage):
         used = tuple(found[0] for found in (flatness, flow) if found)
         return BesidePads(flatness[1] if flatness else None, flow[1] if flow else None, used)
 
-    def _flow(self) -> tuple[int, KnownFlow] | None:
+    def _flow(self) -> tuple[int, FlowBeside] | None:
         """Return the factor found last for this machine and lot, with its trial; raise `StoreError`."""
-        from core.guidance.firstlayeradvice import KnownFlow
+        from core.guidance.firstlayeradvice import FlowBeside
 
         machine, lot, store = self.context.machine, self.context.lot, self.context.store
         if machine is None or machine.id is None or lot is None or lot.id is None:
@@ -190,7 +190,11 @@ class FirstLayerPage(TrialPage):
         trial_id, factor = max(kept, key=lambda one: (one[0], one[1].name == _FLOWS[0]))
         now = store.in_force("flow_factor", machine.id, lot.id)
         ratio = now.new if now else float(store.trial(trial_id).conditions.get("in_force_ratio") or 1.0)
-        return trial_id, KnownFlow(factor, ratio)
+        try:
+            return trial_id, FlowBeside(factor, ratio)
+        except InputError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return None
 
 
 def _or_nan(value: float | None) -> float:

@@ -161,6 +161,16 @@ def test_a_caliper_and_a_missing_machine_are_minded(qtbot, page, shop, store):
     assert not [t for t in store.trials(subject="firstlayer") if t.state is TrialState.KEPT]
 
 
+def test_a_kept_flow_that_cannot_be_is_said_and_left_out(qtbot, page, shop):
+    said = []
+    shop.notice.connect(lambda text, _level: said.append(text))
+    flow(shop, 0.0)
+    type_setting(page, "offset_mm", "0")
+    type_pads(qtbot, page, RIGHT)
+    assert "Leave it" in verdict(page)
+    assert "The flow factor kept last, 0, is not between 0.3 and 3: it is left out." in said
+
+
 def test_a_store_that_cannot_be_read_costs_only_what_it_would_say(qtbot, page, shop, store, monkeypatch):
     said = []
     shop.notice.connect(lambda text, _level: said.append(text))

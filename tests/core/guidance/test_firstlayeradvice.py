@@ -5,7 +5,7 @@ import math
 import numpy as np
 import pytest
 
-from core.guidance.firstlayeradvice import BesidePads, KnownFlow, PadReadings, judge_first_layer
+from core.guidance.firstlayeradvice import BesidePads, FlowBeside, PadReadings, judge_first_layer
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Setting, setting_words
 from core.machine_geometry.firstlayer import Printed
@@ -20,7 +20,7 @@ NOISE = np.array([0.003, -0.004, 0.002, -0.002, 0.001])
 
 
 def factor(value, in_force=0.96, u=0.004):
-    return KnownFlow(Estimate("flow_ratio", value, u, 12.0, "1"), in_force)
+    return FlowBeside(Estimate("flow_ratio", value, u, 12.0, "1"), in_force)
 
 
 RIGHT = BesidePads(FLAT, factor(0.96), (3, 4))

@@ -188,6 +188,11 @@ def test_a_ratio_without_uncertainty_still_meets_its_part():
     assert find_mixups(replace(BELT, u_ratio=1e-6), 0.8)[0].fitted == "16"
 
 
+def test_what_lies_far_off_is_shared_out_by_how_usual_it_is():
+    wide = find_mixups(BELT, 0.8, 1e-30, dof=1e-3)
+    assert len(wide) > 1 and sum(hit.share for hit in wide) == pytest.approx(1.0)
+
+
 def test_a_value_found_in_the_controller_is_the_base_of_the_ratio():
     """16 teeth fitted, 20 entered, and somebody had typed 100 for it: the travel is right, so the reading is 1."""
     found = mixups_within(BELT, RatioInterval(1.0, 0.001), found_steps_mm=100.0)

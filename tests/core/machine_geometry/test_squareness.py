@@ -9,7 +9,6 @@ from core.errors import InputError
 from core.machine_geometry.squareness import (
     Plane,
     SignCheck,
-    SkewTerms,
     check_prediction,
     faked_difference_mm,
     squareness_from_diagonals,
@@ -275,10 +274,3 @@ def test_a_correction_is_held_against_its_prediction(after, check):
     assert check_prediction(angle(0.0007), after) is check
 
 
-def test_the_terms_undo_a_leaning_machine():
-    xy, xz, yz = 0.003, -0.002, 0.004
-    terms = SkewTerms(math.tan(xy), math.tan(xz), math.tan(yz))
-    for wanted in [(100.0, 50.0, 80.0), (-20.0, 140.0, 7.0)]:
-        x, y, z = terms.commanded_mm(*wanted)
-        real = (x + y * math.tan(xy) + z * math.tan(xz), y + z * math.tan(yz), z)
-        assert real == pytest.approx(wanted, abs=1e-12)

@@ -158,8 +158,8 @@ def test_remarks_are_written_in_letters_that_every_machine_reads():
     ("column", "value", "says"),
     [
         ("filament_mm", math.nan, "filament that is no number"),
-        ("speed_mm_s", 0.0, "no speed above 0"),
-        ("speed_mm_s", math.inf, "no speed above 0"),
+        ("speed_mm_s", 0.0, "0 mm/s cannot be"),
+        ("speed_mm_s", math.inf, "inf mm/s cannot be"),
         ("x_mm", math.nan, "no number"),
     ],
 )

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from core.guidance.findings import Finding, finding
 from core.guidance.splitpair import SplitPair
 from core.machine_geometry.drive import Drive, DriveKind, drive_from_parts
+from core.measuring.reach import within_reach
 from core.part_size.features import FEATURES, FeatureKind
 from core.part_size.sizeerror import SizeError
 from core.quantity import Estimate
@@ -46,6 +47,7 @@ class Known:
     travel_mm: Mapping[str, float] = field(default_factory=dict)
 
 
+@within_reach
 def known_of(
     machine: Machine | None,
     tolerance: str | float,
@@ -58,7 +60,7 @@ def known_of(
     A rotary axis has no steps per millimetre to be judged by a length and is left out.
 
     Raises:
-        InputError: for drive parts on record that cannot be.
+        InputError: for drive parts on record that cannot be, and results out of reach.
     """
     if machine is None:
         return Known(tolerance=tolerance, flow_checked=flow_checked, reversal=reversal or {})

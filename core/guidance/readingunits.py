@@ -25,7 +25,7 @@ def reading_units(trial: Trial) -> list[str]:
     if trial.subject == "top":
         return [OF_PADS] * count
     if trial.subject in _STEPPED:
-        return list(_told_units(readings, [""] * count))
+        return list(_told_units(readings, [""] * count, trial.conditions))
     typed = readings.get("unit", ["mm"] * count)
     return ["mm" if unit == "in" else str(unit or "") for unit in typed]  # what is typed in inch is stored in mm
 
@@ -40,13 +40,20 @@ def step_units(trial: Trial) -> list[str | None]:
     return [ladders()[key].unit if key in ladders() else "" for key, _ in groups]
 
 
-def _told_units(readings: Mapping[str, Sequence[Any]], empty: Sequence[str]) -> Iterator[str]:
-    """Yield what the way of reading tells: a judge scores, a criterion has its unit, widths are lengths."""
+def _told_units(
+    readings: Mapping[str, Sequence[Any]], empty: Sequence[str], conditions: Mapping[str, Any]
+) -> Iterator[str]:
+    """Yield what the way of reading tells: a judge scores, a criterion has its unit, widths are lengths.
+
+    A value of any other kind has the unit that was typed for those of the trial's own group.
+    """
+    own, typed = f"{conditions.get('ladder')}/{conditions.get('read')}", str(conditions.get("value_unit") or "")
     judges, criteria = readings.get("judge", empty), readings.get("criterion", empty)
     for judge, name, group in zip(judges, criteria, readings.get("axis", empty), strict=True):
         key, read = _group(group)
         criterion = ladders()[key].criterion(str(name)) if name and key in ladders() else None
-        yield OF_SCORES if judge else criterion.unit if criterion else "mm" if read == Read.WIDTHS else ""
+        other = "mm" if read == Read.WIDTHS else typed if group == own else ""
+        yield OF_SCORES if judge else criterion.unit if criterion else other
 
 
 def _group(name: object) -> tuple[str, str]:

@@ -26,7 +26,7 @@ FIELD = "template"
 _PLACE = re.compile(r"\{value(?::(\d))?\}")
 _LINE = re.compile(r"\s*([A-Za-z_][A-Za-z0-9_]*)\s*:\s*(.+?)\s*")
 _WORD = re.compile(r"(?<![A-Za-z])([A-Za-z])\s*([+-]?(?:\d+\.?\d*|\.\d+))")
-_DECIMALS = 4
+_DECIMALS, _MOST_DECIMALS = 4, 9
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +48,12 @@ class TemplateLine:
     code: str
     letter: str
     decimals: int
+
+    def __post_init__(self) -> None:
+        """Refuse decimals that no number has."""
+        if not 0 <= self.decimals <= _MOST_DECIMALS:
+            raise InputError("template", tr("A number has 0 to {most} decimals, not {count}.", most=_MOST_DECIMALS,
+                                            count=self.decimals))  # fmt: skip
 
     def text(self, number: float) -> str:
         """Return the line with the number in it, with a decimal point in every language."""

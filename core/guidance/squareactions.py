@@ -8,6 +8,7 @@ from __future__ import annotations
 import math
 
 from core.machine_geometry.squareness import Plane, Squareness
+from core.measuring.reach import within_reach
 from core.quantity import Estimate, rounded_pair, size_text
 from core.records.rows import Motion
 from core.words import Words, tr
@@ -19,8 +20,13 @@ _FORMULAS = {
 }
 
 
+@within_reach
 def per_hundred(angle: Estimate) -> Estimate:
-    """Return an angle as the offset over 100 mm."""
+    """Return an angle as the offset over 100 mm.
+
+    Raises:
+        InputError: field `value` or `u`, out of reach.
+    """
     return Estimate("per_100", 100.0 * angle.value, 100.0 * angle.u, angle.dof, "mm")
 
 

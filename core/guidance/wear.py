@@ -24,6 +24,7 @@ from numpy.typing import NDArray
 from core.errors import InputError
 from core.guidance.charted import Owner
 from core.guidance.drift import Drift
+from core.measuring.reach import refuse_out_of_reach
 from core.measuring.straightline import Line, fit_line
 from core.quantity import Estimate
 from core.records.rows import SeriesPoint, Trial, TrialState
@@ -94,7 +95,8 @@ def judge_wear(
 
     Raises:
         InputError: field `used`: a quantity of an instrument, a lot used on several machines or one that grew, results
-            without lot or weighings about them, or too few of them.
+            without lot or weighings about them, or too few of them; `net_g` or `u_g`
+            of a weighing out of reach.
     """
     if drift.quantity.owner is Owner.INSTRUMENT:
         raise InputError("used", tr("Filament does not wear an instrument; choose another chart."))
@@ -133,6 +135,7 @@ def _weighed_by_lot(
 ) -> dict[int, list[Weighed]]:
     """Return the weighings of each lot in order; a spool that gains is another spool."""
     every = sorted(weighings, key=lambda w: w.at)
+    refuse_out_of_reach("weighings", every)
     by_lot = {lot: [w for w in every if w.lot_id == lot] for lot in used_lots}
     for lot, mine in by_lot.items():
         for before, after in zip(mine, mine[1:], strict=False):

@@ -217,7 +217,10 @@ def search_mixups(drive: Drive, interval: RatioInterval, *, found_steps_mm: floa
 
 def _force_ratio(drive: Drive, found_steps_mm: float | None) -> float:
     """Return the ratio that correct parts give: 1, or what a value found in the controller makes of it."""
-    return 1.0 if found_steps_mm is None else 1.0 + found_steps_effect(drive, found_steps_mm).scale_ratio
+    if found_steps_mm is None:
+        return 1.0
+    effect = found_steps_effect(drive, found_steps_mm)
+    return effect.found_steps_mm / effect.calculated_steps_mm
 
 
 def _ranked(candidates: Iterable[Candidate], force: float, interval: RatioInterval) -> list[tuple[Candidate, float]]:

@@ -53,6 +53,7 @@ class Lines:
     chi2: Floats
     spare: Ints
 
+    @within_reach
     def value(self, origin: float = 0.0) -> Floats:
         """Return the value (k,) of each line at `origin`; at 0 the intercepts."""
         return np.asarray(self.y0 + self.slope * (origin - self.x0))

@@ -31,6 +31,7 @@ _Z = 0.5 * FARTHEST * (_NODES + 1.0)
 _DENSITY = FARTHEST * _WEIGHTS * np.exp(-(_Z**2) / 2.0) / math.sqrt(2.0 * math.pi)  # both sides of the mean
 _NEWTON, _HALVINGS = 8, 36
 _LEAST_SIZE = 1e-6  # of a sample; where less is behind a mean, it says nothing
+_LEAST_DOF = 0.1  # likewise behind a standard deviation
 
 
 def two_sided_factor(n: float, dof: float, content: float = LEVEL, confidence: float = LEVEL) -> float:
@@ -43,14 +44,14 @@ def two_sided_factor(n: float, dof: float, content: float = LEVEL, confidence: f
         confidence: gamma.
 
     Raises:
-        InputError: field `n` with nothing behind the mean, `dof` when not above zero or infinite, `content` or
+        InputError: field `n` with nothing behind the mean, `dof` likewise or infinite, `content` or
             `confidence` outside 0 to 1.
     """
     from scipy.special import chdtrc, chdtri
 
     if not n >= _LEAST_SIZE:
         raise InputError("n", tr("A tolerance interval needs one reading at least behind the mean."))
-    if not 0.0 < dof < math.inf:
+    if not _LEAST_DOF <= dof < math.inf:
         raise InputError("dof", tr("A tolerance interval needs a standard deviation from two readings at least."))
     for name, share in (("content", content), ("confidence", confidence)):
         if not 0.0 < share < 1.0:

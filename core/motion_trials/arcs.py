@@ -16,7 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from core.errors import InputError
-from core.measuring.reach import finite_out
+from core.measuring.reach import finite_out, of_one_length, refuse_unlike
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -37,6 +37,7 @@ class Arcs:
     end: tuple[Floats, Floats, Floats]
 
 
+@of_one_length("x_mm", "y_mm", "z_mm", "clockwise", "line")
 @finite_out("file")
 def arcs_of(
     x_mm: Floats,
@@ -57,9 +58,11 @@ def arcs_of(
         line: (n,) line in the file, for errors.
 
     Raises:
-        InputError: field `file`, row the line: no centre, or one that is not the same distance from both ends.
+        InputError: field `file`, row the line: no centre, or one that is not the same distance from both ends; a column
+            that differs in number from the others.
     """
     i, j, r = centre_mm
+    refuse_unlike(x_mm=x_mm, i_mm=i, j_mm=j, r_mm=r)
     by_radius = ~np.isnan(r) & np.isnan(i) & np.isnan(j)
     cx, cy = np.nan_to_num(i), np.nan_to_num(j)
     cx, cy = _centres_by_radius(x_mm, y_mm, cx, cy, np.where(by_radius, r, np.nan), clockwise)

@@ -90,6 +90,7 @@ class LadderReadings:
         piece: the piece that was scored; empty where every score is of another one.
         criterion: by which criterion it was scored; empty for a ladder with one score.
         aim: what the parts are for.
+        unit: of a value that is neither score nor width; empty for a count.
     """
 
     kind: LadderKind
@@ -101,6 +102,7 @@ class LadderReadings:
     piece: Sequence[str] = field(default=())
     criterion: Sequence[str] = field(default=())
     aim: Aim = Aim.LOOKS
+    unit: str = ""
 
 
 @cache

@@ -20,13 +20,14 @@ from numpy.typing import NDArray
 
 from core.errors import InputError
 from core.measuring.finite import finite_in
-from core.measuring.reach import finite_out
+from core.measuring.reach import above_zero, finite_out
 from core.motion_trials.gcodepath import Path
 from core.words import tr
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 
+_LONGEST_MM = 1e12  # of a layer in a file
 LONGEST_S = 600.0  # nobody waits longer for a layer (common practice, no source)
 _SAME_MM = 1e-4  # heights closer than this are one
 _CLIMBS: float = 0.5  # share of the printed length that climbs while printing, above which there are no layers
@@ -114,9 +115,16 @@ def layers_of(path: Path) -> Layers:
     return Layers(prints[begins], np.asarray(np.add.reduceat(path.length_mm[prints], begins)))
 
 
+@above_zero("least_s")
 @finite_in("least_s", "path_mm")
 def floor_mm_s(path_mm: float, least_s: float) -> float:
-    """Return the speed up to which a layer of this path never waits: path/t_min."""
+    """Return the speed up to which a layer of this path never waits: path/t_min.
+
+    Raises:
+        InputError: field `least_s`, not above zero, or `path_mm`, longer than any file's.
+    """
+    if not abs(path_mm) <= _LONGEST_MM:
+        raise InputError("path_mm", tr("A layer of {mm:g} mm of path cannot be; check the file.", mm=path_mm))
     return path_mm / least_s
 
 

@@ -24,7 +24,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.measuring.reach import finite_out
+from core.measuring.reach import finite_out, within_reach
 from core.words import tr
 
 Floats = NDArray[np.float64]
@@ -48,6 +48,7 @@ class Trapezoid:
         return self.speed_up_s + self.cruise_s + self.slow_down_s
 
 
+@within_reach
 def trapezoid(
     length_mm: float,
     speed_mm_s: float,
@@ -166,6 +167,7 @@ class DoubleS:
         return self.speed_up_s + self.cruise_s + self.slow_down_s
 
 
+@within_reach
 def double_s(
     length_mm: float,
     speed_mm_s: float,

@@ -186,7 +186,7 @@ def quiet_accelerations_mm_s2(frequency: Estimate, speed_mm_s: float, most_mm_s2
     for periods in range(1, MOST_PERIODS + 1):
         value, u = speed_mm_s * frequency.value / periods, speed_mm_s * frequency.u / periods
         if value <= most_mm_s2:
-            found.append(Estimate(f"quiet_{periods}_{frequency.name[-1]}", value, u, frequency.dof, "mm/s²"))
+            found.append(Estimate(f"quiet_{periods}_{frequency.name[-1:]}", value, u, frequency.dof, "mm/s²"))
     return tuple(found)
 
 

@@ -160,8 +160,9 @@ def refuse_layers(layers: LayerPlan) -> None:
     Raises:
         InputError: field `layers`.
     """
-    if not all(0 < h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
-        raise InputError("layers", tr("A layer is above 0 mm high; type the layer heights of the print."))
+    if not all(SHORTEST_MM <= h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
+        says = tr("A layer is {least:g} mm high at least; type the layer heights of the print.", least=SHORTEST_MM)
+        raise InputError("layers", says)
 
 
 def _checked(

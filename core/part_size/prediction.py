@@ -30,7 +30,7 @@ from numpy.typing import ArrayLike, NDArray
 from core.errors import InputError
 from core.measuring.choices import each_of
 from core.measuring.finite import finite_in
-from core.measuring.reach import of_one_length, within_reach
+from core.measuring.reach import of_one_length, refuse_out_of_reach, within_reach
 from core.part_size.features import FEATURES, FeatureKind, axis_problem, design_terms, parameter_names
 from core.part_size.sizeerror import SizeError
 from core.quantity import LEVEL, coverage_factor
@@ -55,7 +55,12 @@ class Changes:
     @within_reach
     @finite_in("error_mm", "nominal_mm")
     def effect_mm(self, kind: FeatureKind, axis: str, nominal_mm: float, error_mm: float) -> float:
-        """Return what they add to the error of a feature."""
+        """Return what they add to the error of a feature.
+
+        Raises:
+            InputError: the field at fault, out of reach.
+        """
+        refuse_out_of_reach("changes", self)
         larger = self.factor_ratio.get(axis, 1.0) - 1.0
         return 2.0 * FEATURES[kind].k * self.offset_mm + larger * (nominal_mm + error_mm)
 

@@ -128,9 +128,14 @@ def promise(
     return Promise(spread, guard_mm, guard_ratio, content_ratio, confidence_ratio)
 
 
+@within_reach
 @finite_in("tolerance_mm")
 def rounded_up_mm(tolerance_mm: float) -> float:
-    """Return a promise rounded up to 0.05 mm."""
+    """Return a promise rounded up to 0.05 mm.
+
+    Raises:
+        InputError: field `tolerance_mm`, out of reach.
+    """
     return math.ceil(tolerance_mm / ROUND_TO_MM - 1e-9) * ROUND_TO_MM
 
 

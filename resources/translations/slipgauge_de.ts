@@ -1344,6 +1344,14 @@ mm</translation>
         <translation>{name} bei {step:g}: {score:.1f}, {low:.1f} bis {high:.1f} (Bewertungen: {count})</translation>
     </message>
     <message>
+        <source>value as read, {unit}</source>
+        <translation>gelesener Wert, {unit}</translation>
+    </message>
+    <message>
+        <source>value as read, a count</source>
+        <translation>gelesener Wert, eine Anzahl</translation>
+    </message>
+    <message>
         <source>use {value:.4g}</source>
         <translation>nutzen: {value:.4g}</translation>
     </message>
@@ -1358,10 +1366,6 @@ mm</translation>
     <message>
         <source>Scores of the steps</source>
         <translation>Bewertungen der Stufen</translation>
-    </message>
-    <message>
-        <source>value as read</source>
-        <translation>Wert wie gemessen</translation>
     </message>
     <message>
         <source>scatter of the widths S, 0.001 mm²</source>
@@ -5912,6 +5916,10 @@ mm</translation>
         <translation>{what}: {value}; zulässig sind ±{tolerance:g} mm. Nachgewiesen ist weder ein kleiner noch ein echter Fehler.</translation>
     </message>
     <message>
+        <source>A number has 0 to {most} decimals, not {count}.</source>
+        <translation>Eine Zahl hat 0 bis {most} Nachkommastellen, nicht {count}.</translation>
+    </message>
+    <message>
         <source>Line {number} of the template: write a name, a colon, and a command with {place} behind its letter, for example {example}.</source>
         <translation>Zeile {number} der Vorlage: einen Namen, einen Doppelpunkt und einen Befehl mit {place} hinter seinem Buchstaben schreiben, zum Beispiel {example}.</translation>
     </message>
@@ -8460,6 +8468,10 @@ mm</translation>
         <translation>Dieser Weg steigt beim Drucken und hat also keine Schichten, deren Zeit zählt; dieses Feld leer lassen.</translation>
     </message>
     <message>
+        <source>A layer of {mm:g} mm of path cannot be; check the file.</source>
+        <translation>Eine Schicht mit {mm:g} mm Weg kann nicht sein; die Datei prüfen.</translation>
+    </message>
+    <message>
         <source>A least layer time of {s:g} s is not between 0 and {most:g} s; retype it or leave it empty.</source>
         <translation>Eine Mindestschichtzeit von {s:g} s liegt nicht zwischen 0 und {most:g} s; neu eintippen oder leer lassen.</translation>
     </message>
@@ -8756,8 +8768,8 @@ mm</translation>
         <translation>{value:g} °C ist keine Temperatur, bei der ein Teil gemessen wird; eine von {low:g} bis {high:g} eingeben.</translation>
     </message>
     <message>
-        <source>A layer is above 0 mm high; type the layer heights of the print.</source>
-        <translation>Eine Schicht ist höher als 0 mm; die Schichthöhen des Drucks eingeben.</translation>
+        <source>A layer is {least:g} mm high at least; type the layer heights of the print.</source>
+        <translation>Eine Schicht ist mindestens {least:g} mm hoch; die Schichthöhen des Drucks eingeben.</translation>
     </message>
     <message>
         <source>There is no reading yet; measure one length.</source>
@@ -12292,16 +12304,20 @@ mm</translation>
         <translation>Zwec&amp;k</translation>
     </message>
     <message>
+        <source>The unit of what is read of each specimen; empty for a count.</source>
+        <translation>Die Einheit dessen, was an jedem Probestück gelesen wird; leer für eine Anzahl.</translation>
+    </message>
+    <message>
+        <source>&amp;Value in</source>
+        <translation>Ein&amp;heit</translation>
+    </message>
+    <message>
         <source>Score</source>
         <translation>Punkte</translation>
     </message>
     <message>
         <source>Width mm</source>
         <translation>Breite mm</translation>
-    </message>
-    <message>
-        <source>Value</source>
-        <translation>Wert</translation>
     </message>
     <message>
         <source>{how} Print: {steps}.</source>

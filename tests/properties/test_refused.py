@@ -22,11 +22,14 @@ from core.guidance.feedadvice import ByMarks, FeedReadings, judge_feed
 from core.guidance.findings import finding
 from core.guidance.firstlayeradvice import FlowBeside
 from core.guidance.halfspeedadvice import judge_diagnosis
+from core.guidance.known import KeptResult, known_of
 from core.guidance.ladderadvice import check_ladder, judge_ladder
 from core.guidance.motionadvice import LevelReadings, judge_speed
 from core.guidance.partgroups import Group, feature_errors, guard_of
 from core.guidance.predicted import content_hash, unlocked
+from core.guidance.settinglines import TemplateLine
 from core.guidance.splitpair import SplitPair
+from core.guidance.squareactions import per_hundred
 from core.machine_geometry.bedplane import fit_bed
 from core.machine_geometry.diagonals import read_diagonals
 from core.machine_geometry.foundsteps import found_steps_effect
@@ -42,7 +45,7 @@ from core.measuring.gauge import GaugeKind, gauge_of
 from core.measuring.gum import trapezoid_factor
 from core.measuring.ladder import fit_values
 from core.measuring.linefit import fit_linear
-from core.measuring.lines import add_up, line_covariance
+from core.measuring.lines import add_up, fit_lines, line_covariance
 from core.measuring.runrules import find_runs
 from core.measuring.straightline import fit_line
 from core.measuring.success import fit_success
@@ -53,10 +56,10 @@ from core.motion_trials.gcodepath import read_path
 from core.motion_trials.gcodetime import Limits, straights_path, time_path
 from core.motion_trials.halfspeed import Run, judge_half_speed
 from core.motion_trials.ladders import LadderReadings, Read, ladders
-from core.motion_trials.layertime import LayerRule, Layers, LayerTimes
+from core.motion_trials.layertime import LayerRule, Layers, LayerTimes, floor_mm_s
 from core.motion_trials.lookahead import junction_speeds_mm_s
 from core.motion_trials.parttime import part_times
-from core.motion_trials.profile import corner_speeds_mm_s, move_durations_s
+from core.motion_trials.profile import corner_speeds_mm_s, double_s, move_durations_s, trapezoid
 from core.motion_trials.repeats import parts_of
 from core.motion_trials.ringing import (
     Ripple,
@@ -72,7 +75,7 @@ from core.part_size.lengths import LayerPlan
 from core.part_size.nextreading import next_reading
 from core.part_size.planner import Place, expected_uncertainties
 from core.part_size.prediction import Changes, predict
-from core.part_size.promise import cpk_lower
+from core.part_size.promise import cpk_lower, rounded_up_mm
 from core.part_size.shop_split import Priors, Seen, split_shop
 from core.part_size.sizeerror import fit_size_error
 from core.pieces.holes import sides_of
@@ -253,6 +256,18 @@ REFUSED = {
     "no rate": ("rate_mm3_s", lambda: strand_strokes(50.0, [], 1.75, (60.0, 60.0), 1.0)),
     "a pen that moves too far": ("sides_mm", lambda: pen_strokes((1e300, 1e300), 5.0, 0.5, (60.0, 60.0), 20.0)),
     "no circle": ("diameter_mm", lambda: sides_of(0.0)),
+    "an angle out of reach": ("u", lambda: per_hundred(estimate(0.001, 1e308))),
+    "reversal out of reach": ("u", lambda: known_of(None, "f", reversal={"x": KeptResult(1, estimate(0.1, 1e307))})),
+    "decimals below none": ("template", lambda: TemplateLine("steps_x", "M92 X{value}", "M92", "X", -1)),
+    "next to nothing behind a spread": ("dof", lambda: two_sided_factor(5.0, 1e-300)),
+    "a promise out of reach": ("tolerance_mm", lambda: rounded_up_mm(1e300)),
+    "a ramp out of reach": ("speed_mm_s", lambda: trapezoid(10.0, 1e200, 500.0)),
+    "a smooth ramp out of reach": ("jerk_mm_s3", lambda: double_s(10.0, 100.0, 500.0, 1e300)),
+    "a layer that never ends": ("path_mm", lambda: floor_mm_s(1e308, 0.01)),
+    "arcs without centre": ("j_mm", lambda: arcs_of(ONE, ONE, ONE, (ONE, np.zeros(2), ONE), ONE > 0, np.array([4]))),
+    "arcs without rise": ("z_mm", lambda: arcs_of(ONE, ONE, np.zeros(2), (ONE, ONE, ONE), ONE > 0, np.array([4]))),
+    "lines out of reach": ("origin", lambda: fit_lines([0, 0], [0.0, 1.0], [0.0, 1.0], 0.1).value(1e308)),
+    "an offset out of reach": ("offset_mm", lambda: Changes(1e308).effect_mm(FeatureKind.OUTSIDE, "x", 20.0, 0.1)),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",

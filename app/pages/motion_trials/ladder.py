@@ -81,6 +81,7 @@ class LadderPage(ScorePage):
             [piece_of(row) for row in used],
             [str(row.get("criterion") or "") for row in used],
             form.aim,
+            form.unit,
         )
         return Typed(places, readings)
 

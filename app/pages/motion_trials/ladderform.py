@@ -9,7 +9,7 @@ import numpy as np
 
 from app.pages.motion_trials.scoreform import ScoreForm
 from app.pages.motion_trials.scorerows import Row, letter_of, measured_rows, piece_of, scored_rows, specimen_row
-from app.widgets.fields import ChoiceField, CountField, NumberField
+from app.widgets.fields import ChoiceField, CountField, NumberField, TextField
 from app.widgets.trialpicker import TrialPicker
 from app.words import shown
 from core.errors import InputError
@@ -18,6 +18,8 @@ if TYPE_CHECKING:
     from core.measuring.criteria import Aim, Criterion
     from core.motion_trials.ladders import LadderKind, Read
 
+_ANY_VALUE = ("low", "high")  # ways of reading
+_LONGEST_UNIT = 12  # letters
 _WIDTHS = ("after faster", "steady", "after slower")
 
 
@@ -54,6 +56,10 @@ class LadderForm(ScoreForm):
         self.add_setting("in_force", self.tr("No&w set"), NumberField())
         self.purpose = ChoiceField([("looks", self.tr("Looks")), ("strength", self.tr("Strength"))])
         self.add_setting("aim", self.tr("&Goal"), self.purpose)
+        self.value_unit = TextField(longest=_LONGEST_UNIT)
+        self.value_unit.setToolTip(self.tr("The unit of what is read of each specimen; empty for a count."))
+        self.add_setting("value_unit", self.tr("&Value in"), self.value_unit)
+        self.value_unit.changed.connect(self.show_columns)
         self.ladder.changed.connect(self.choose_ladder)
         for key in ("read", "low", "high", "steps", "limit"):
             self.settings.field(key).changed.connect(self.replan)
@@ -69,6 +75,11 @@ class LadderForm(ScoreForm):
         from core.motion_trials.ladders import Read
 
         return Read(str(self.read_by.value()))
+
+    @property
+    def unit(self) -> str:
+        """Unit of a value of any kind; empty for a count, and where scores or widths are read."""
+        return self.value_unit.value() if self.read_by.value() in _ANY_VALUE else ""
 
     @property
     def aim(self) -> Aim:
@@ -105,9 +116,8 @@ class LadderForm(ScoreForm):
 
     def value_title(self) -> str:
         """Return the title of the column that is read."""
-        return {"score": self.tr("Score"), "widths": self.tr("Width mm")}.get(
-            str(self.read_by.value()), self.tr("Value")
-        )
+        titles = {"score": self.tr("Score"), "widths": self.tr("Width mm")}
+        return titles.get(str(self.read_by.value()), f"{self.tr('Value')} {self.unit}".strip())
 
     def plan(self, limits: Mapping[str, Any], key: str = "temperature") -> None:
         """Begin with the usual steps of a ladder."""
@@ -145,14 +155,19 @@ class LadderForm(ScoreForm):
             ("in_force", self.tr("No&w set")),
         ):  # fmt: skip
             self.settings.set_unit(key, label, kind.unit)
-        self.settings.show_field("aim", bool(self.criteria))
+        self._show_what_counts()
         self.caution.setText(shown(caution_words(kind)))
         self._say_how()
 
     def replan(self) -> None:
-        """Plan the rows anew; what the parts are for matters only where criteria are scored."""
-        self.settings.show_field("aim", bool(self.criteria))
+        """Plan the rows anew."""
+        self._show_what_counts()
         super().replan()
+
+    def _show_what_counts(self) -> None:
+        """Ask what the parts are for where criteria are scored, and for a unit where a value of any kind is read."""
+        any_value = self.read_by.value() in _ANY_VALUE
+        self.settings.show_fields({"aim": bool(self.criteria), "value_unit": any_value})
 
     def show_columns(self) -> None:
         """Hide the steps, or show them with the order in which they are printed."""

@@ -92,7 +92,9 @@ def ladder_plot(judged: LadderJudgement) -> PlotData:
             least_y_span=HIGHEST_SCORE,
             zero_line=False,
         )
-    x, y, label = step, np.asarray(judged.readings.value), tr("value as read")
+    unit = judged.readings.unit
+    label = tr("value as read, {unit}", unit=unit) if unit else tr("value as read, a count")
+    x, y = step, np.asarray(judged.readings.value)
     if judged.readings.read is Read.WIDTHS:
         x = np.unique(step)
         y = 1000 * width_scatter_mm2([y[step == one] for one in x])  # in thousandths: nobody reads 0.0004

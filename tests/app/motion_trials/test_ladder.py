@@ -273,7 +273,11 @@ def test_pressure_lag_by_widths(page, store, shop):
 
 def test_a_measured_value_may_be_the_least_or_the_most(warm):
     page = warm
+    assert page.form.settings.field("value_unit").isHidden()
     choose(page.form.read_by, "high")
+    assert page.form.model.column("measured_mm").title == "Value"
+    type_setting(page, "value_unit", "N")
+    assert page.form.model.column("measured_mm").title == "Value N" and page.form.settings.field("aim").isHidden()
     force = {200: 12.0, 205: 15.1, 210: 17.8, 215: 18.9, 220: 18.2, 225: 15.7, 230: 11.6}
     place, row = rows_of(page)[0]
     page.form.model.edit(place, "measured_mm", str(force[row["step"]]))
@@ -283,6 +287,7 @@ def test_a_measured_value_may_be_the_least_or_the_most(warm):
     assert page.plot.data.point_count == 6  # what is measured nobody is led by: it is shown at once
     score(page, force)
     assert "Use 215" in verdict(page) and page.plot.data.x_label == "Temperature, °C"
+    assert page.plot.data.y_label == "value as read, N"
     press(page.form.more_button)
     assert [row["feature"] for _, row in rows_of(page)][7] == "H"
 

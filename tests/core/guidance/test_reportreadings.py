@@ -63,6 +63,14 @@ def test_a_step_has_the_unit_of_its_ladder_or_levels(subject, groups, heading, s
     assert names == ["What", "As typed", heading] and [row[-1] for row in rows] == steps
 
 
+@pytest.mark.parametrize(("unit", "heading"), [("N", "Reading, N"), ("", "Reading")])
+def test_a_value_of_any_kind_has_the_unit_that_was_typed(unit, heading):
+    conditions = {"ladder": "temperature", "read": "high", "value_unit": unit}
+    readings = {"feature": ["A"], "axis": ["temperature/high"], "measured_mm": [15.1], "raw": ["15.1"], "step": [205.0]}
+    _, table = reading_blocks(Trial("ladder", conditions=conditions, readings=readings))
+    assert str(table.headings[1]) == heading
+
+
 def test_the_runs_at_half_speed_are_named_and_not_numbered():
     _, names, _ = scored("speed", ["half"] * 2, judge=["1", "2"], measured_mm=[3.0, 4.0], raw=["3", "4"])
     assert names == ["What", "Score, 0 to 4", "As typed"]

@@ -115,6 +115,12 @@ def test_what_cannot_be_told_names_the_weighing_that_would():
     assert text_of(three, [], quantity=CHECK) == "Filament does not wear an instrument; choose another chart."
 
 
+def test_a_weighing_out_of_reach_is_refused():
+    with pytest.raises(InputError) as refused:
+        wear(points([0.02, 0.03, 0.02]), weighed(1, 1e200, 900.0, 800.0, 700.0))
+    assert refused.value.field == "net_g"
+
+
 WEIGHING = Trial(
     "drying", lot_id=1, state=TrialState.KEPT, kept_at=BEGIN, conditions={"spool_mass_g": 210.0},
     readings={"field": ["weighing.before_g", "weighing.now_g", "weighing.u_balance_g"], "raw": ["", "712,5", "0.5"]},

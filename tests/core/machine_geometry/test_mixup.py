@@ -193,6 +193,10 @@ def test_what_lies_far_off_is_shared_out_by_how_usual_it_is():
     assert len(wide) > 1 and sum(hit.share for hit in wide) == pytest.approx(1.0)
 
 
+def test_next_to_no_steps_are_behind_no_parts():
+    assert parts_behind_steps(BELT, 1e-30) == ()
+
+
 def test_a_value_found_in_the_controller_is_the_base_of_the_ratio():
     """16 teeth fitted, 20 entered, and somebody had typed 100 for it: the travel is right, so the reading is 1."""
     found = mixups_within(BELT, RatioInterval(1.0, 0.001), found_steps_mm=100.0)

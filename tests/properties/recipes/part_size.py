@@ -77,7 +77,8 @@ def spread_of_many(hand: Hand) -> Spread:
     """Return the spread of so many pieces that a promise can be made."""
     piece = [number for number in range(12) for _ in range(3)]
     rng = np.random.default_rng(hand.between(0, 99))
-    error = hand.number("", -0.1, 0.1) + min(abs(hand.number("", 0.01, 0.1)), 1e300) * rng.normal(size=len(piece))
+    bias = max(min(hand.number("", -0.1, 0.1), 1e300), -1e300)
+    error = bias + min(abs(hand.number("", 0.01, 0.1)), 1e300) * rng.normal(size=len(piece))
     return fit_spread(piece, [20.0, 50.0, 90.0] * 12, error)
 
 

@@ -27,7 +27,8 @@ def estimate(hand: Hand) -> Estimate:
     dof = hand.pick(np.inf, 1.0, 2.5, 30.0)
     if hand.chance(hand.wild / 4):
         name, dof = hand.text(), max(hand.number("dof"), 0.5)  # imports refuse what gives no level of confidence
-    return Estimate(name, hand.number("", low, high), hand.number("u_"), float(dof), unit)
+    u = hand.number("u_")  # a wild one still has an interval
+    return Estimate(name, hand.number("", low, high), max(min(u, 1e300), -1e300), float(dof), unit)
 
 
 def size_trial(hand: Hand) -> Trial:

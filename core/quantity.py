@@ -17,6 +17,7 @@ from core.errors import InputError
 from core.words import tr
 
 LEVEL = 0.95
+_LEAST_LEVEL = 1e-9  # an interval so narrow that its factor is next to zero
 _LARGEST_U = 1e300  # of one that can be rounded to two digits
 LONGEST_MM = 1e5  # no printed part comes near: what is longer was mistyped
 MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
@@ -40,7 +41,7 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
 
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
-    if not 0.0 < level < 1.0:
+    if not _LEAST_LEVEL < level < 1.0:
         says = tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.", level=level)
         raise InputError("level", says)
     p = 0.5 + level / 2

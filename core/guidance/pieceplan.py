@@ -13,8 +13,8 @@ from enum import StrEnum
 
 from core.errors import InputError
 from core.guidance.names import parameter_words
-from core.machine_geometry.drive import Drive, DriveKind, drive_from_parts, turn_travel
-from core.machine_geometry.resolution import clean_heights_mm, clean_lengths_mm
+from core.machine_geometry.drive import Drive, DriveKind, drive_from_parts
+from core.machine_geometry.resolution import clean_heights_mm, whole_travel
 from core.part_size.features import FeatureKind
 from core.part_size.planner import (
     ExpectedU,
@@ -112,11 +112,7 @@ def bounds_of(machine: Machine | None, bounds: Bounds | None = None) -> Bounds:
 
 def _turn_mm(drive: Drive, bed_mm: float) -> float:
     """Return the travel after which turn and cycle begin anew; the turn alone where both do not fit; 0 for none."""
-    if drive.kind is DriveKind.ROTARY:
-        return 0.0
-    turn = float(turn_travel(drive))
-    lengths = clean_lengths_mm(drive, max(bed_mm, turn), 0.01).lengths_mm
-    return lengths[0] if lengths else turn
+    return 0.0 if drive.kind is DriveKind.ROTARY else float(whole_travel(drive, bed_mm)[0])
 
 
 def scatter_of(wishes: PieceWishes, instrument: Instrument | None) -> Scatter:

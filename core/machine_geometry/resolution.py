@@ -24,10 +24,11 @@ from core.machine_geometry.drive import CYCLE_FULL_STEPS, describe_drive, exact_
 from core.machine_geometry.parts import MICROSTEPS, Drive, short
 from core.machine_geometry.questions import DriveQuestion
 from core.measuring.finite import finite_in
-from core.measuring.reach import within_reach
+from core.measuring.reach import above_zero, within_reach
 from core.records.rows import Motion
 from core.words import tr
 
+_MOST_MULTIPLES = 1000
 USABLE_SHARE = 0.7  # of a ceiling (common practice, no source)
 
 
@@ -47,6 +48,7 @@ class SpeedCeiling:
     usable_mm_s: float
 
 
+@within_reach
 def clean_heights_mm(drive: Drive, low_mm: float = 0.1, high_mm: float = 0.3) -> tuple[float, ...]:
     """Return the layer heights from low to high that are whole full steps, n f.
 
@@ -67,16 +69,28 @@ def clean_lengths_mm(drive: Drive, high_mm: float, low_mm: float = 10.0) -> Clea
         InputError: field `high_mm`, where it is below `low_mm` or either is not a positive number.
     """
     _check_range(low_mm, high_mm)
+    travel, whole_cycles = whole_travel(drive, high_mm)
+    return CleanLengths(_multiples(travel, low_mm, high_mm), whole_cycles)
+
+
+def whole_travel(drive: Drive, high_mm: float) -> tuple[Fraction, bool]:
+    """Return after which travel (mm) a turn begins anew, together with the electrical cycle, and whether it does.
+
+    Args:
+        drive: whose last wheel turns.
+        high_mm: the longest travel that is of use; a turn alone where both together take longer.
+    """
     turn = turn_travel(drive)
     cycles_a_turn = drive.full_steps * drive.reduction / CYCLE_FULL_STEPS
     both = turn * cycles_a_turn.denominator
-    whole_cycles = both <= exact_mm(high_mm)
-    return CleanLengths(_multiples(both if whole_cycles else turn, low_mm, high_mm), whole_cycles)
+    return (both, True) if both <= exact_mm(high_mm) else (turn, False)
 
 
 def _multiples(unit_mm: Fraction, low_mm: float, high_mm: float) -> tuple[float, ...]:
+    """Return the multiples from low to high; where they are too many to choose from, every so many of them."""
     first, last = math.ceil(exact_mm(low_mm) / unit_mm), math.floor(exact_mm(high_mm) / unit_mm)
-    return tuple(float(n * unit_mm) for n in range(first, last + 1))
+    every = max(-(-(last - first) // _MOST_MULTIPLES), 1)
+    return tuple(float(n * unit_mm) for n in range(-(-first // every) * every, last + 1, every))
 
 
 def _check_range(low_mm: float, high_mm: float) -> None:
@@ -130,12 +144,13 @@ def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.
     return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
 
 
+@above_zero("ratio")
 @finite_in("ratio")
 def speed_from_steps(step_rate_per_s: float, ratio: float) -> float:
     """Return the speed at the controller's highest step rate, in the unit of `ratio`, steps per unit, per second.
 
     Raises:
-        InputError: field `step_rate_per_s`, not a positive number.
+        InputError: field `step_rate_per_s` or `ratio`, not a positive number.
     """
     if not 0 < step_rate_per_s < math.inf:
         raise InputError(
@@ -156,6 +171,7 @@ def winding_ceiling_mm_s(drive: Drive, supply_v: float, current_a: float, induct
     return winding_full_steps_per_s(supply_v, current_a, inductance_mh) * describe_drive(drive).full_step_mm
 
 
+@within_reach
 def winding_full_steps_per_s(supply_v: float, current_a: float, inductance_mh: float) -> float:
     """Return how many full steps per second the supply can just reverse the current of a winding in, V / (2 I L).
 

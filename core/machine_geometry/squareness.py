@@ -27,7 +27,7 @@ from core.errors import InputError
 from core.machine_geometry.diagonals import DRAWN, ONE_SIDED, Diagonals, read_diagonals
 from core.measuring.finite import finite_in
 from core.measuring.gum import combine
-from core.measuring.reach import of_one_length, within_reach
+from core.measuring.reach import above_zero, of_one_length, within_reach
 from core.quantity import Estimate
 from core.records.rows import Instrument
 from core.words import Words, tr
@@ -211,9 +211,15 @@ def check_prediction(before: Estimate, after: Estimate) -> SignCheck:
     return fitting[0] if len(fitting) == 1 else SignCheck.UNCLEAR
 
 
+@within_reach
+@above_zero("side_a_mm", "side_b_mm")
 @finite_in("reversal_a_mm", "reversal_b_mm", "side_a_mm", "side_b_mm")
 def faked_difference_mm(side_a_mm: float, side_b_mm: float, reversal_a_mm: float, reversal_b_mm: float) -> float:
-    """Return d1 - d2 that unequal reversal fakes where pillars are read from outside only, printed anticlockwise."""
+    """Return d1 - d2 that unequal reversal fakes where pillars are read from outside only, printed anticlockwise.
+
+    Raises:
+        InputError: field `side_a_mm` or `side_b_mm`, not above zero.
+    """
     return 2.0 * (reversal_a_mm * side_a_mm - reversal_b_mm * side_b_mm) / math.hypot(side_a_mm, side_b_mm)
 
 

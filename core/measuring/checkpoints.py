@@ -22,7 +22,7 @@ from core.measuring.checkreadings import REFERENCED, CheckReadings, refuse_unusa
 from core.measuring.gum import Budget, Component, Distribution, budget, standard_uncertainty
 from core.measuring.hand import Hand
 from core.measuring.instrumentkinds import Part, kind_of, usual_limit
-from core.measuring.reach import within_reach
+from core.measuring.reach import refuse_unlike, within_reach
 from core.measuring.tolerance import Decision, decide
 from core.words import Words, tr
 
@@ -113,7 +113,12 @@ def _rectangle(name: Words, half_width: float, sensitivity: float = 1.0) -> Comp
 
 
 def zero_return_of(readings: CheckReadings) -> ZeroReturn | None:
-    """Return whether zero came back each time; None for fewer than two zero readings."""
+    """Return whether zero came back each time; None for fewer than two zero readings.
+
+    Raises:
+        InputError: field `measured`, where readings and their parts differ in number.
+    """
+    refuse_unlike(part=readings.part, measured=readings.measured)
     zeros = [row for row, part in enumerate(readings.part) if part is Part.ZERO]
     if len(zeros) < 2:
         return None

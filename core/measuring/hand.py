@@ -91,6 +91,7 @@ def hand_from_seatings(first: ArrayLike, second: ArrayLike, resolution: float, u
     return Hand(sd, dof, people[0].size, offset, all_equal)
 
 
+@within_reach
 @finite_in("sd_observed")
 def part_spread(sd_observed: float, sd_hand: float, unit: str = "mm") -> float:
     """Return the spread of parts without the hand's share: sqrt(s_observed^2 - s_hand^2).

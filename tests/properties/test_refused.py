@@ -35,14 +35,17 @@ from core.machine_geometry.diagonals import read_diagonals
 from core.machine_geometry.foundsteps import found_steps_effect
 from core.machine_geometry.parts import Drive, DriveKind
 from core.machine_geometry.quickcycle import reversal_from_pairs
-from core.machine_geometry.resolution import speed_from_steps
+from core.machine_geometry.resolution import speed_from_steps, winding_full_steps_per_s
 from core.machine_geometry.reversal import reversal_from_cycle
+from core.machine_geometry.squareness import faked_difference_mm
 from core.measuring.chart import ewma_half_width
-from core.measuring.checkpoints import bore_under_read
+from core.measuring.checkpoints import bore_under_read, zero_return_of
 from core.measuring.checkreadings import CheckReadings, refuse_unusable
 from core.measuring.decay import Decay
 from core.measuring.gauge import GaugeKind, gauge_of
 from core.measuring.gum import trapezoid_factor
+from core.measuring.hand import part_spread
+from core.measuring.instrumentkinds import Part
 from core.measuring.ladder import fit_values
 from core.measuring.linefit import fit_linear
 from core.measuring.lines import add_up, fit_lines, line_covariance
@@ -268,6 +271,15 @@ REFUSED = {
     "arcs without rise": ("z_mm", lambda: arcs_of(ONE, ONE, np.zeros(2), (ONE, ONE, ONE), ONE > 0, np.array([4]))),
     "lines out of reach": ("origin", lambda: fit_lines([0, 0], [0.0, 1.0], [0.0, 1.0], 0.1).value(1e308)),
     "an offset out of reach": ("offset_mm", lambda: Changes(1e308).effect_mm(FeatureKind.OUTSIDE, "x", 20.0, 0.1)),
+    "no steps": ("ratio", lambda: speed_from_steps(20_000.0, 0.0)),
+    "next to no inductance": ("inductance_mh", lambda: winding_full_steps_per_s(24.0, 1.0, 5e-324)),
+    "a side out of reach": ("side_a_mm", lambda: faked_difference_mm(1e300, 80.0, 0.1, 0.2)),
+    "a level of next to nothing": ("level", lambda: coverage_factor(math.inf, 1e-30)),
+    "a spread of parts out of reach": ("sd_observed", lambda: part_spread(1e200, 0.001)),
+    "a zero that was not read": (
+        "measured",
+        lambda: zero_return_of(CheckReadings("caliper", [Part.ZERO] * 2, [None] * 2, [None] * 2, [], 0.01)),
+    ),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",

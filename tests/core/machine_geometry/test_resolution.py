@@ -27,6 +27,12 @@ def test_clean_heights_of_a_lead_of_8_mm():
     assert clean_heights_mm(SCREW, 0.12, 0.28) == (0.12, 0.16, 0.2, 0.24, 0.28)
 
 
+def test_heights_too_many_to_choose_from_are_some_of_them():
+    heights = clean_heights_mm(SCREW, 0.1, 1999.9)  # of 49 995 full steps
+    assert 500 < len(heights) <= 1001 and 0.1 <= heights[0] < 5.0 and 1995.0 < heights[-1] <= 1999.9
+    assert [height / 0.04 for height in heights] == pytest.approx([round(height / 0.04) for height in heights])
+
+
 def test_clean_heights_of_a_belt_and_of_a_rack():
     assert clean_heights_mm(BELT) == (0.2,)
     rack = Drive(DriveKind.RACK, module_mm=0.5, teeth=15)

@@ -17,7 +17,9 @@ from core.errors import InputError
 from core.words import tr
 
 LEVEL = 0.95
+_LEAST_DOF = 0.05  # the factor of fewer is beyond all numbers of a workshop
 _LEAST_LEVEL = 1e-9  # an interval so narrow that its factor is next to zero
+_MOST_SCALE = 100.0  # of a scale error: what is beyond is no error of a scale
 _LARGEST_U = 1e300  # of one that can be rounded to two digits
 LONGEST_MM = 1e5  # no printed part comes near: what is longer was mistyped
 MM_PER_INCH = 25.4  # ISO 31-1 / international yard and pound agreement, exact
@@ -36,8 +38,7 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
     """Return the two-sided Student factor t_p(dof); the normal quantile for infinite degrees of freedom.
 
     Raises:
-        InputError: field `level`, not between 0 and 1; `dof`, not above zero, or so little above that no
-            number is the factor.
+        InputError: field `level`, not between 0 and 1; `dof`, so few that no number is the factor.
 
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
@@ -49,7 +50,7 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
         return NormalDist().inv_cdf(p)  # spares scipy where nothing was read off readings
     from scipy.special import stdtrit
 
-    factor = math.inf if dof <= 0.0 else float(stdtrit(dof, p))
+    factor = math.inf if dof < _LEAST_DOF else float(stdtrit(dof, p))
     if math.isinf(factor):
         says = tr("{dof:g} degrees of freedom give no level of confidence; read more often.", dof=dof)
         raise InputError("dof", says)
@@ -93,6 +94,18 @@ def rounded_pair(value: float, U: float) -> tuple[str, str]:
     places = max(digits, 0)
     shown = round(value, digits) + 0.0  # no minus before a zero
     return f"{shown:+.{places}f}".replace("-", "−"), f"{round(U, digits):.{places}f}"
+
+
+def size_ratio(scale_error_ratio: float) -> float:
+    """Return how many times as long as drawn a part is, 1 + s.
+
+    Raises:
+        InputError: field `scale`, an error that leaves no length.
+    """
+    if not -1.0 < scale_error_ratio < _MOST_SCALE:
+        says = tr("A part cannot be off by {percent:.3g} %; check its sizes.", percent=100.0 * scale_error_ratio)
+        raise InputError("scale", says)
+    return 1.0 + scale_error_ratio
 
 
 def told_value(estimate: Estimate) -> float:

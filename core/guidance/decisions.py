@@ -15,7 +15,7 @@ from core.errors import InputError
 from core.guidance.changes import in_force_when, now_in_force
 from core.guidance.logentries import plain_value, setting_name_words, value_words
 from core.measuring.finite import finite_in
-from core.quantity import Estimate
+from core.quantity import Estimate, size_ratio
 from core.records.rows import SettingInForce
 from core.words import Words, tr
 
@@ -98,6 +98,9 @@ def propose(kind: Settable, settings: Sequence[SettingInForce], lot_id: int | No
         settings: every setting that was ever in force on the machine.
         lot_id: the lot it is for.
         read: the newest trial that speaks of it; None for none.
+
+    Raises:
+        InputError: field `scale`, where that trial tells a scale error that no part has.
     """
     held = next((s for s in now_in_force(settings, lot_id) if s.name == kind.name), None)
     now = held.new if held else kind.usual
@@ -170,7 +173,7 @@ def decided(
 
 
 def _corrected(kind: Settable, base: float, error: float) -> float:
-    return round(base - error if kind.unit == "mm" else base / (1.0 + error), _PLACES)
+    return round(base - error if kind.unit == "mm" else base / size_ratio(error), _PLACES)
 
 
 def _unknown_words(kind: Settable, now: float | None) -> Words:

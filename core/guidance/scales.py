@@ -17,7 +17,7 @@ from core.machine_geometry.foundsteps import GROSS_RATIO
 from core.machine_geometry.mixup import RatioInterval, mixups_within
 from core.part_size.features import FeatureKind
 from core.part_size.sizeerror import SizeError
-from core.quantity import Estimate, value_text
+from core.quantity import Estimate, size_ratio, value_text
 from core.records.rows import Motion
 from core.words import Words, tr
 
@@ -131,7 +131,7 @@ def _scale_verdict(fit: SizeError, scale: Estimate, axes: list[str], known: Know
 
 
 def _shrink(scale: Estimate, named: Words, on: Words, axes: list[str], known: Known) -> Advice:
-    allowance = 1.0 / (1.0 + scale.value)
+    allowance = 1.0 / size_ratio(scale.value)
     drive = max(known.drives.get(a, _usual(a)).tolerance_ratio for a in axes)
     share = (
         tr("the drive leaves about {percent:.2f} %", percent=drive * 100)
@@ -230,7 +230,7 @@ def _travel_scale(scale: Estimate, axis: str, reach_mm: float, drive: Drive | No
             axis=axis.upper(),
             factor=correcting_factor(scale),
         ),
-        1.0 / (1.0 + scale.value),
+        1.0 / size_ratio(scale.value),
         "1",
         because,
         tr("Shrink allowance, flow factor."),

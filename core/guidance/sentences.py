@@ -6,7 +6,8 @@ import math
 
 from core.guidance.findings import Finding
 from core.guidance.verdict import Advice, Setting
-from core.quantity import Estimate, rounded_pair, value_text
+from core.measuring.reach import within_reach
+from core.quantity import Estimate, rounded_pair, size_ratio, value_text
 from core.records.rows import Motion
 from core.words import Words, tr
 
@@ -35,9 +36,14 @@ def _at_most(effect_mm: float) -> str:
     return f"{max(math.ceil(effect_mm / step - 1e-9) * step, 1e-3):.2g}"
 
 
+@within_reach
 def correcting_factor(scale: Estimate) -> str:
-    """Return the factor that makes up for a scale error, with its expanded uncertainty."""
-    factor = 1.0 / (1.0 + scale.value)
+    """Return the factor that makes up for a scale error, with its expanded uncertainty.
+
+    Raises:
+        InputError: field `scale`, no scale error of a part.
+    """
+    factor = 1.0 / size_ratio(scale.value)
     value, U = rounded_pair(factor, scale.U * factor**2)
     return f"{value.removeprefix('+')} ± {U}"
 

@@ -17,7 +17,7 @@ from functools import lru_cache
 from core.errors import InputError
 from core.measuring.reach import within_reach
 from core.part_size.shop_split import PIECE_U_RATIO
-from core.quantity import Estimate, coverage_factor
+from core.quantity import Estimate, coverage_factor, size_ratio
 from core.words import tr
 
 _MOST = 100.0  # of an effect or its uncertainty: its exponential is still a number
@@ -88,11 +88,9 @@ class SplitPair:
         Raises:
             InputError: field `scale`, no scale error of a print.
         """
-        if not -1.0 < scale.value < _MOST:
-            raise InputError("scale", tr("A part cannot be off by {percent:.3g} %; check its sizes.",
-                                         percent=100.0 * scale.value))  # fmt: skip
+        longer = size_ratio(scale.value)
         y = math.log1p(scale.value) - math.log(self.allowance_ratio * self.axis_ratio)
-        u2 = print_u_ratio(scale.u, scale.dof) ** 2 / (1.0 + scale.value) ** 2
+        u2 = print_u_ratio(scale.u, scale.dof) ** 2 / longer**2
         of_m = self.u_machine_ratio**2 + self.covariance_ratio
         of_f = self.u_lot_ratio**2 + self.covariance_ratio
         whole = of_m + of_f + u2

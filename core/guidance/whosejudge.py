@@ -28,7 +28,7 @@ from core.part_size.whose import (
     what_if,
 )
 from core.part_size.whose import stop_words as _stop
-from core.quantity import Estimate
+from core.quantity import Estimate, size_ratio
 from core.records.rows import Instrument, Trial
 from core.words import Words, tr
 
@@ -63,7 +63,7 @@ def advised_changes(fit: SizeError) -> Changes:
     outset = fit.estimate("wall_outset")
     offset = -outset.value if outset is not None and outset.significant else 0.0
     scales = {axis: fit.estimate(f"scale_{axis}") for axis in "xy"}
-    factors = {a: 1.0 / (1.0 + s.value) for a, s in scales.items() if s is not None and s.significant}
+    factors = {a: 1.0 / size_ratio(s.value) for a, s in scales.items() if s is not None and s.significant}
     return Changes(offset, factors)
 
 

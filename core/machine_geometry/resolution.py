@@ -144,6 +144,7 @@ def speed_ceiling(drive: Drive, step_rate_per_s: float, motion: Motion = Motion.
     return SpeedCeiling(ceiling, USABLE_SHARE * ceiling)
 
 
+@within_reach
 @above_zero("ratio")
 @finite_in("ratio")
 def speed_from_steps(step_rate_per_s: float, ratio: float) -> float:

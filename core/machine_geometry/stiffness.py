@@ -56,11 +56,6 @@ class Push:
     force_n: float
     limit_n: float
 
-    @property
-    def u_ratio(self) -> float:
-        """Relative standard uncertainty of the force."""
-        return self.limit_n / math.sqrt(3.0) / self.force_n
-
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Pushed:
@@ -176,7 +171,7 @@ def _pushed(
         )
     c = moved / push.force_n
     parts = [d.std(ddof=1) / math.sqrt(n) / push.force_n, pair_resolution_mm(resolution_mm) / push.force_n]
-    whole = combine([*parts, c * push.u_ratio], [n - 1.0, math.inf, math.inf])
+    whole = combine([*parts, c * push.limit_n / math.sqrt(3.0) / push.force_n], [n - 1.0, math.inf, math.inf])
     name = f"{_STEMS[which]}_{axis}"
     return Pushed(which, rows, np.abs(d), Estimate(name, c, whole.u, whole.dof, "mm/N"))
 

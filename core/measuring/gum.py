@@ -56,6 +56,7 @@ def combine(contributions: ArrayLike, dofs: ArrayLike = math.inf) -> Combined:
     return Combined(float(np.linalg.norm(u)), welch_satterthwaite(contributions, dofs))
 
 
+@within_reach
 def welch_satterthwaite(contributions: ArrayLike, dofs: ArrayLike) -> float:
     """Return the effective degrees of freedom u_c^4 / sum(u_i^4 / nu_i), not truncated; infinite if all u_i are known.
 

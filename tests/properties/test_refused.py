@@ -27,6 +27,7 @@ from core.guidance.ladderadvice import check_ladder, judge_ladder
 from core.guidance.motionadvice import LevelReadings, judge_speed
 from core.guidance.partgroups import Group, feature_errors, guard_of
 from core.guidance.predicted import content_hash, unlocked
+from core.guidance.sentences import correcting_factor
 from core.guidance.settinglines import TemplateLine
 from core.guidance.splitpair import SplitPair
 from core.guidance.squareactions import per_hundred
@@ -43,7 +44,7 @@ from core.measuring.checkpoints import bore_under_read, zero_return_of
 from core.measuring.checkreadings import CheckReadings, refuse_unusable
 from core.measuring.decay import Decay
 from core.measuring.gauge import GaugeKind, gauge_of
-from core.measuring.gum import trapezoid_factor
+from core.measuring.gum import trapezoid_factor, welch_satterthwaite
 from core.measuring.hand import part_spread
 from core.measuring.instrumentkinds import Part
 from core.measuring.ladder import fit_values
@@ -280,6 +281,9 @@ REFUSED = {
         "measured",
         lambda: zero_return_of(CheckReadings("caliper", [Part.ZERO] * 2, [None] * 2, [None] * 2, [], 0.01)),
     ),
+    "a part without size": ("scale", lambda: correcting_factor(estimate(-1.0))),
+    "next to no degrees of freedom": ("dof", lambda: coverage_factor(5e-324)),
+    "degrees of freedom of nothing": ("dofs", lambda: welch_satterthwaite([0.1], [5e-324])),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",

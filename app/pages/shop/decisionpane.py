@@ -121,7 +121,12 @@ class DecisionDesk(QObject):
         if newest is not None:
             begun = store.trial(newest[0]).started_at
             self._read = Read(newest[0], newest[1], begun) if begun is not None else None
-        self._proposal = propose(kind, store.settings(machine.id), lot_id, self._read)
+        try:
+            self._proposal = propose(kind, store.settings(machine.id), lot_id, self._read)
+        except InputError as error:  # of a trial that was imported
+            self._pane.put.setEnabled(False)
+            self._pane.show_known((error.message,))
+            return
         self._pane.show_known(self._proposal.sentences)
 
     def _proposed(self) -> dict[str, str]:

@@ -460,6 +460,15 @@ def test_a_decision_is_put_in_force_with_the_value_that_the_piece_asks_for(qtbot
     assert "⇄ contour offset 0 mm → −0.04 mm" in what(page)
 
 
+def test_a_trial_that_asks_for_what_cannot_be_is_said_and_nothing_is_proposed(page, shop, store):
+    page.tabs.setCurrentIndex(2)
+    pane = page.decision_pane
+    shop.kept.emit(store.keep(Trial("sizeerror", 1, 1, estimates=(Estimate("scale_x", -1.0, 0.001, 30.0, "1"),))))
+    pane.setting.set_value("shrink_allowance_x")
+    pane.setting.changed.emit()
+    assert pane.card.text().endswith("A part cannot be off by -100 %; check its sizes.") and not pane.put.isEnabled()
+
+
 def test_a_decision_without_value_or_reason_is_refused_at_its_field(qtbot, page, store, notices):
     pane = page.decision_pane
     pane.setting.set_value("nozzle_temperature")

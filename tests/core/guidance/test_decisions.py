@@ -44,6 +44,12 @@ def test_a_part_that_came_out_small_is_drawn_larger():
     assert propose(DRAWN, (), 1, SHORT).new == pytest.approx(1 / 0.9975, abs=5e-6)
 
 
+def test_a_part_of_no_size_asks_for_nothing():
+    with pytest.raises(InputError) as refused:
+        propose(DRAWN, (), 1, replace(SHORT, estimate=replace(SHORT.estimate, value=-1.0)))
+    assert refused.value.field == "scale"
+
+
 def test_a_correction_starts_from_what_was_in_force_when_the_piece_was_made():
     proposal = propose(OFFSET, (was_set(-0.03, 2), was_set(-0.05, 7)), 1, PROUD)
     assert (proposal.now, proposal.base, proposal.new) == (-0.05, -0.03, -0.07)

@@ -43,7 +43,8 @@ def coverage_factor(dof: float, level: float = LEVEL) -> float:
     Reference: JCGM 100:2008 G.3.2 and table G.2. Degrees of freedom are not truncated to an integer.
     """
     if not _LEAST_LEVEL < level < 1.0:
-        says = tr("A level of confidence of {level:g} is not between 0 and 1; type 0.95 for 95 %.", level=level)
+        says = tr("A level of confidence of {level:g} tells nothing, or is not between 0 and 1; type 0.95 for 95 %.",
+                  level=level)  # fmt: skip
         raise InputError("level", says)
     p = 0.5 + level / 2
     if dof == math.inf:

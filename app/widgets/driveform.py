@@ -102,7 +102,7 @@ class DriveForm(FieldGrid):
     def show_usual_tolerance(self, tolerance_ratio: float) -> None:
         """Show as a hint what holds while the field is empty."""
         self._line("u_percent").setPlaceholderText(self.tr("usual"))
-        self._line("u_percent").setToolTip(
+        self._line("u_percent").set_hint(
             self.tr("empty: common practice for this kind, no source; now {percent} %").format(
                 percent=local_text(f"{tolerance_ratio * _PERCENT:.3g}")
             )

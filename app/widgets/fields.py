@@ -81,6 +81,10 @@ class ChoiceField(QComboBox):
         value = self.currentData()
         return None if value is None else str(value)
 
+    def set_hint(self, text: str) -> None:
+        """Say in the tool tip what belongs here."""
+        self.setToolTip(text)
+
     def set_value(self, value: Value) -> None:
         """Choose a value; no `changed`. An unknown value leaves nothing chosen."""
         with QSignalBlocker(self):

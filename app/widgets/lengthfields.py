@@ -61,7 +61,7 @@ class LengthField(NumberField):
         """Show millimetres, or inches; what was typed in the other unit stays in the tool tip."""
         length = length_from_text(self._with_unit(text), self.key)
         converted = (length.unit == "in") != self.inch or math.isnan(length.step_mm)
-        self.setToolTip(self.tr("typed as {text}").format(text=text) if converted else "")
+        self.setToolTip(self.tr("typed as {text}").format(text=text) if converted else self._hint)
         if self.inch:
             return text if text == self._meant[0] else self._in_inch(self._with_unit(text))
         if length.unit == "in":

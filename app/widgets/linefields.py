@@ -58,7 +58,7 @@ class LineField(QLineEdit):
         super().__init__(parent)
         self.key = "value"
         self._required = required
-        self._finished_text = self._set_text = ""
+        self._finished_text = self._set_text = self._hint = ""
         self.textEdited.connect(self._recheck)
 
     def value(self) -> Value:
@@ -74,12 +74,17 @@ class LineField(QLineEdit):
             return None
         return self.read(text)
 
+    def set_hint(self, text: str) -> None:
+        """Say in the tool tip what belongs here."""
+        self._hint = text
+        self.setToolTip(text)
+
     def set_value(self, value: Value) -> None:
         """Show a value; no `changed`, and a problem shown before is gone."""
         with QSignalBlocker(self):
             self.setText("" if value is None else self.write(value))
         self._finished_text = self._set_text = self.text()
-        self.setToolTip("")
+        self.setToolTip(self._hint)
         self.problem("")
 
     def show_text(self, text: str) -> None:

@@ -61,7 +61,8 @@ class PrintConditions:
         if not LEAST_FACTOR <= self.in_force_ratio <= MOST_FACTOR:
             raise InputError(
                 "in_force_ratio",
-                tr("A flow factor of {value:g} is not between 0.3 and 3; type 1 for 100 %.", value=self.in_force_ratio),
+                tr("A flow factor of {value:g} is not between {least:g} and {most:g}; type 1 for 100 %.",
+                   value=self.in_force_ratio, least=LEAST_FACTOR, most=MOST_FACTOR),
             )
 
     def questions(self, ceiling_mm3_s: float | None = None) -> tuple[Words, ...]:

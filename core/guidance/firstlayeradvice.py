@@ -64,13 +64,14 @@ class FlowBeside:
 
     def __post_init__(self) -> None:
         """Refuse what no trial finds and no machine has in force."""
-        for ratio in (self.found.value, self.in_force_ratio):
-            if not LEAST_FACTOR <= ratio <= MOST_FACTOR:
-                says = tr(
-                    "The flow factor kept last, {value:g}, is not between {least:g} and {most:g}: it is left out.",
-                    value=ratio, least=LEAST_FACTOR, most=MOST_FACTOR,
-                )  # fmt: skip
-                raise InputError("flow", says)
+        if not LEAST_FACTOR <= self.found.value <= MOST_FACTOR:
+            says = tr("The flow factor {value:g}, kept last for this machine and lot, cannot be and is left out: "
+                      "withdraw its trial.", value=self.found.value)  # fmt: skip
+            raise InputError("flow", says)
+        if not LEAST_FACTOR <= self.in_force_ratio <= MOST_FACTOR:
+            says = tr("The flow factor in force, {value:g}, cannot be: put the right one in force on page Logbook, 1 "
+                      "for 100 %.", value=self.in_force_ratio)  # fmt: skip
+            raise InputError("in_force_ratio", says)
 
     @property
     def off(self) -> Estimate:

@@ -45,14 +45,15 @@ def _told_units(
 ) -> Iterator[str]:
     """Yield what the way of reading tells: a judge scores, a criterion has its unit, widths are lengths.
 
-    A value of any other kind has the unit that was typed for those of the trial's own group.
+    A value of any other kind has the unit that was typed for those of the trial's own group; rows that were read in
+    another way before have none.
     """
     own, typed = f"{conditions.get('ladder')}/{conditions.get('read')}", str(conditions.get("value_unit") or "")
     judges, criteria = readings.get("judge", empty), readings.get("criterion", empty)
     for judge, name, group in zip(judges, criteria, readings.get("axis", empty), strict=True):
         key, read = _group(group)
         criterion = ladders()[key].criterion(str(name)) if name and key in ladders() else None
-        other = "mm" if read == Read.WIDTHS else typed if group == own else ""
+        other = "mm" if read == Read.WIDTHS else typed if group == own and read in (Read.LOW, Read.HIGH) else ""
         yield OF_SCORES if judge else criterion.unit if criterion else other
 
 

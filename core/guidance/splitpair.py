@@ -106,11 +106,15 @@ class SplitPair:
         )
 
 
+@within_reach
 def print_u_ratio(u_ratio: float, dof: float) -> float:
     """Return the standard uncertainty of one print's scale error for the split.
 
     Few degrees of freedom widen it, so that its normal 95 % interval is as wide as Student's; piece-to-piece scatter is
     added, which one print cannot show.
+
+    Raises:
+        InputError: field `u_ratio` or `dof`, out of reach.
     """
     return math.hypot(u_ratio * widening(dof), PIECE_U_RATIO)
 

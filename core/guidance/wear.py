@@ -135,9 +135,9 @@ def _weighed_by_lot(
 ) -> dict[int, list[Weighed]]:
     """Return the weighings of each lot in order; a spool that gains is another spool."""
     every = sorted(weighings, key=lambda w: w.at)
-    refuse_out_of_reach("weighings", every)
     by_lot = {lot: [w for w in every if w.lot_id == lot] for lot in used_lots}
     for lot, mine in by_lot.items():
+        refuse_out_of_reach("weighings", mine)
         for before, after in zip(mine, mine[1:], strict=False):
             if after.net_g - before.net_g > 3.0 * math.hypot(before.u_g, after.u_g):
                 raise InputError(

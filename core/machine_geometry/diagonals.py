@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from core.errors import InputError
 from core.measuring.reach import of_one_length
 from core.records.rows import Instrument
-from core.words import Words, in_short, tr
+from core.words import Words, tr
 
 OUTER, INNER, DRAWN = "outer", "inner", "drawn"
 ONE_SIDED = {OUTER: tr("outside"), INNER: tr("inside")}
@@ -110,12 +110,12 @@ def _check_sides(plane: str, side_a_mm: float, side_b_mm: float) -> None:
 
 
 def _check_names(diagonal: Sequence[str], part: Sequence[str]) -> None:
-    for field, names, known in (("diagonal", diagonal, ("1", "2")), ("part", part, tuple(_APART_MM))):
-        for row, name in enumerate(names):
-            if name not in known:
-                says = tr("Row {row}: “{name}” is none of {known}; pick one.", row=row + 1, name=in_short(name),
-                          known=", ".join(known))  # fmt: skip
-                raise InputError(field, says, row)
+    for row, (d, p) in enumerate(zip(diagonal, part, strict=True)):
+        if d not in ("1", "2"):
+            raise InputError("diagonal", tr("This is neither diagonal 1 nor 2; leave the reading out."), row)
+        if p not in _APART_MM:
+            says = tr("Whether this was read outside, inside or drawn is not told; leave the reading out.")
+            raise InputError("part", says, row)
 
 
 def _cells(reading_mm: Sequence[float], diagonal: Sequence[str], part: Sequence[str]) -> Cells:

@@ -50,7 +50,7 @@ class SpeedCeiling:
 
 @within_reach
 def clean_heights_mm(drive: Drive, low_mm: float = 0.1, high_mm: float = 0.3) -> tuple[float, ...]:
-    """Return the layer heights from low to high that are whole full steps, n f.
+    """Return the layer heights from low to high that are whole full steps, n f; of very many every so many.
 
     Raises:
         InputError: field `high_mm`, where it is below `low_mm` or either is not a positive number.
@@ -63,7 +63,8 @@ def clean_heights_mm(drive: Drive, low_mm: float = 0.1, high_mm: float = 0.3) ->
 def clean_lengths_mm(drive: Drive, high_mm: float, low_mm: float = 10.0) -> CleanLengths:
     """Return the test lengths from low to high that are whole turns of the last wheel and whole electrical cycles.
 
-    Gear pairs may leave no such length in the range; then whole turns alone, for a turn matters more than a cycle.
+    Gear pairs may leave no such length in the range; then whole turns alone, for a turn matters more than a cycle. Of
+    very many every so many.
 
     Raises:
         InputError: field `high_mm`, where it is below `low_mm` or either is not a positive number.
@@ -105,6 +106,7 @@ def _check_range(low_mm: float, high_mm: float) -> None:
         )
 
 
+@within_reach
 def question_height(drive: Drive, height_mm: float) -> DriveQuestion | None:
     """Ask about a layer height that is no whole number of full steps; None where it is one.
 

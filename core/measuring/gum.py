@@ -19,7 +19,7 @@ from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
 from core.measuring.finite import finite_in
-from core.measuring.reach import within_reach
+from core.measuring.reach import SMALLEST, within_reach
 from core.quantity import LEVEL, coverage_factor
 from core.words import Words, tr
 
@@ -56,7 +56,6 @@ def combine(contributions: ArrayLike, dofs: ArrayLike = math.inf) -> Combined:
     return Combined(float(np.linalg.norm(u)), welch_satterthwaite(contributions, dofs))
 
 
-@within_reach
 def welch_satterthwaite(contributions: ArrayLike, dofs: ArrayLike) -> float:
     """Return the effective degrees of freedom u_c^4 / sum(u_i^4 / nu_i), not truncated; infinite if all u_i are known.
 
@@ -91,7 +90,7 @@ def _checked(contributions: ArrayLike, dofs: ArrayLike) -> tuple[Floats, Floats]
     nu = np.asarray(dofs, dtype=float)
     if nu.ndim and nu.shape != u.shape:
         raise InputError("dofs", tr("Components and degrees of freedom differ in number; give one for each component."))
-    if not np.all(nu > 0):
+    if not np.all(nu > SMALLEST):
         raise InputError("dofs", tr("Degrees of freedom must be above zero; two readings give one degree of freedom."))
     return u, np.broadcast_to(nu, u.shape)
 

@@ -55,7 +55,11 @@ class Lines:
 
     @within_reach
     def value(self, origin: float = 0.0) -> Floats:
-        """Return the value (k,) of each line at `origin`; at 0 the intercepts."""
+        """Return the value (k,) of each line at `origin`; at 0 the intercepts.
+
+        Raises:
+            InputError: field `origin`, out of reach.
+        """
         return np.asarray(self.y0 + self.slope * (origin - self.x0))
 
     def covariance(self, origin: float = 0.0) -> Floats:

@@ -24,7 +24,10 @@ from collections.abc import Mapping
 import numpy as np
 from numpy.typing import NDArray
 
+from core.errors import InputError
+from core.measuring.reach import SMALLEST
 from core.motion_trials.gcodepath import Path
+from core.words import tr
 
 Floats = NDArray[np.float64]
 
@@ -35,8 +38,11 @@ def motor_speeds_mm_s(path: Path, axis_speed_mm_s: Mapping[str, float]) -> Float
     Args:
         path: the moves.
         axis_speed_mm_s: limits of moves along one axis alone; those of x and y count.
+
+    Raises:
+        InputError: field `axis_speed_mm_s`, not above zero.
     """
-    known = [axis_speed_mm_s[axis] for axis in "xy" if axis in axis_speed_mm_s]
+    known = _known("axis_speed_mm_s", axis_speed_mm_s)
     if not known:
         return np.full(path.moves, np.inf)
     share = np.where(np.isfinite(path.radius_mm), math.sqrt(2.0), np.abs(path.begin.x) + np.abs(path.begin.y))
@@ -50,13 +56,23 @@ def motor_accelerations_mm_s2(path: Path, axis_acceleration_mm_s2: Mapping[str, 
         path: the moves.
         axis_acceleration_mm_s2: limits of moves along one axis alone; of x and y one that is missing is taken as the
             other.
+
+    Raises:
+        InputError: field `axis_acceleration_mm_s2`, not above zero.
     """
-    known = [axis_acceleration_mm_s2[axis] for axis in "xy" if axis in axis_acceleration_mm_s2]
+    known = _known("axis_acceleration_mm_s2", axis_acceleration_mm_s2)
     if not known:
         return np.full(path.moves, np.inf)
     per_x, per_y = 1.0 / known[0], 1.0 / known[-1]
     straight = np.abs(path.begin.x) * per_x + np.abs(path.begin.y) * per_y
     return _over(1.0, np.where(np.isfinite(path.radius_mm), math.hypot(per_x, per_y), straight))
+
+
+def _known(field: str, limits: Mapping[str, float]) -> list[float]:
+    known = [limits[axis] for axis in "xy" if axis in limits]
+    if not all(limit > SMALLEST for limit in known):
+        raise InputError(field, tr("This must be a number above 0; type the limit that holds."))
+    return known
 
 
 def _over(limit: float, share: Floats) -> Floats:

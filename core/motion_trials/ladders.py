@@ -33,6 +33,11 @@ class Read(StrEnum):
     LOW = "low"
     HIGH = "high"
 
+    @property
+    def is_of_any_kind(self) -> bool:
+        """Whether a value of any kind is read, in a unit of its own, of which the least or the most is best."""
+        return self in (Read.LOW, Read.HIGH)
+
 
 @dataclass(frozen=True, slots=True)
 class LadderKind:

@@ -258,9 +258,14 @@ def _damping(axis: str, ripples: Sequence[Ripple]) -> Estimate | None:
 
 
 def _check(ripples: Sequence[Ripple], u_distance_mm: float, u_speed_ratio: float) -> None:
-    for field, value in (("u_distance_mm", u_distance_mm), ("u_speed_ratio", u_speed_ratio)):
-        if not 0 < value < 1:
-            raise InputError(field, tr("An uncertainty lies above 0 and below 1; {u:g} cannot be, retype it.", u=value))
+    if not 0 < u_distance_mm < 1:
+        says = tr("An end of a distance is read to more than 0 and less than 1 mm; {u:g} mm cannot be, type how well.",
+                  u=u_distance_mm)  # fmt: skip
+        raise InputError("u_distance_mm", says)
+    if not 0 < u_speed_ratio < 1:
+        says = tr("A speed is known to more than 0 and less than 1 of itself; {u:g} cannot be, type how well.",
+                  u=u_speed_ratio)  # fmt: skip
+        raise InputError("u_speed_ratio", says)
     if not ripples:
         raise InputError("distance_mm", tr("No ripple yet: count crests, and measure over them."))
     for row, r in enumerate(ripples):

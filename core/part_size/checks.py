@@ -103,7 +103,7 @@ def _condition(fit: LinearFit) -> Diagnostic:
 
 
 def _lever(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> Iterator[Diagnostic]:
-    """Check range and number of the lengths on each axis; positions of a travel, and nothing, have no ratio."""
+    """Check range and number of the lengths on each axis; positions of a travel have no ratio."""
     for axis in sorted(set(axes)):
         mine = np.array([a == axis for a in axes])
         lengths = np.unique(nominal_mm[mine])
@@ -117,8 +117,7 @@ def _lever(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats) -> Ite
             if ok
             else tr("Fewer than 3 different lengths: a curve cannot be seen."),
         )
-        travels = FeatureKind.TRAVEL in {k for k, a in zip(kinds, axes, strict=True) if a == axis}
-        if travels or not lengths[0] > 0.0:
+        if FeatureKind.TRAVEL in {k for k, a in zip(kinds, axes, strict=True) if a == axis}:
             continue
         span = float(lengths[-1] / lengths[0])
         ok = span >= _SPAN_LIMIT

@@ -22,7 +22,6 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.errors import InputError
-from core.measuring.reach import within_reach
 from core.words import Words, tr
 
 Floats = NDArray[np.float64]
@@ -176,7 +175,6 @@ def travel_centres(kinds: list[FeatureKind], axes: list[str], nominal_mm: Floats
     return {axis: float(np.mean(nominal_mm[rows])) for axis, rows in mine.items() if any(rows)}
 
 
-@within_reach
 def design_terms(
     names: tuple[str, ...],
     kinds: list[FeatureKind],
@@ -192,9 +190,6 @@ def design_terms(
         axes: (m,) axis of each reading.
         nominal_mm: (m,) nominal lengths.
         centre_mm: as `travel_centres` gives it; positions count from zero when None.
-
-    Raises:
-        InputError: field `nominal_mm` or `centre_mm`, no length of a workshop.
     """
     L = np.asarray(nominal_mm, dtype=float)
     centre = centre_mm or {}

@@ -58,7 +58,7 @@ class LayerPlan:
         Raises:
             InputError: field `layers`, not above zero.
         """
-        refuse_layers(self)
+        _refuse_layers(self)
         layers = np.round((height_mm - self.first_layer_mm) / self.layer_mm)
         return np.asarray(self.first_layer_mm + self.layer_mm * layers)
 
@@ -151,18 +151,15 @@ def _check_conditions(part_temperature: PartTemperature | None, layers: LayerPla
                 ),
             )
     if layers is not None:
-        refuse_layers(layers)
+        _refuse_layers(layers)
 
 
-def refuse_layers(layers: LayerPlan) -> None:
-    """Refuse layers that have no height.
-
-    Raises:
-        InputError: field `layers`.
-    """
-    if not all(SHORTEST_MM <= h <= LONGEST_MM for h in (layers.layer_mm, layers.first_layer_mm)):
-        says = tr("A layer is {least:g} mm high at least; type the layer heights of the print.", least=SHORTEST_MM)
-        raise InputError("layers", says)
+def _refuse_layers(layers: LayerPlan) -> None:
+    for height in (layers.layer_mm, layers.first_layer_mm):
+        if not SHORTEST_MM <= height <= LONGEST_MM:
+            says = tr("A layer of {value:g} mm cannot be, {least:g} to {most:g} mm can; type the heights of the print.",
+                      value=height, least=SHORTEST_MM, most=LONGEST_MM)  # fmt: skip
+            raise InputError("layers", says)
 
 
 def _checked(

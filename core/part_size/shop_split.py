@@ -32,7 +32,7 @@ METHOD = "shop_split 1"
 COMMON_U_RATIO = 0.0003  # belts of one batch; common practice, no source
 PIECE_U_RATIO = 0.0002  # from piece to piece of one lot on one machine; common practice, no source
 NO_LOT = -1  # a travel: no filament in it
-_SMALLEST_RATIO = 1e-9  # of an uncertainty: no gauge and nobody tells a length to less
+_SMALLEST_RATIO = 1e-7  # of an uncertainty: no gauge and nobody tells a length to less
 PRIOR_SHARE = 0.5  # of the prior's variance: where more is left, the prior speaks and not the data
 
 Floats = NDArray[np.float64]
@@ -241,8 +241,9 @@ def _eliminate(large: _Side, small: _Side, weight: Floats, common_u_ratio: float
     if common_u_ratio > 0.0:
         schur[-1, :size] -= small.tau
         schur[-1, -1] += small.tau.sum() + large.tau.sum() + common_u_ratio**-2.0
-    inverse, failed = dtrtri(dpotrf(schur, lower=1, clean=1, overwrite_a=1)[0], lower=1, overwrite_c=1)
-    if failed:
+    factor, indefinite = dpotrf(schur, lower=1, clean=1, overwrite_a=1)
+    inverse, singular = dtrtri(factor, lower=1, overwrite_c=1)
+    if indefinite or singular:
         says = tr("What is known before any print differs too widely to calculate with; check the uncertainties.")
         raise InputError("prior", says)
     right = np.append(small.right, np.zeros(count - size)) - scaled.T @ (large.right / root_d)

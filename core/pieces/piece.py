@@ -10,6 +10,7 @@ import math
 from dataclasses import dataclass
 
 from core.measuring.finite import finite_in
+from core.measuring.reach import within_reach
 from core.words import Words
 
 Point = tuple[float, float, float]
@@ -138,6 +139,7 @@ def box(x0_mm: float, y0_mm: float, x1_mm: float, y1_mm: float) -> Outline:
     return ((x0_mm, y0_mm), (x1_mm, y0_mm), (x1_mm, y1_mm), (x0_mm, y1_mm))
 
 
+@within_reach
 @finite_in("diameter_mm", "x_mm", "y_mm")
 def ngon(x_mm: float, y_mm: float, diameter_mm: float, sides: int, *, flat: bool = False) -> Outline:
     """Return a regular polygon, its corners on the circle; `flat`: its sides on the circle, one facing along x."""

@@ -21,7 +21,7 @@ from core.pieces.toolpathdigits import Column, move_text, word_text
 from core.words import tr
 
 _PLACES, _FILAMENT_PLACES = 3, 5
-_FASTEST_MM_S = 1e5
+_FASTEST_MM_S = 1e5  # no axis comes near
 _BLOCK = 16384  # moves: what is worked on stays in the processor's cache
 _FAN_MOST = 255
 

@@ -60,10 +60,10 @@ def box_strokes(
         speed_mm_s: of each layer; the last one goes on.
 
     Raises:
-        InputError: field `side_mm`, where the rings do not fit.
+        InputError: field `side_mm`, where the rings do not fit, or there is none.
     """
     halves = [(outside_mm - bead.width_mm) / 2 - ring * bead.spacing_mm for ring in range(beads)]
-    if halves[-1] < 2 * bead.width_mm:
+    if not halves or halves[-1] < 2 * bead.width_mm:
         raise InputError(
             "side_mm",
             tr("{beads} beads do not fit into a box of {side:g} mm; make it larger.", beads=beads, side=outside_mm),

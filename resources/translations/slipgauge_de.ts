@@ -1345,11 +1345,7 @@ mm</translation>
     </message>
     <message>
         <source>value as read, {unit}</source>
-        <translation>gelesener Wert, {unit}</translation>
-    </message>
-    <message>
-        <source>value as read, a count</source>
-        <translation>gelesener Wert, eine Anzahl</translation>
+        <translation>abgelesener Wert, {unit}</translation>
     </message>
     <message>
         <source>use {value:.4g}</source>
@@ -1366,6 +1362,10 @@ mm</translation>
     <message>
         <source>Scores of the steps</source>
         <translation>Bewertungen der Stufen</translation>
+    </message>
+    <message>
+        <source>value as read</source>
+        <translation>Wert wie gemessen</translation>
     </message>
     <message>
         <source>scatter of the widths S, 0.001 mm²</source>
@@ -2684,8 +2684,8 @@ mm</translation>
         <translation>Eine Rate von {value:g} mm³/s liegt nicht zwischen 0 und 200; sie ist Raupenquerschnitt mal Geschwindigkeit.</translation>
     </message>
     <message>
-        <source>A flow factor of {value:g} is not between 0.3 and 3; type 1 for 100 %.</source>
-        <translation>Ein Durchflussfaktor von {value:g} liegt nicht zwischen 0,3 und 3; für 100 % eine 1 eingeben.</translation>
+        <source>A flow factor of {value:g} is not between {least:g} and {most:g}; type 1 for 100 %.</source>
+        <translation>Ein Durchflussfaktor von {value:g} liegt nicht zwischen {least:g} und {most:g}; für 100 % eine 1 eingeben.</translation>
     </message>
     <message>
         <source>{rate:g} mm³/s is above the flow ceiling of {ceiling:.3g} mm³/s: slip would be taken for flow. Print the trial at half the ceiling.</source>
@@ -7116,8 +7116,12 @@ mm</translation>
         <translation>Die Seite längs {axis} muss über null liegen; den Abstand eingeben.</translation>
     </message>
     <message>
-        <source>Row {row}: “{name}” is none of {known}; pick one.</source>
-        <translation>Zeile {row}: „{name}“ ist keines von {known}; eines auswählen.</translation>
+        <source>This is neither diagonal 1 nor 2; leave the reading out.</source>
+        <translation>Das ist weder Diagonale 1 noch 2; den Messwert auslassen.</translation>
+    </message>
+    <message>
+        <source>Whether this was read outside, inside or drawn is not told; leave the reading out.</source>
+        <translation>Ob außen, innen oder gezeichnet gemessen wurde, ist nicht gesagt; den Messwert auslassen.</translation>
     </message>
     <message>
         <source>Row {row}: a diagonal is above zero; retype it.</source>
@@ -8524,8 +8528,12 @@ mm</translation>
         <translation>Eine Welle, die zu sehen sein darf, liegt zwischen 0 und 1 mm; üblich ist 0,015.</translation>
     </message>
     <message>
-        <source>An uncertainty lies above 0 and below 1; {u:g} cannot be, retype it.</source>
-        <translation>Eine Unsicherheit liegt über 0 und unter 1; {u:g} kann nicht sein, neu eingeben.</translation>
+        <source>An end of a distance is read to more than 0 and less than 1 mm; {u:g} mm cannot be, type how well.</source>
+        <translation>Ein Ende einer Strecke wird auf mehr als 0 und weniger als 1 mm abgelesen; {u:g} mm kann nicht sein, eingeben wie gut.</translation>
+    </message>
+    <message>
+        <source>A speed is known to more than 0 and less than 1 of itself; {u:g} cannot be, type how well.</source>
+        <translation>Eine Geschwindigkeit ist auf mehr als 0 und weniger als 1 ihrer selbst bekannt; {u:g} kann nicht sein, eingeben wie gut.</translation>
     </message>
     <message>
         <source>No ripple yet: count crests, and measure over them.</source>
@@ -8768,8 +8776,8 @@ mm</translation>
         <translation>{value:g} °C ist keine Temperatur, bei der ein Teil gemessen wird; eine von {low:g} bis {high:g} eingeben.</translation>
     </message>
     <message>
-        <source>A layer is {least:g} mm high at least; type the layer heights of the print.</source>
-        <translation>Eine Schicht ist mindestens {least:g} mm hoch; die Schichthöhen des Drucks eingeben.</translation>
+        <source>A layer of {value:g} mm cannot be, {least:g} to {most:g} mm can; type the heights of the print.</source>
+        <translation>Eine Schicht von {value:g} mm kann nicht sein, {least:g} bis {most:g} mm schon; die Schichthöhen des Drucks eingeben.</translation>
     </message>
     <message>
         <source>There is no reading yet; measure one length.</source>
@@ -9528,6 +9536,10 @@ mm</translation>
         <translation>Ein Vertrauensniveau von {level:g} liegt nicht zwischen 0 und 1; für 95 % 0.95 eintippen.</translation>
     </message>
     <message>
+        <source>A level of confidence of {level:g} tells nothing, or is not between 0 and 1; type 0.95 for 95 %.</source>
+        <translation>Ein Vertrauensniveau von {level:g} sagt nichts oder liegt nicht zwischen 0 und 1; 0,95 für 95 % eingeben.</translation>
+    </message>
+    <message>
         <source>{dof:g} degrees of freedom give no level of confidence; read more often.</source>
         <translation>{dof:g} Freiheitsgrade ergeben kein Vertrauensniveau; öfter messen.</translation>
     </message>
@@ -10120,8 +10132,12 @@ mm</translation>
         <translation>von 4</translation>
     </message>
     <message>
-        <source>The flow factor kept last, {value:g}, is not between {least:g} and {most:g}: it is left out.</source>
-        <translation>Der zuletzt behaltene Durchflussfaktor, {value:g}, liegt nicht zwischen {least:g} und {most:g}: Er zählt nicht.</translation>
+        <source>The flow factor {value:g}, kept last for this machine and lot, cannot be and is left out: withdraw its trial.</source>
+        <translation>Der zuletzt für diese Maschine und Charge behaltene Durchflussfaktor {value:g} kann nicht sein und zählt nicht: seinen Versuch zurückziehen.</translation>
+    </message>
+    <message>
+        <source>The flow factor in force, {value:g}, cannot be: put the right one in force on page Logbook, 1 for 100 %.</source>
+        <translation>Der geltende Durchflussfaktor, {value:g}, kann nicht sein: den richtigen auf der Seite Logbuch in Kraft setzen, 1 für 100 %.</translation>
     </message>
     <message>
         <source>Let the pads cool, then read them again.</source>
@@ -10233,7 +10249,7 @@ mm</translation>
     </message>
     <message>
         <source>A part cannot be off by {percent:.3g} %; check its sizes.</source>
-        <translation>Ein Teil kann nicht um {percent:.3g} % falsch sein; seine Maße prüfen.</translation>
+        <translation>Ein Teil kann nicht um {percent:.3g} % abweichen; seine Maße prüfen.</translation>
     </message>
     <message>
         <source>A bore of {bore:g} mm is not between {low:g} and {high:g} mm; type that of the nozzle.</source>
@@ -12305,11 +12321,15 @@ mm</translation>
     </message>
     <message>
         <source>The unit of what is read of each specimen; empty for a count.</source>
-        <translation>Die Einheit dessen, was an jedem Probestück gelesen wird; leer für eine Anzahl.</translation>
+        <translation>Die Einheit dessen, was an jedem Probestück abgelesen wird; leer für eine Anzahl.</translation>
     </message>
     <message>
         <source>&amp;Value in</source>
         <translation>Ein&amp;heit</translation>
+    </message>
+    <message>
+        <source>Value</source>
+        <translation>Wert</translation>
     </message>
     <message>
         <source>Score</source>

@@ -21,6 +21,7 @@ from core.measuring.ordinal import Ordinal, fit_proportional_odds
 from core.motion_trials.halfspeed import Run as HalfSpeedRun
 from core.motion_trials.ladders import LadderReadings, ladders
 from core.part_size.features import AXES, FEATURES, FeatureKind, design_terms, parameter_names, travel_centres
+from core.part_size.lengths import LONGEST_MM, SHORTEST_MM
 from core.part_size.scatter import feature_means, fit_with_scatter
 from core.pieces.catalogue import set_names
 from core.pieces.toolpath import PathBead
@@ -64,7 +65,9 @@ def lengths(hand: Hand) -> Given:
     kinds = [
         k if (k is FeatureKind.HEIGHT) <= (a == "z") else FeatureKind.OUTSIDE for k, a in zip(kinds, axes, strict=True)
     ]
-    nominal, error = column(hand, "_mm", count), np.array([hand.number("", -0.5, 0.5) for _ in range(count)])
+    nominal = np.clip(column(hand, "_mm", count), -LONGEST_MM, LONGEST_MM)
+    nominal = np.where([k is FeatureKind.TRAVEL for k in kinds], nominal, np.maximum(nominal, SHORTEST_MM))
+    error = np.array([hand.number("", -0.5, 0.5) for _ in range(count)])
     names = parameter_names(kinds, axes)
     terms = design_terms(names, kinds, axes, nominal, travel_centres(kinds, axes, nominal))
     means = feature_means(error, [(str(i),) for i in range(count)])

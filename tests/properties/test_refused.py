@@ -36,7 +36,7 @@ from core.machine_geometry.diagonals import read_diagonals
 from core.machine_geometry.foundsteps import found_steps_effect
 from core.machine_geometry.parts import Drive, DriveKind
 from core.machine_geometry.quickcycle import reversal_from_pairs
-from core.machine_geometry.resolution import speed_from_steps, winding_full_steps_per_s
+from core.machine_geometry.resolution import question_height, speed_from_steps, winding_full_steps_per_s
 from core.machine_geometry.reversal import reversal_from_cycle
 from core.machine_geometry.squareness import faked_difference_mm
 from core.measuring.chart import ewma_half_width
@@ -56,6 +56,7 @@ from core.measuring.success import fit_success
 from core.measuring.tolerance import decide
 from core.measuring.tolerancefactor import two_sided_factor
 from core.motion_trials.arcs import arcs_of
+from core.motion_trials.crossedbelts import motor_accelerations_mm_s2, motor_speeds_mm_s
 from core.motion_trials.gcodepath import read_path
 from core.motion_trials.gcodetime import Limits, straights_path, time_path
 from core.motion_trials.halfspeed import Run, judge_half_speed
@@ -74,7 +75,7 @@ from core.motion_trials.ringing import (
 )
 from core.motion_trials.sensoroffset import BestTemperature, predict_temperature
 from core.motion_trials.spectrum import spectrum_of, welch
-from core.part_size.features import FeatureKind, design_terms
+from core.part_size.features import FeatureKind
 from core.part_size.lengths import LayerPlan
 from core.part_size.nextreading import next_reading
 from core.part_size.planner import Place, expected_uncertainties
@@ -83,9 +84,10 @@ from core.part_size.promise import cpk_lower, rounded_up_mm
 from core.part_size.shop_split import Priors, Seen, split_shop
 from core.part_size.sizeerror import fit_size_error
 from core.pieces.holes import sides_of
+from core.pieces.piece import ngon
 from core.pieces.toolpath import PathBead
 from core.pieces.toolpathlines import lag_strokes, pen_strokes, spread, strand_strokes
-from core.pieces.toolpathsolids import layer_heights_mm
+from core.pieces.toolpathsolids import box_strokes, layer_heights_mm
 from core.pieces.view import view_of
 from core.quantity import Estimate, coverage_factor
 from core.records.rows import Instrument, Trial
@@ -119,7 +121,8 @@ LAYERS = LayerTimes(LayerRule(10.0), 2.0, 50.0, 1, {50.0: 8.0}, {50.0: 2.0}, {50
 BEAD = PathBead(0.45, 0.2, 0.4, 0.03)
 BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
 RIPPLE = Ripple(60.0, 3, 4.5)
-TWICE = Seen(np.array([0, 0]), np.array([0, 0]), np.array([0.001, 0.002]), np.full(2, 1e-8))
+PATH = straights_path(10.0, 4)
+TWICE = Seen(np.array([0, 0]), np.array([0, 0]), np.array([0.001, 0.002]), np.full(2, 2e-7))
 BED = [10.0, 200.0, 10.0, 200.0], [10.0, 10.0, 200.0, 200.0], [0.1, 0.1, 0.2, 0.3]
 DIAGONALS = [140.0, 140.0], ["1", "2"], ["drawn"] * 2
 REFUSED = {
@@ -247,9 +250,8 @@ REFUSED = {
     "next to nothing behind a mean": ("n", lambda: two_sided_factor(1e-300, 5.0)),
     "found steps beyond reach": ("found_steps_mm", lambda: found_steps_effect(BELT, 1e154)),
     "a bearing beyond reach": ("bearing_mm", lambda: parts_of(None, 1e308)),
-    "a place beyond reach": ("nominal_mm", lambda: design_terms(("scale_x",), [FeatureKind.TRAVEL], ["x"], [1e154])),
     "ends read to nothing": ("u_distance_mm", lambda: read_ringing("x", [RIPPLE], 5e-324, 5e-324)),
-    "priors far apart": ("prior", lambda: split_shop(TWICE, Priors(ONE, np.zeros(1), ONE))),
+    "priors far apart": ("prior", lambda: split_shop(TWICE, Priors(100 * ONE, np.zeros(1), 100 * ONE))),
     "a part of no size": ("scale", lambda: SplitPair("x", 0.0, 0.001, 0.0, 0.001, 0.0).with_print(estimate(-1.0))),
     "a combination beyond reach": ("combination", lambda: fit_linear(np.eye(2), STEPS[:2]).determines([1e308, 0.0])),
     "places without Y": ("y_mm", lambda: fit_bed(*BED).height([1.0, 2.0], [1.0])),
@@ -284,6 +286,11 @@ REFUSED = {
     "a part without size": ("scale", lambda: correcting_factor(estimate(-1.0))),
     "next to no degrees of freedom": ("dof", lambda: coverage_factor(5e-324)),
     "degrees of freedom of nothing": ("dofs", lambda: welch_satterthwaite([0.1], [5e-324])),
+    "a motor that cannot": ("axis_acceleration_mm_s2", lambda: motor_accelerations_mm_s2(PATH, {"x": 5e-324})),
+    "a motor that stands": ("axis_speed_mm_s", lambda: motor_speeds_mm_s(PATH, {"y": 0.0})),
+    "a polygon out of reach": ("x_mm", lambda: ngon(1e308, 0.0, 1.0, 4)),
+    "a box of no bead": ("side_mm", lambda: box_strokes(20.0, 1.0, 0, BEAD, (60.0, 60.0), [20.0])),
+    "a layer out of reach": ("height_mm", lambda: question_height(BELT, 1e308)),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",
@@ -291,6 +298,7 @@ REFUSED = {
     ),
     "a side without name": ("part", lambda: read_diagonals("xy", 99.0, 99.0, *DIAGONALS[:2], ["drawn", ""], None)),
     "a factor that no trial finds": ("flow", lambda: FlowBeside(estimate(0.0), 1.0)),
+    "a factor in percent": ("in_force_ratio", lambda: FlowBeside(estimate(1.0), 96.0)),
     "a picture without end": ("width_px", lambda: view_of([], 2_000_000, 2_000_000)),
     "a picture less than none": ("width_px", lambda: view_of([], 80, -1)),
     "a picture of nothing": ("solids", lambda: view_of([], 80, 60)),

@@ -82,7 +82,7 @@ class LayingGrid(NumberGrid):
             ("retract_mm", self.tr("&Retraction"), LengthField(required=True, low_mm=0.0, high_mm=15.0), "mm"),
         ):
             self.add(key, label, field, unit)
-        self.field("fan_percent").setToolTip(self.tr("From the second layer on."))
+        self.field("fan_percent").set_hint(self.tr("From the second layer on."))
 
     def show_usual(self, known: Mapping[str, float | str]) -> None:
         """Show the usual values, and what is known over them."""

@@ -52,7 +52,7 @@ class WallPage(FlowPage):
         form.add_own("beads", self.tr("Wall of the &box"), ChoiceField(beads))
         form.add_own("layers_in_contact", self.tr("&Layers touched"), CountField(low=1, high=1000, required=True))
         form.add_own("sd_lateral_mm", self.tr("Layer offsets, &1 sd"), LengthField(low_mm=0.0), self.tr("mm"))
-        form.typed["sd_lateral_mm"].setToolTip(
+        form.typed["sd_lateral_mm"].set_hint(
             self.tr("Spread of the sideways offset of single layers, if you measured it; else leave it empty.")
         )
         self.lay_out_flow(form, self.tr("No wall yet. Let the box cool, then read the middle of each face twice."))

@@ -47,7 +47,7 @@ class BedForm(TrialForm):
         self.screws = TextField()
         self.screw_thread = ChoiceField([(name, f"{name}  {local_text(pitch)}") for name, pitch in _PITCHES])
         self.clockwise = ChoiceField([("lowers", self.tr("lowers")), ("raises", self.tr("raises"))])
-        self.screws.setToolTip(self.tr("x y of each screw, the one that stays first: 10 10; 210 10; 110 210"))
+        self.screws.set_hint(self.tr("x y of each screw, the one that stays first: 10 10; 210 10; 110 210"))
         celsius = self.tr("°C")
         self.add_setting("reading", self.tr("&Readings of"), self.reading)
         self.add_setting("grid", self.tr("Pro&bes"), self.grid)

@@ -193,7 +193,7 @@ class FirstLayerPage(TrialPage):
         try:
             return trial_id, FlowBeside(factor, ratio)
         except InputError as error:
-            self.context.say(shown(error.message), Level.ERROR)
+            self.context.say(shown(error.message), Level.WARNING)
             return None
 
 

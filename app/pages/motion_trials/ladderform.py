@@ -18,7 +18,6 @@ if TYPE_CHECKING:
     from core.measuring.criteria import Aim, Criterion
     from core.motion_trials.ladders import LadderKind, Read
 
-_ANY_VALUE = ("low", "high")  # ways of reading
 _LONGEST_UNIT = 12  # letters
 _WIDTHS = ("after faster", "steady", "after slower")
 
@@ -57,7 +56,7 @@ class LadderForm(ScoreForm):
         self.purpose = ChoiceField([("looks", self.tr("Looks")), ("strength", self.tr("Strength"))])
         self.add_setting("aim", self.tr("&Goal"), self.purpose)
         self.value_unit = TextField(longest=_LONGEST_UNIT)
-        self.value_unit.setToolTip(self.tr("The unit of what is read of each specimen; empty for a count."))
+        self.value_unit.set_hint(self.tr("The unit of what is read of each specimen; empty for a count."))
         self.add_setting("value_unit", self.tr("&Value in"), self.value_unit)
         self.value_unit.changed.connect(self.show_columns)
         self.ladder.changed.connect(self.choose_ladder)
@@ -79,7 +78,7 @@ class LadderForm(ScoreForm):
     @property
     def unit(self) -> str:
         """Unit of a value of any kind; empty for a count, and where scores or widths are read."""
-        return self.value_unit.value() if self.read_by.value() in _ANY_VALUE else ""
+        return self.value_unit.value() if self.read.is_of_any_kind else ""
 
     @property
     def aim(self) -> Aim:
@@ -116,8 +115,9 @@ class LadderForm(ScoreForm):
 
     def value_title(self) -> str:
         """Return the title of the column that is read."""
+        value = self.tr("Value")
         titles = {"score": self.tr("Score"), "widths": self.tr("Width mm")}
-        return titles.get(str(self.read_by.value()), f"{self.tr('Value')} {self.unit}".strip())
+        return titles.get(str(self.read_by.value()), f"{value} {self.unit}".strip())
 
     def plan(self, limits: Mapping[str, Any], key: str = "temperature") -> None:
         """Begin with the usual steps of a ladder."""
@@ -141,7 +141,7 @@ class LadderForm(ScoreForm):
         down = max(kind.high - float(limit), 0.0) if limit else 0.0
         self.show_conditions(
             {"ladder": key, "read": str(kind.read), "low": kind.low - down, "high": kind.high - down,
-             "steps": kind.steps, "limit": limit, "aim": self.purpose.value()}
+             "steps": kind.steps, "limit": limit, "aim": self.purpose.value(), "value_unit": self.value_unit.value()}
         )  # fmt: skip
 
     def _name_units(self) -> None:
@@ -166,8 +166,7 @@ class LadderForm(ScoreForm):
 
     def _show_what_counts(self) -> None:
         """Ask what the parts are for where criteria are scored, and for a unit where a value of any kind is read."""
-        any_value = self.read_by.value() in _ANY_VALUE
-        self.settings.show_fields({"aim": bool(self.criteria), "value_unit": any_value})
+        self.settings.show_fields({"aim": bool(self.criteria), "value_unit": self.read.is_of_any_kind})
 
     def show_columns(self) -> None:
         """Hide the steps, or show them with the order in which they are printed."""

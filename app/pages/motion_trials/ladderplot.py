@@ -93,7 +93,7 @@ def ladder_plot(judged: LadderJudgement) -> PlotData:
             zero_line=False,
         )
     unit = judged.readings.unit
-    label = tr("value as read, {unit}", unit=unit) if unit else tr("value as read, a count")
+    label = tr("value as read, {unit}", unit=unit) if unit else tr("value as read")
     x, y = step, np.asarray(judged.readings.value)
     if judged.readings.read is Read.WIDTHS:
         x = np.unique(step)

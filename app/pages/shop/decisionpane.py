@@ -18,7 +18,6 @@ from app.words import shown
 from core.errors import InputError, StoreError
 from core.guidance.decisions import SETTABLE, Proposal, Read, Settable, decided, propose, settable
 from core.guidance.logentries import setting_name_words
-from core.words import Words
 
 
 class DecisionPane(QWidget):
@@ -49,7 +48,7 @@ class DecisionPane(QWidget):
         """Return the setting in sight."""
         return settable(str(self.setting.value()))
 
-    def show_known(self, sentences: Sequence[Words]) -> None:
+    def show_known(self, sentences: Sequence[str]) -> None:
         """Say what is in force and what is proposed."""
         said = tuple(Paragraph("", shown(sentence)) for sentence in sentences)
         self.card.show_card(CardData(said, (), can_keep=False))

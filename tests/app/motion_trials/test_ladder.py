@@ -292,6 +292,39 @@ def test_a_measured_value_may_be_the_least_or_the_most(warm):
     assert [row["feature"] for _, row in rows_of(page)][7] == "H"
 
 
+def test_the_unit_of_a_value_is_kept_and_stays_with_its_ladder(qtbot, warm, store, shop):
+    page = warm
+    choose(page.form.read_by, "low")
+    type_setting(page, "value_unit", "mg")
+    assert page.form.value_unit.toolTip().startswith("The unit of what is read")
+    score(page, {step: abs(step - 215) / 5 + 1 for step in (200, 205, 210, 215, 220, 225, 230)})
+    page.keep()
+    press(page.form.new_button)
+    assert page.form.model.column("measured_mm").title == "Score"
+    page.picker.choose(store.trials(subject="ladder")[0].id)
+    assert page.kept_trial is not None and page.form.model.column("measured_mm").title == "Value mg"
+    assert page.plot.data.y_label == "value as read, mg"
+
+
+def test_a_unit_outlasts_another_ladder_and_counts_for_no_score(warm):
+    page = warm
+    choose(page.form.read_by, "low")
+    type_setting(page, "value_unit", "mg")
+    choose(page.form.ladder, "retraction")
+    choose(page.form.read_by, "low")
+    assert page.form.unit == "mg"
+    choose(page.form.read_by, "score")
+    assert page.form.unit == "" and page.form.model.column("measured_mm").title == "Score"
+    assert page.form.settings.field("value_unit").isHidden()
+
+
+def test_a_count_has_no_unit(warm):
+    page = warm
+    choose(page.form.read_by, "low")
+    score(page, {step: abs(step - 215) / 5 + 1 for step in (200, 205, 210, 215, 220, 225, 230)})
+    assert page.plot.data.y_label == "value as read" and page.form.model.column("measured_mm").title == "Value"
+
+
 def test_impossible_steps_are_said_at_their_field(warm):
     page = warm
     type_setting(page, "high", "150")

@@ -272,5 +272,3 @@ def angle(value, u=0.0001):
 )
 def test_a_correction_is_held_against_its_prediction(after, check):
     assert check_prediction(angle(0.0007), after) is check
-
-

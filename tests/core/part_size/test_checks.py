@@ -7,8 +7,6 @@ from scipy.stats import chi2, f, t
 from statsmodels.stats.diagnostic import het_breuschpagan
 from statsmodels.stats.outliers_influence import OLSInfluence
 
-from core.part_size import sizeerror
-from core.part_size.checks import run_checks
 from core.part_size.features import FeatureKind
 from core.part_size.sizeerror import fit_size_error
 from tests.core.part_size.printouts import Faults, Print
@@ -233,16 +231,6 @@ def test_condition_is_that_of_the_scaled_columns():
     near = fit_size_error(L, L + 0.1, ["outside"] * 5)
     assert not found(near, "condition").ok and "take lengths further apart" in found(near, "condition").says
     assert not found(near, "span_x").ok and "less than 3 times the shortest" in found(near, "span_x").says
-
-
-def test_a_length_of_nothing_has_no_ratio(monkeypatch):
-    asked = []
-    monkeypatch.setattr(sizeerror, "run_checks", lambda *given: asked.append(given) or run_checks(*given))
-    fit_size_error([10.0, 20.0, 60.0, 100.0], [10.1, 20.11, 60.09, 100.1], ["outside"] * 4)
-    *others, nominal_mm, error_mm = asked[0]
-    diagnostics, _, _ = run_checks(*others, nominal_mm * (nominal_mm > 10.0), error_mm)
-    names = {one.name for one in diagnostics}
-    assert "span_x" not in names and "distinct_lengths_x" in names
 
 
 def test_a_travel_has_no_ratio_of_lengths():

@@ -53,8 +53,8 @@ REFUSED = [
     ({"part_temperature": PartTemperature(1000.0)}, "part_temperature", None, "type one from -50 to 300"),
     ({"part_temperature": PartTemperature(30.0, u_part_c=math.inf)}, "part_temperature", None, "no temperature"),
     ({"part_temperature": PartTemperature(30.0, expansion_per_k=-1.0)}, "part_temperature", None, "no temperature"),
-    ({"layers": LayerPlan(0.0, 0.2)}, "layers", None, "A layer is 0.001 mm high at least"),
-    ({"layers": LayerPlan(0.2, math.nan)}, "layers", None, "A layer is 0.001 mm high at least"),
+    ({"layers": LayerPlan(0.0, 0.2)}, "layers", None, "A layer of 0 mm cannot be, 0.001 to 10000 mm can"),
+    ({"layers": LayerPlan(0.2, math.nan)}, "layers", None, "A layer of nan mm cannot be"),
 ]
 
 

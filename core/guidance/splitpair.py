@@ -15,7 +15,7 @@ from dataclasses import dataclass, replace
 from functools import lru_cache
 
 from core.errors import InputError
-from core.measuring.reach import within_reach
+from core.measuring.reach import LARGEST, within_reach
 from core.part_size.shop_split import PIECE_U_RATIO
 from core.quantity import Estimate, coverage_factor, size_ratio
 from core.words import tr
@@ -106,7 +106,6 @@ class SplitPair:
         )
 
 
-@within_reach
 def print_u_ratio(u_ratio: float, dof: float) -> float:
     """Return the standard uncertainty of one print's scale error for the split.
 
@@ -116,6 +115,8 @@ def print_u_ratio(u_ratio: float, dof: float) -> float:
     Raises:
         InputError: field `u_ratio` or `dof`, out of reach.
     """
+    if not u_ratio < LARGEST:  # asked for each print of the shop: no guard that looks at every argument
+        raise InputError("u_ratio", tr("The uncertainty of a scale of {u:g} is out of reach; check it.", u=u_ratio))
     return math.hypot(u_ratio * widening(dof), PIECE_U_RATIO)
 
 

@@ -10248,6 +10248,10 @@ mm</translation>
         <translation>Der Anteil einer Maschine oder einer Charge liegt außer Reichweite; die Maße prüfen.</translation>
     </message>
     <message>
+        <source>The uncertainty of a scale of {u:g} is out of reach; check it.</source>
+        <translation>Die Unsicherheit {u:g} eines Maßstabs liegt außer Reichweite; sie prüfen.</translation>
+    </message>
+    <message>
         <source>A part cannot be off by {percent:.3g} %; check its sizes.</source>
         <translation>Ein Teil kann nicht um {percent:.3g} % abweichen; seine Maße prüfen.</translation>
     </message>

@@ -29,7 +29,7 @@ from core.guidance.partgroups import Group, feature_errors, guard_of
 from core.guidance.predicted import content_hash, unlocked
 from core.guidance.sentences import correcting_factor
 from core.guidance.settinglines import TemplateLine
-from core.guidance.splitpair import SplitPair
+from core.guidance.splitpair import SplitPair, print_u_ratio
 from core.guidance.squareactions import per_hundred
 from core.machine_geometry.bedplane import fit_bed
 from core.machine_geometry.diagonals import read_diagonals
@@ -291,6 +291,7 @@ REFUSED = {
     "a polygon out of reach": ("x_mm", lambda: ngon(1e308, 0.0, 1.0, 4)),
     "a box of no bead": ("side_mm", lambda: box_strokes(20.0, 1.0, 0, BEAD, (60.0, 60.0), [20.0])),
     "a layer out of reach": ("height_mm", lambda: question_height(BELT, 1e308)),
+    "a print out of reach": ("u_ratio", lambda: print_u_ratio(1e308, 5.0)),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",

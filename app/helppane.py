@@ -14,6 +14,8 @@ from app.faults import told_at_once
 from app.helptopics import FIRST_STEPS, TOPICS, HelpPlace
 from app.pages import PageEntry
 from app.theme import STEP_PX
+from app.words import shown
+from core.words import tr
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
 _KEYS = ("", *(topic.key for topic in TOPICS))  # in the order of the tabs; the first is the page's own
@@ -139,7 +141,7 @@ def version() -> str:
     try:
         return installed("slipgauge")
     except PackageNotFoundError:
-        return "from source"  # as the reports say
+        return shown(tr("from source"))  # as the reports say
 
 
 def help_path(entry: PageEntry) -> Path:

@@ -159,6 +159,7 @@ class MainWindow(QMainWindow):
 
     def enter_page(self, key: str) -> None:
         """Bring a page into view and put the keyboard on it."""
+        self.notices.forget()
         self.show_page(key)
         if key in self._pages:
             self._pages[key].take_focus()

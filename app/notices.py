@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QElapsedTimer, Signal
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from app.context import Level
@@ -13,6 +13,7 @@ from app.widgets.labels import heading
 from app.widgets.panel import Panel
 
 _AUTHOR_PX = 220
+_MOMENT_MS = 2000  # what is said on the way to another page is read there
 # A sign beside the colour: the level must be told without it.
 _SIGNS = {Level.INFO: "", Level.GOOD: "✓ ", Level.WARNING: "? ", Level.ERROR: "! "}
 _INKS = {Level.INFO: "quiet", Level.GOOD: "good", Level.WARNING: "question", Level.ERROR: "question"}
@@ -42,7 +43,7 @@ class NoticeLine(QFrame):
         tip = self.tr("A kept trial is not undone: it is withdrawn in the logbook, with the reason.")
         self.withdraw.setToolTip(tip)
         self.withdraw.hide()
-        self._kept = 0
+        self._kept, self._level, self._since = 0, Level.INFO, QElapsedTimer()
         self.withdraw.clicked.connect(self._ask_for_withdrawal)
         layout.addWidget(self.withdraw)
         self.author = QLineEdit()  # whoever builds the window says when it is asked for
@@ -53,7 +54,8 @@ class NoticeLine(QFrame):
     def say(self, text: str, level: str = Level.INFO) -> None:
         """Show a sentence and tell it to a screen reader."""
         self.withdraw.hide()
-        loudness = Level(level)
+        self._level = loudness = Level(level)
+        self._since.start()
         self.label.setObjectName(_INKS[loudness])
         self.label.style().polish(self.label)
         _make_plain(self.label)
@@ -63,6 +65,11 @@ class NoticeLine(QFrame):
             from PySide6.QtGui import QAccessible, QAccessibleEvent
 
             QAccessible.updateAccessibility(QAccessibleEvent(self.label, QAccessible.Event.Alert))
+
+    def forget(self) -> None:
+        """Take away what told a while ago of a thing done on another page; what is good, wrong or in doubt stays."""
+        if self._level is Level.INFO and self._since.hasExpired(_MOMENT_MS):
+            self.say("")
 
     def offer_withdrawal(self, trial_id: int) -> None:
         """Offer the way back from a trial kept just now, until the next sentence."""

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QWidg
 from app.context import Context
 from app.faults import told_at_once
 from app.theme import STEP_PX
+from app.widgets.droplist import show_whole
 from app.widgets.wraprow import WrapRow
 
 if TYPE_CHECKING:
@@ -78,12 +79,9 @@ class Picker(QComboBox):
 
     @told_at_once
     def showPopup(self) -> None:
-        """Open the list high enough for its last line: Qt forgets the separator above it."""
+        """Open the list, whole."""
         super().showPopup()
-        view, frame = self.view(), self.view().window()
-        lines = sum(view.sizeHintForRow(row) for row in range(self.count())) + 2 * view.frameWidth()
-        if self.count() <= self.maxVisibleItems() and view.height() < lines:
-            frame.resize(frame.width(), lines + view.sizeHintForRow(0))  # the arrows to scroll by go, and leave room
+        show_whole(self)
 
     @told_at_once
     def wheelEvent(self, event: QWheelEvent) -> None:

@@ -22,9 +22,11 @@ from app.widgets.plotdata import PlotData
 from app.widgets.plotexport import render_plot
 from app.widgets.plotpane import PlotPane
 from core.guidance.reportblocks import Report, csv_text
-from core.guidance.reports import Of, trial_report
+from core.guidance.reportconditions import Settings
+from core.guidance.reports import NO_SETTINGS, Of, trial_report
 from core.guidance.verdict import with_action
 from core.records.rows import Trial
+from core.words import tr
 
 _PLOT = QSize(800, 460)
 _SCALE = 2.0
@@ -35,7 +37,7 @@ def our_version() -> str:
     try:
         return version("slipgauge")
     except PackageNotFoundError:
-        return "from source"
+        return tr("from source")
 
 
 def write_one(
@@ -51,7 +53,14 @@ def write_one(
     return write_report(report, path, pictures or {}, inch=inch)
 
 
-def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path, picture: QWidget | None) -> bool:
+def write_trial(
+    context: Context,
+    trial: Trial,
+    check: Trial | None,
+    path: Path,
+    picture: QWidget | None,
+    settings: Settings = NO_SETTINGS,
+) -> bool:
     """Write the report of a kept trial, with the machine, lot and instrument it was kept with.
 
     Args:
@@ -60,6 +69,7 @@ def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path,
         check: the last check of its instrument; None for none.
         path: of the file.
         picture: what the page draws of the trial; None for none.
+        settings: label and value of each setting that counted, by key.
     """
     store = context.store
     machine = next((row for row in store.machines() if row.id == trial.machine_id), None)
@@ -68,7 +78,7 @@ def write_trial(context: Context, trial: Trial, check: Trial | None, path: Path,
     title = subject_titles().get(trial.subject, "")
     of = Of(machine, lot, instrument, check, datetime.now(UTC), our_version(), store.is_demo)
     inch = inches_for(trial.subject) and path.suffix.lower() != ".csv"
-    report = trial_report(_held(trial) if inch else trial, of, title)
+    report = trial_report(_held(trial) if inch else trial, of, title, settings)
     drawn = None if picture is None else picture_of(picture)
     return write_one(report, path, {} if drawn is None else {"trial": drawn}, inch=inch)
 

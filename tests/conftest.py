@@ -57,7 +57,8 @@ def qapp(qapp_args):
     app = QApplication.instance() or QApplication(qapp_args)
     app.setStyle("Fusion")
     apply_theme(app, dark=False)
-    return app
+    yield app
+    app.clipboard().clear()  # without a screen Qt lets go of it after Python has ended: what Python copied crashes then
 
 
 @pytest.fixture(autouse=True, scope="session")

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any, ClassVar
 
 from PySide6.QtWidgets import QWidget
 
-from app.basecheck import other_bases
+from app.basecheck import with_changes
 from app.context import Context, Level
 from app.faults import told_at_once
 from app.pages.opentrial import Place, continued, may_move, only_readings
@@ -174,8 +174,8 @@ class Page(QWidget):
             return
         self.draft, self.unsaved = None, False
         self.context.release(kept)
-        says, doubts = self.tr("Trial {number} kept.").format(number=kept.id), other_bases(self.context, kept)
-        self.context.say(f"{says} {doubts}".strip(), Level.WARNING if doubts else Level.GOOD)
+        says = self.tr("Trial {number} kept.").format(number=kept.id)
+        self.context.say(*with_changes(self.context, kept, says))
         self.context.kept.emit(kept)
 
     def take_planned(self) -> None:

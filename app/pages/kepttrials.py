@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from pathlib import Path
-
-from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.words import shown
@@ -48,13 +45,6 @@ def example(context: Context, kept: Sequence[Trial]) -> Trial | None:
     """Return the newest of these trials that is of the picked lot or of none, in the demo shop only."""
     found = next((trial.id for trial in kept if trial.lot_id in (None, context.lot_id)), None)
     return kept_trial(context, found) if found is not None and context.is_demo else None
-
-
-def write_kept(context: Context, trial: Trial, path: Path, picture: QWidget | None = None) -> bool:
-    """Write the report of a kept trial; return whether it was written."""
-    from app.reportfiles import write_trial  # no page needs it before its button is used
-
-    return write_trial(context, trial, newest_check(context, trial.instrument_id), path, picture)
 
 
 def newest_check(context: Context, instrument_id: int | None) -> Trial | None:

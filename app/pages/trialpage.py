@@ -15,9 +15,10 @@ from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.pages.base import Page
-from app.pages.kepttrials import example, kept_on_machine, kept_trial, say_not_offered, write_kept
+from app.pages.kepttrials import example, kept_on_machine, kept_trial, say_not_offered
 from app.pages.opentrial import Place
 from app.pages.triallayout import lay_out_trial
+from app.pages.trialreport import report_name, write_looked_at
 from app.units import choose_unit
 from app.widgets.focus import keyboard_left
 from app.widgets.labels import heading
@@ -56,7 +57,7 @@ class TrialPage(Page):
         super().__init__(context, parent)
         self.picker = TrialPicker()
         self.kept_trial: Trial | None = None
-        self.report = ReportButton(self._write_report, self.tr("Report"), one_trial=True)
+        self.report = ReportButton(self._write_report, self.tr("Report"), one_trial=True, name=self._name_report)
         self.report.said.connect(context.notice)
         self.picker.changed.connect(self._choose_trial)
         context.kept.connect(self._answer_kept)
@@ -79,9 +80,7 @@ class TrialPage(Page):
 
     # For the subject to call
 
-    def lay_out(
-        self, form: TrialForm, plot: Picture, card: ResultCard, head: Sequence[QWidget] = ()
-    ) -> None:
+    def lay_out(self, form: TrialForm, plot: Picture, card: ResultCard, head: Sequence[QWidget] = ()) -> None:
         """Lay the page out and wire it; `head` stands at the right of the heading."""
         self.form, self.picture, self.card = form, plot, card
         if isinstance(plot, PlotPane):
@@ -242,7 +241,10 @@ class TrialPage(Page):
         self.undoing.forget()
 
     def _write_report(self, _kind: str, path: Path) -> bool:
-        return self.kept_trial is not None and write_kept(self.context, self.kept_trial, path, self.picture)
+        return write_looked_at(self, path)
+
+    def _name_report(self, _kind: str) -> str:
+        return report_name(self.kept_trial)
 
     def _list_trials(self) -> None:
         self.picker.offer(kept_on_machine(self.context, self.subject))

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from app.faults import or_else, told_at_once
 from app.units import inch_heading
+from app.widgets.droplist import show_whole
 from app.widgets.lengthfields import GaugeField, LengthField
 from app.widgets.linefields import (
     ENTER,
@@ -38,6 +39,7 @@ from app.widgets.linefields import (
 )
 from app.widgets.wordslabel import WordsLabel
 from app.words import shown
+from core.errors import InputError
 
 __all__ = ["ChoiceField", "CountField", "Field", "Form", "GaugeField", "LengthField", "LineField", "NumberField",
            "TextField", "Value", "local_text", "number_text"]
@@ -152,11 +154,12 @@ class ChoiceField(QComboBox):
 
     @told_at_once
     def showPopup(self) -> None:
-        """Open the list as wide as its texts."""
+        """Open the list as wide as its texts, and as high as its lines."""
         view = self.view()
         bar = view.verticalScrollBar().sizeHint().width() if self.count() > self.maxVisibleItems() else 0
         view.setMinimumWidth(view.sizeHintForColumn(0) + bar + 2 * view.frameWidth())
         super().showPopup()
+        show_whole(self)
 
     @told_at_once
     def wheelEvent(self, event: QWheelEvent) -> None:
@@ -186,6 +189,7 @@ class Form(QWidget):
         self._fields: dict[str, Field] = {}
         self._labels: dict[str, QLabel] = {}
         self._problems: dict[str, QLabel] = {}
+        self._named: dict[str, tuple[str, str]] = {}  # label and unit, as they were given
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(16)
@@ -204,6 +208,7 @@ class Form(QWidget):
         says.setWordWrap(True)
         says.hide()
         self._fields[key], self._labels[key], self._problems[key] = field, name, says
+        self._named[key] = label.replace("&", ""), unit
         field.installEventFilter(self)
         field.changed.connect(self._field_changed)
         field.problem_changed.connect(self._show_below)
@@ -212,6 +217,7 @@ class Form(QWidget):
 
     def set_unit(self, key: str, label: str, unit: str) -> None:
         """Name a field anew where its unit depends on what was chosen."""
+        self._named[key] = label.replace("&", ""), unit
         self._labels[key].setText(_labelled(label, self._fields[key], unit))
         self._fields[key].setAccessibleName(self._labels[key].text().replace("&", ""))
 
@@ -231,6 +237,10 @@ class Form(QWidget):
     def field(self, key: str) -> Field:
         """Return the field of that name."""
         return self._fields[key]
+
+    def name_and_unit(self, key: str) -> tuple[str, str]:
+        """Return the words of a label and the unit in which the value of its field is; empty where it has none."""
+        return self._named[key]
 
     def values(self) -> dict[str, Value]:
         """Return the values by key, without the fields that are hidden.
@@ -252,6 +262,14 @@ class Form(QWidget):
             return False
         self._fields[key].problem(message)
         return True
+
+    def mark_unreadable(self) -> None:
+        """Say under every field that cannot be read what is wrong with it."""
+        for field in self._fields.values():
+            try:
+                field.value()
+            except InputError as error:
+                field.problem(error.message)
 
     def clear_problems(self) -> None:
         """Take all problems away."""

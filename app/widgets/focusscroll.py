@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, QPoint
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
@@ -10,7 +10,10 @@ from app.faults import told_at_once
 
 
 class FocusScroll(QScrollArea):
-    """Follows the keyboard from its first sight on; `margin_px` stay between the field and the edge."""
+    """Follows the keyboard from its first sight on; `margin_px` stay between the field and the edge, if that can be.
+
+    What can be seen from the top is seen from there.
+    """
 
     margin_px = 50  # as Qt has it
 
@@ -31,3 +34,5 @@ class FocusScroll(QScrollArea):
         inside = self.widget()
         if isinstance(focus, QWidget) and inside is not None and inside.isAncestorOf(focus):
             self.ensureWidgetVisible(focus, self.margin_px, self.margin_px)
+            if focus.mapTo(inside, QPoint(0, focus.height())).y() <= self.viewport().height():
+                self.verticalScrollBar().setValue(0)  # the first row is worth more than room below the field

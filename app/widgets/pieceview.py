@@ -42,6 +42,7 @@ class PieceView(PicturePane):
         self._planned, self._solids, self._drawn = planned, solids, None
         self._lit = 0 if planned.gauges else -1
         self.heading.setText(shown(planned.name))
+        self.picture_button.show()
         self.refresh()
         gauges = [self._sentence(number) for number in range(len(planned.gauges))]
         self.describe("\n".join([shown(planned.purpose), *gauges]))
@@ -50,6 +51,7 @@ class PieceView(PicturePane):
         """Show no piece: none fits."""
         self._planned, self._solids, self._drawn, self._lit = None, (), None, -1
         self.heading.setText("")
+        self.picture_button.hide()
         self.refresh()
 
     def light(self, number: int) -> None:

@@ -98,7 +98,7 @@ class _Room:
 
     Attributes:
         size_px: of the view.
-        hard: what must stay clear.
+        hard: what must stay clear. firm: likewise where there is no other room, the edges of bands left out.
         named: the names placed so far, which must stay clear too.
         fills: what should stay clear.
     """
@@ -108,11 +108,13 @@ class _Room:
         self._shape = shape = int(size_px[1] / CELL_PX) + 1, int(size_px[0] / CELL_PX) + 1
         self._lines = [(line, _grown(_line_cells(line, shape))) for line in taken.lines]
         self._strange: dict[int | None, Table] = {}
-        hard = np.zeros(shape, dtype=bool)
-        for grid in [*(grid for _, grid in self._lines), *(_grown(_line_cells(edge, shape)) for edge in taken.edges)]:
-            hard |= grid
-        _take_boxes(hard, taken.boxes)
-        self.hard, self.fills = _table(hard), _table(_fill_cells(taken.fills, shape))
+        firm, edges = np.zeros(shape, dtype=bool), np.zeros(shape, dtype=bool)
+        for _, grid in self._lines:
+            firm |= grid
+        for edge in taken.edges:
+            edges |= _grown(_line_cells(edge, shape))
+        _take_boxes(firm, taken.boxes)
+        self.hard, self.firm, self.fills = _table(firm | edges), _table(firm), _table(_fill_cells(taken.fills, shape))
         self._names = np.zeros(shape, dtype=bool)
         self.named = _table(self._names)
 
@@ -170,16 +172,18 @@ def _first_fit(wish: Wish, room: _Room) -> Placed | None:
     anchors = _anchors(wish, room.size_px)
     if not len(anchors):
         return None
-    for wording, width in enumerate(wish.widths_px):
-        corner = _best_corner(wish, _spots(wish, width, anchors, room.size_px), room)
-        if corner is not None:
-            return Placed(*corner, wording)
+    wordings = list(enumerate(wish.widths_px))
+    for taken, offered in ((room.hard, wordings), (room.firm, wordings[1:] or wordings)):
+        for wording, width in offered:  # rather a shorter one over the edge of a band than none
+            corner = _best_corner(wish, _spots(wish, width, anchors, room.size_px), room, taken)
+            if corner is not None:
+                return Placed(*corner, wording)
     return None
 
 
-def _best_corner(wish: Wish, spots: _Spots, room: _Room) -> tuple[float, float] | None:
+def _best_corner(wish: Wish, spots: _Spots, room: _Room, taken: Table) -> tuple[float, float] | None:
     """Return left and top edge; what rules most spots out is asked first."""
-    spots = spots.where(spots.sums(room.hard, 1.0) == 0)
+    spots = spots.where(spots.sums(taken, 1.0) == 0)
     spots = spots.where(spots.sums(room.named, 1.0) == 0)
     strange = room.strange(wish.line)
     if not wish.at_points:  # farther from its own line than from another it would name the wrong one

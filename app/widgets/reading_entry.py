@@ -26,7 +26,7 @@ class ReadingEntry(QWidget):
         super().__init__(parent)
         self._table, self._model = table, table.readings()
         self._row = -1
-        self._echo = ""
+        self._echo, self._locked = "", False
         self._bursts = Bursts()
         self._where, self._says, self._keys = UnbrokenLabel(), QLabel(), QLabel()
         self._line = EntryLine()
@@ -41,6 +41,12 @@ class ReadingEntry(QWidget):
     def current_row(self) -> int:
         """Return the row whose reading is being typed, -1 where there is none."""
         return self._row
+
+    def lock(self, locked: bool) -> None:
+        """Show the readings only: nothing can be typed, and no key does anything."""
+        self._locked = locked
+        self.setEnabled(not locked)
+        self._refresh()
 
     def go_to(self, row: int) -> None:
         """Take the reading of another row next."""
@@ -211,7 +217,7 @@ class ReadingEntry(QWidget):
             self._line.show_reading(self._shown_reading())
         answers, doubt = self._words.answers(self._row), self._words.doubt(self._row)
         self._answers.offer(answers)
-        self._keys.setVisible(not answers)
+        self._keys.setVisible(not answers and not self._locked)
         now = self._words.state(self._row, foretold=self._show_expected.isChecked())
         if not self._show_expected.isChecked():
             now = self._echo or now

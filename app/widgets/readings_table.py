@@ -177,6 +177,7 @@ class ReadingsTable(QTableView):
         bold.setBold(True)
         titles, texts = QFontMetrics(bold), self.fontMetrics()
         self._needed = []
+        named = any(column.kind == "text" for column in self._model.columns)
         for place, column in enumerate(self._model.columns):
             title = str(self._model.headerData(place, Qt.Orientation.Horizontal))
             numbers = _INCHES if column.inch else {READING: "⚑ 000,00", "expected": "000,00 ± 0,00"}
@@ -184,7 +185,8 @@ class ReadingsTable(QTableView):
             widest = max(texts.horizontalAdvance(sample) for sample in samples) + 2 * PADDING_PX + 10
             width = max(widest, max(titles.horizontalAdvance(line) for line in title.splitlines() or [""]) + 12)
             self._needed.append(max(width, self._name_width(column)) if column.kind == "text" else width)
-            shares = column.kind == "text" or (column.kind == "choice" and width > _SHORT_PX)
+            long_px = widest if named else width  # a title alone takes no room from names
+            shares = column.kind == "text" or (column.kind == "choice" and long_px > _SHORT_PX)
             self.horizontalHeader().setSectionResizeMode(
                 place, QHeaderView.ResizeMode.Stretch if shares else QHeaderView.ResizeMode.Interactive)
             if not shares:

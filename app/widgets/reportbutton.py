@@ -14,10 +14,13 @@ from app.words import shown
 from core.errors import StoreError
 
 Write = Callable[[str, Path], bool]
+Name = Callable[[str], str]
 
 
 class ReportButton(QPushButton):
     """`write` gets kind and file and returns whether it was written; `said` carries a sentence and its level.
+
+    `name` gives the name to propose for the file of a kind, without its ending; the kind itself where it is empty.
 
     With `one_trial` it offers the trial that is looked at, with `newest` the newest kept one of its page, else all that
     the shop reports.
@@ -26,10 +29,17 @@ class ReportButton(QPushButton):
     said = Signal(str, str)
 
     def __init__(
-        self, write: Write, text: str, parent: QWidget | None = None, *, one_trial: bool = False, newest: bool = False
+        self,
+        write: Write,
+        text: str,
+        parent: QWidget | None = None,
+        *,
+        one_trial: bool = False,
+        newest: bool = False,
+        name: Name = str,
     ) -> None:
         super().__init__(text, parent)
-        self._write = write
+        self._write, self._name = write, name
         self.setObjectName("plain")
         menu = QMenu(self)
         offered = self._of_trial() if one_trial else self._of_newest() if newest else self._of_shop()
@@ -74,8 +84,13 @@ class ReportButton(QPushButton):
         return done
 
     def _ask(self, kind: str, suffix: str) -> None:
+        try:
+            proposed = file_name(f"{self._name(kind) or kind}.{suffix}")
+        except StoreError as error:
+            self.said.emit(shown(error.message), "error")
+            return
         name, _kind = QFileDialog.getSaveFileName(
-            self, self.tr("Save the report"), file_name(f"{kind}.{suffix}"), f"{suffix.upper()} (*.{suffix})"
+            self, self.tr("Save the report"), proposed, f"{suffix.upper()} (*.{suffix})"
         )
         if name:
             self.write(kind, Path(name if name.lower().endswith(f".{suffix}") else f"{name}.{suffix}"))

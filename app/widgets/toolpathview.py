@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QLineF, QObject, QPoint, QPointF, QRectF, QSize, Qt
@@ -22,6 +24,7 @@ if TYPE_CHECKING:
 
 _RULERS_MM = (1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0)
 _RULER_SHARE = 0.25  # of the width, at most
+_NAME_GAP_PX = 8.0
 _STRAND_MM = 8.0  # a strand is drawn as a heap of this width
 _STRANDS_ROOM_MM = 14.0
 _LEAST_EDGED_PX, _EDGES_PX = 3.0, 1.6
@@ -252,9 +255,9 @@ class ToolpathPane(PicturePane):
     def _draw_names(self, painter: QPainter, size: QSize, theme: Tokens) -> None:
         assert self._path is not None
         measure, beside_y = painter.fontMetrics(), -math.inf
-        for part in reversed(self._path.parts):
-            text = shown(part.name)
-            at = self.sight.at(size, *part.at_mm)
+        places = [self.sight.at(size, *part.at_mm) for part in self._path.parts]
+        texts = names_with_room([shown(part.name) for part in self._path.parts], places, measure.horizontalAdvance)
+        for part, at, text in reversed(list(zip(self._path.parts, places, texts, strict=True))):
             if part.beside and at.y() - beside_y < measure.height() - 2:
                 continue  # one below another, as many as there is room for
             beside_y = at.y()
@@ -281,6 +284,14 @@ class ToolpathPane(PicturePane):
             painter.drawLine(QPointF(x, y - 4), QPointF(x, y + 4))
         text = self.tr("{length} mm").format(length=number_text(length))
         painter.drawText(QPointF(left + length * scale + 8, y + 4), text)
+
+
+def names_with_room(texts: Sequence[str], places: Sequence[QPointF], width_px: Callable[[str], float]) -> list[str]:
+    """Return the names of parts; their last words alone, pad A as A, where neighbours in a row would overlap."""
+    named = zip(places, texts, strict=True)
+    rows = sorted((round(at.y()), at.x(), width_px(text) + _NAME_GAP_PX) for at, text in named)
+    tight = any(a[0] == b[0] and a[1] + (a[2] + b[2]) / 2 > b[1] for a, b in pairwise(rows))
+    return [text.rpartition(" ")[2] for text in texts] if tight else list(texts)
 
 
 def _between(first: str, second: str) -> str:

@@ -46,6 +46,7 @@ class TrialForm(QWidget):
         picker: TrialPicker,
         *,
         above_entry: QWidget | None = None,
+        above_stays: bool = False,
         across: int = 2,
         foretells: bool = True,
     ) -> None:
@@ -57,6 +58,7 @@ class TrialForm(QWidget):
         self.new_button = QPushButton(self.tr("&New readings"))
         self.foot = WrapRow()
         self._own: dict[str, Field] = {}
+        self._aid = None if above_stays else above_entry  # helps to take readings, and shows none
         self._last: QWidget = picker
         self.settings.add("trial", self.tr("Tri&al"), picker)
         self._lay_out([above_entry] if above_entry else [])
@@ -107,6 +109,24 @@ class TrialForm(QWidget):
             if isinstance(field, ChoiceField) and conditions.get(key) not in (None, field.value())
         ]
 
+    def told_settings(self, conditions: Mapping[str, Any]) -> dict[str, tuple[str, str]]:
+        """Return the stored settings for people, each with its label: those that count and are shown as they were.
+
+        Lengths are in mm whatever unit is shown; numbers have a decimal point.
+        """
+        told = {}
+        for key, field in self._own.items():
+            value = conditions.get(key)
+            if value in (None, "") or field.isHidden():
+                continue
+            label, unit = self.settings.name_and_unit(key)
+            if not isinstance(field, ChoiceField):
+                text = f"{value:.10g}" if isinstance(value, int | float) else str(value)
+                told[key] = label, f"{text} {unit}".strip()
+            elif value == field.value():
+                told[key] = label, field.currentText()
+        return told
+
     def show_rows(self, rows: Sequence[Mapping[str, Any]]) -> None:
         """Show other readings."""
         self.model.set_rows(rows)
@@ -133,10 +153,13 @@ class TrialForm(QWidget):
         return ""
 
     def lock(self, locked: bool) -> None:
-        """Show readings without letting them be changed."""
+        """Show readings without letting them be changed, and without what only helps to take them."""
         self.model.lock(locked)
-        for widget in (self.entry, *self._own.values()):
+        self.entry.lock(locked)
+        for widget in self._own.values():
             widget.setEnabled(not locked)
+        if self._aid is not None:
+            self._aid.setVisible(not locked)
         buttons = [button for button in self.findChildren(QPushButton) if self.foot.indexOf(button) >= 0]
         for visible in (False, True):  # hide first: all side by side would widen a small window
             for button in buttons:

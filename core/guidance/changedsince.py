@@ -10,12 +10,15 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 
+from core.errors import InputError
 from core.guidance.changes import in_force_when
 from core.guidance.decisions import settable
 from core.guidance.settingorder import in_order
 from core.part_size.prediction import Changes
 from core.records.rows import SettingInForce, Trial
+from core.words import tr
 
+_NO_FACTOR = 1e-6
 _FACTORS = ("shrink_allowance", "axis_scale")
 
 
@@ -26,6 +29,9 @@ def changed_since(settings: Sequence[SettingInForce], trial: Trial, axes: Iterab
         settings: every setting that was ever in force on the machine of the trial.
         trial: with its lot, and the moment when its readings were begun.
         axes: letters of the axes that are asked for.
+
+    Raises:
+        InputError: field `shrink_allowance` or `axis_scale`, where the one in force before was none.
     """
     now, then = _pair(settings, "contour_offset", trial)
     factors = {}
@@ -33,6 +39,12 @@ def changed_since(settings: Sequence[SettingInForce], trial: Trial, axes: Iterab
         factors[axis] = 1.0
         for stem in _FACTORS:
             after, before = _pair(settings, f"{stem}_{axis}", trial)
+            if not abs(before) > _NO_FACTOR:
+                says = tr(
+                    "The factor {value:g}, in force before, cannot be; put the right one in force on page Logbook.",
+                    value=before,
+                )
+                raise InputError(stem, says)
             factors[axis] *= after / before
     return Changes(now - then, factors)
 

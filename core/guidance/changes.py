@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import datetime
 
-from core.guidance.logentries import plain_value, setting_name_words
+from core.guidance.logentries import change_words, plain_value, setting_name_words
 from core.guidance.settingorder import in_order
 from core.records.rows import SettingInForce
-from core.words import Words, tr
+from core.words import Words, side_by_side, tr
 
 _SAME_RATIO = 1e-6
 
@@ -60,6 +60,19 @@ def base_words(setting: SettingInForce, settings: Sequence[SettingInForce], made
         old=plain_value(setting.old, setting.unit),
         held=plain_value(held.new, held.unit),
     )
+
+
+def put_words(trial_id: int | None, settings: Sequence[SettingInForce]) -> Words | None:
+    """Say what a kept trial has put in force anew; None where it left all as it was.
+
+    Args:
+        trial_id: number of the trial.
+        settings: every setting that was ever in force on the machine.
+    """
+    own = [setting for setting in settings if setting.trial_id == trial_id and setting.new != setting.old]
+    if not own:
+        return None
+    return tr("In force now: {changes}.", changes=side_by_side(map(change_words, in_order(own)), ", "))
 
 
 def now_in_force(settings: Sequence[SettingInForce], lot_id: int | None) -> tuple[SettingInForce, ...]:

@@ -138,6 +138,9 @@ def _minds(request: PathRequest, bead: Bead) -> tuple[Words, ...]:
         minds = bead_questions(bead, request.nozzle_mm)
     if heats(request.start_text):
         minds = (*minds, tr("The start text heats: the lap after it is not cold. Keep clear of nozzle and bed."))
+    heat = _heat(request)
+    if TRIALS[request.kind].lays and heat is not None and heat.bed_c == 0.0:
+        minds = (*minds, tr("The bed stays cold, 0 °C: type what this filament wants; leave it for an unheated bed."))
     return minds
 
 

@@ -16,6 +16,7 @@ from core.guidance.criteriaadvice import (
     use_none,
     use_step,
 )
+from core.guidance.farvalues import far_values_words
 from core.guidance.ladderjudgement import StepJudgement
 from core.guidance.verdict import Advice, Setting, setting_words
 from core.measuring.ladder import GOOD_SCORE, Answer, Choose, Ladder, fit_scores, fit_values
@@ -84,47 +85,6 @@ def kinds_words(kind: LadderKind) -> Words:
     if kind.key == "temperature":
         return tr("Temperature")
     return setting_words(Setting(kind.setting))
-
-
-def caution_words(kind: LadderKind) -> Words:
-    """Return what to mind before a ladder is printed."""
-    return {
-        "temperature": tr(
-            "Caution: burns, fumes. Ventilate, stay with it, never above the hot end's or the material's limit. Be "
-            "sure that heating is cut if the sensor fails; if that is not known, no ladder. Local rules come first."
-        ),
-        "cooling": tr(
-            "Caution: hot nozzle, burns. A fan at full may cool the nozzle: watch its temperature. Stay with it; "
-            "local rules come first."
-        ),
-        "cornering": tr(
-            "Caution: fast corners shake the machine; hands, hair and cables out of the travel. Stay with it, stop at "
-            "the first lost step; local rules come first."
-        ),
-        "gap": tr(
-            "Caution: hot nozzle, burns. A gap too small scrapes the bed: hand on the switch; local rules come first."
-        ),
-    }.get(kind.key, tr(
-        "Caution: hot nozzle, burns. Ventilate the fumes, never leave it unattended, stop at the first grinding; local "
-        "rules come first."
-    ))  # fmt: skip
-
-
-def how_words(kind: LadderKind) -> Words:
-    """Return what to print and what to look at."""
-    return {
-        "temperature": tr(
-            "Hot to cold, two minutes at each step once the sensor is steady within 1 K. Bridge, overhang, two thin "
-            "posts, and for each judge a tab to snap last."
-        ),
-        "retraction": tr("Two posts 40 mm apart for each step, dry filament. Score the strings: 4 none, 0 a web."),
-        "lag": tr(
-            "A line at 25, 70, 25 mm/s for each step; read its width 5 mm after each change, and in the middle."
-        ),
-        "cornering": tr("Square posts with sharp corners; score bulge and ripple beside the corner: 4 none."),
-        "cooling": tr("Overhang, bridge and a tab to snap for each step; score shape and bond together."),
-        "gap": tr("A single first layer for each step; score the top: 4 closed and even, 0 gaps or ridges."),
-    }.get(kind.key, tr("Change this setting only; 4 is without fault, 0 useless."))
 
 
 def _by_widths(readings: LadderReadings) -> Ladder:
@@ -207,7 +167,7 @@ def _from_where(readings: LadderReadings, ladder: Ladder) -> Words:
 
 
 def _mind(readings: LadderReadings, ladder: Ladder) -> tuple[Words, ...]:
-    kind, says = readings.kind, []
+    kind, says = readings.kind, list(far_values_words(readings))
     if kind.limit and readings.limit is None:
         says.append(tr("The machine's limit is not typed yet, so it is not watched here."))
     if readings.read is Read.SCORE and readings.piece and len(set(readings.piece)) <= len(set(readings.step)):

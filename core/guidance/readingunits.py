@@ -40,6 +40,14 @@ def step_units(trial: Trial) -> list[str | None]:
     return [ladders()[key].unit if key in ladders() else "" for key, _ in groups]
 
 
+def read_with_instrument(trial: Trial) -> bool:
+    """Return whether an instrument of the shop was read: none is where steps are scored, or read in another unit."""
+    units = reading_units(trial)
+    return trial.subject not in (*_STEPPED, "top") or any(
+        raw and unit == "mm" for raw, unit in zip(trial.readings.get("raw", ()), units, strict=False)
+    )
+
+
 def _told_units(
     readings: Mapping[str, Sequence[Any]], empty: Sequence[str], conditions: Mapping[str, Any]
 ) -> Iterator[str]:

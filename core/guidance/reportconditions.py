@@ -12,13 +12,29 @@ from core.measuring.tolerance import CLASSES
 from core.records.rows import Trial, TrialState
 from core.words import SAID, Words, kept_words, tr
 
+Settings = Mapping[str, tuple[str, str]]
+_TOLD = frozenset({"tolerance", "part_temperature_c"})  # has words of its own below
+_OF_FLOW = frozenset({"bead_model", "width_mm", "height_mm", "nozzle_mm", "temperature_c", "rate_mm3_s"})
+
+
+def settings_table(trial: Trial, settings: Settings) -> list[Block]:
+    """Return under which settings a trial was taken, by their labels, and what else was kept with it; each once.
+
+    Args:
+        trial: kept.
+        settings: label and value of each setting of its page that counted, by its key in the conditions.
+    """
+    told = _TOLD | (_OF_FLOW if conditions_from(trial.conditions) is not None else frozenset())
+    own = [said for key, said in settings.items() if key not in told]
+    rows = (*own, *_rows(trial.conditions))
+    if not rows:
+        return []
+    return [Table("conditions", (tr("Kept with the trial"), tr("What")), rows, numbers_from=9)]
+
 
 def condition_blocks(trial: Trial) -> list[Block]:
-    """Return what held for a trial, the checks not met, its note, and the trials it rests on, as far as on record."""
+    """Return what a flow factor holds for, the checks not met, the note, and the trials that a trial rests on."""
     blocks: list[Block] = []
-    rows = _rows(trial.conditions)
-    if rows:
-        blocks.append(Table("conditions", (tr("Kept with the trial"), tr("What")), tuple(rows), numbers_from=9))
     flow = conditions_from(trial.conditions)
     if flow is not None:
         blocks.append(Says(flow.words()))

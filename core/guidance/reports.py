@@ -14,9 +14,10 @@ from datetime import datetime
 
 from core.guidance.logentries import plain_value, setting_name_words
 from core.guidance.names import estimate_text, name_words
+from core.guidance.readingunits import read_with_instrument
 from core.guidance.report import remark
 from core.guidance.reportblocks import Block, Heading, Picture, Report, Says, Table
-from core.guidance.reportconditions import condition_blocks, withdrawn_blocks
+from core.guidance.reportconditions import Settings, condition_blocks, settings_table, withdrawn_blocks
 from core.guidance.reportreadings import reading_blocks
 from core.guidance.verdict import Setting, setting_words
 from core.machine_geometry.drive import drive_from_parts
@@ -27,6 +28,7 @@ from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial
 from core.words import Words, kept_words, side_by_side, tr
 
 DEMO = tr("Demo shop, invented data")
+NO_SETTINGS: Settings = {}
 VOID = tr("Void after a crash, a belt or nozzle change, or a move until checked again.")
 
 
@@ -62,15 +64,16 @@ def foot(of: Of, content: Mapping[str, object]) -> Words:
     )
 
 
-def about(of: Of) -> Table:
-    """Return machine, lot and instrument."""
+def about(of: Of, *, measured: bool = True) -> Table:
+    """Return machine, lot and the instrument, where one was `measured` with."""
     rows: list[tuple[Words | str, ...]] = []
     if of.machine is not None:
         rows.append((tr("machine"), of.machine.name))
     if of.lot is not None:
         made = ", ".join(part for part in (of.lot.material, of.lot.maker, of.lot.colour, of.lot.batch) if part)
         rows.append((tr("filament lot"), f"{of.lot.name} ({made})" if made else of.lot.name))
-    rows.append((tr("instrument"), _instrument_words(of)))
+    if measured:
+        rows.append((tr("instrument"), _instrument_words(of)))
     return Table("about", (tr("What"), tr("Which")), tuple(rows), numbers_from=9)
 
 
@@ -93,16 +96,18 @@ def _numbers(estimates: Sequence[Estimate]) -> Table:
     return Table("results", (tr("Quantity"), tr("Value ± U (95 %)"), tr("Remark")), rows)
 
 
-def trial_report(trial: Trial, of: Of, title: str = "") -> Report:
+def trial_report(trial: Trial, of: Of, title: str = "", settings: Settings = NO_SETTINGS) -> Report:
     """Return the report of a kept trial: verdict as it was shown, results with U, readings as they were typed.
 
     Args:
         trial: kept.
         of: its machine, lot and instrument.
         title: of its subject for people.
+        settings: label and value of each setting that counted, by its key in the conditions.
     """
     blocks: list[Block] = [Heading(tr("Trial № {number}: {subject}", number=trial.id, subject=title or trial.subject))]
-    blocks += [*withdrawn_blocks(trial), about(of), Picture("trial")]
+    blocks += [*withdrawn_blocks(trial), about(of, measured=read_with_instrument(trial))]
+    blocks += [*settings_table(trial, settings), Picture("trial")]
     if trial.verdict:
         blocks.append(Heading(tr("Verdict")))
     for said in trial.verdict:

@@ -115,9 +115,9 @@ def judge_ringing(
         quiet_accelerations_mm_s2(found.frequency, use.speed_mm_s, use.most_mm_s2)
         if found.frequency is not None else ()
     )  # fmt: skip
-    advice = [_by_kind(found, use, limit)]
-    if found.kind is Kind.OPEN:
-        advice.insert(0, _second_speed(found, ripples))
+    advice = [_second_speed(found, ripples)] if found.kind is Kind.OPEN else []
+    if rings or found.kind is not Kind.OPEN:
+        advice.append(_by_kind(found, use, limit))
     mind = _mind(use, quiet) if rings else ()
     return RingingJudgement(use, found, None, limit, quiet, tuple(advice), mind)
 
@@ -180,13 +180,7 @@ def _by_kind(found: Ringing, use: Use, limit: Estimate | None) -> Advice:
             if parts else tr("Look for a part that repeats with this length: a roller, a bearing, an eccentric pulley.")
         )  # fmt: skip
         value = value.removeprefix("+")
-        because = (
-            tr("The marks lie {value} ± {U} mm apart; {hz:.3g} Hz is nothing that a frame rings at ({low:g} to "
-               "{high:g} Hz). A second speed proves it: a mark stays.",
-               value=value, U=U, hz=float(np.mean(found.own_hz)), low=LOWEST_HZ, high=HIGHEST_HZ)
-            if found.slope is None
-            else tr("The marks lie {value} ± {U} mm apart whatever the speed, so it is not ringing.", value=value, U=U)
-        )  # fmt: skip
+        because = tr("The marks lie {value} ± {U} mm apart whatever the speed, so it is not ringing.", value=value, U=U)
         untouched = tr("Acceleration and speed: they do not move these marks.")
         return Advice(Setting.MEND_MECHANICS, action, None, "", because, untouched)
     return Advice(
@@ -242,13 +236,36 @@ def _second_speed(found: Ringing, ripples: Sequence[Ripple]) -> Advice:
     if parts:
         because = tr("It could be a mark of: {parts}. Ringing stretches with the speed, a mark does not.", parts=parts)
     faster = 1.5 * speed
+    if found.frequency is not None:
+        action = tr("Print the wall at {speed:.0f} mm/s too, count there; what follows holds if it is ringing.",
+                    speed=faster)  # fmt: skip
+    else:
+        action, because = tr("Print the wall at {speed:.0f} mm/s too, and count there.", speed=faster), _too_far(found)
     return Advice(
         Setting.UNDECIDED,
-        tr("Print the wall at {speed:.0f} mm/s too, count there; what follows holds if it is ringing.", speed=faster),
+        action,
         None,
         "",
         because,
         tr("Everything: nothing is proved yet."),
+    )
+
+
+def _too_far(found: Ringing) -> Words:
+    """Return what a ripple at one speed may be that would be ringing at a frequency no frame rings at."""
+    hz, U = rounded_pair(float(np.mean(found.own_hz)), 2 * float(np.mean(found.u_hz)))
+    told = {"hz": hz.removeprefix("+"), "U": U, "low": LOWEST_HZ, "high": HIGHEST_HZ}
+    parts = side_by_side((fit.says for fit in found.fits), ", ")
+    if parts:
+        return tr(
+            "As ringing it would be {hz} ± {U} Hz, and frames ring at {low:g} to {high:g} Hz. It could be a mark of: "
+            "{parts}; or crests were miscounted. A mark stays where it is at the second speed.",
+            parts=parts, **told,
+        )  # fmt: skip
+    return tr(
+        "As ringing it would be {hz} ± {U} Hz, and frames ring at {low:g} to {high:g} Hz. It could be a mark of a part "
+        "that repeats, or crests were miscounted. A mark stays where it is at the second speed.",
+        **told,
     )
 
 

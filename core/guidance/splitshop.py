@@ -33,6 +33,7 @@ from core.part_size.shop_links import (
 )
 from core.part_size.shop_split import NO_LOT, Priors, Seen, ShopSplit, split_shop
 from core.records.rows import Event, Lot, Machine, SeriesPoint, SettingInForce
+from core.words import Words, tr
 
 SUBJECT = "shop_split"
 AXES = ("x", "y", "z")
@@ -51,7 +52,10 @@ Settings = Mapping[int | None, Sequence[SettingInForce]]  # by machine
 
 @dataclass(frozen=True, slots=True, eq=False)
 class AxisSplit:
-    """One axis of the shop: the split, the trials behind its rows (n), and who is linked with whom."""
+    """One axis of the shop: the split, the trials behind its rows (n), and who is linked with whom.
+
+    `left_out` holds the trials that do not count, each with the reason.
+    """
 
     axis: str
     split: ShopSplit
@@ -60,7 +64,7 @@ class AxisSplit:
     joining: tuple[NextPrint, ...]
     next: NextPrint | None
     flagged_trials: tuple[int, ...]
-    left_out: tuple[int, ...]
+    left_out: Mapping[int, Words]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -140,11 +144,11 @@ def read_shop(
 
 @dataclass(frozen=True, slots=True)
 class _Rows:
-    """Results that count, whether each is a travel, and the trials left out."""
+    """Results that count, whether each is a travel, and the trials left out with the reason."""
 
     points: tuple[SeriesPoint, ...]
     travel: tuple[bool, ...]
-    left_out: tuple[int, ...]
+    left_out: Mapping[int, Words]
 
 
 def newest_event(events: Sequence[Event], kinds: Sequence[str]) -> Mapping[int, datetime]:
@@ -162,19 +166,31 @@ def _usable(
 ) -> _Rows:
     travels = {point.trial_id for point in fetch(f"origin_{axis}")}
     known_machines, known_lots = {row.id for row in machines}, {row.id for row in lots}
-    points, travel, left_out = [], [], []
+    points, travel, left_out = [], [], {}
     for point in fetch(f"scale_{axis}"):
         if point.machine_id not in known_machines:
             continue
         is_travel = point.trial_id in travels
-        told = 0.0 < point.u < math.inf and abs(point.value) <= MOST_RATIO
-        told = told and point.kept_at >= begun.get(point.machine_id or 0, point.kept_at)
-        if told and (is_travel or point.lot_id in known_lots):
+        why_not = _why_not(point, begun, has_lot=is_travel or point.lot_id in known_lots)
+        if why_not is None:
             points.append(point)
             travel.append(is_travel)
         else:
-            left_out.append(point.trial_id)
-    return _Rows(tuple(points), tuple(travel), tuple(left_out))
+            left_out[point.trial_id] = why_not
+    return _Rows(tuple(points), tuple(travel), left_out)
+
+
+def _why_not(point: SeriesPoint, begun: Mapping[int, datetime], *, has_lot: bool) -> Words | None:
+    """Return why a result does not count; None where it does."""
+    if not has_lot:
+        return tr("no lot")
+    if not 0.0 < point.u < math.inf:
+        return tr("no uncertainty")
+    if abs(point.value) > MOST_RATIO:
+        return tr("beyond 3 %")
+    if point.kept_at < begun.get(point.machine_id or 0, point.kept_at):
+        return tr("before a new belt or screw")
+    return None
 
 
 def _axis_split(

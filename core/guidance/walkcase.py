@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from core.guidance.walkgauges import Gauges
+from core.guidance.walkheat import heat_moved
 from core.guidance.walkplan import Cell, Effect, Plan, ResultKind, Scope, Step
 from core.guidance.walkreasons import (
     check_words,
     fault_words,
     gauge_words,
+    heat_words,
     missed_words,
     missing_words,
     parts_words,
@@ -212,6 +214,9 @@ class Case:
         if undecided and not stale and not doubt:
             how = READINGS
         doubt += undecided
+        if kind.of_heat and trials:
+            moved = heat_moved(self._settings, trials[0].lot_id if self.lot_id is None else self.lot_id, since)
+            stale += [heat_words(*moved)] if moved else []
         if kind.after_settings:
             stale += [
                 set_since_words(setting)

@@ -56,6 +56,7 @@ class ResultKind:
         not_for: motions of machines that have no such thing.
         settings: a setting for the size of parts that is put in force proves it.
         after_settings: a setting put in force later spoils it.
+        of_heat: it holds near the nozzle temperature that was in force when it was found.
         missed: name of an estimate that says that it failed.
     """
 
@@ -70,6 +71,7 @@ class ResultKind:
     not_for: tuple[str, ...] = ()
     settings: bool = False
     after_settings: bool = False
+    of_heat: bool = False
     missed: str = ""
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from core.flow_trials.conditions import SAME_TEMPERATURE_K
 from core.guidance.logentries import setting_name_words
 from core.guidance.names import parameter_words
 from core.guidance.walkwords import event_words
@@ -75,6 +76,17 @@ def fault_words(check: Event) -> Words:
 def set_since_words(setting: SettingInForce) -> Words:
     """Say that a setting was changed after the proof."""
     return tr("{name} was set anew after it.", name=setting_name_words(setting.name))
+
+
+def heat_words(then_c: float, now: SettingInForce) -> Words:
+    """Say that the nozzle temperature moved further than a flow factor holds."""
+    return tr(
+        "The nozzle temperature was {then:.6g} °C then, and {now:.6g} °C is in force now: a flow factor holds within "
+        "{near:g} K. Find it again.",
+        then=then_c,
+        now=now.new,
+        near=SAME_TEMPERATURE_K,
+    )
 
 
 def missed_words(trial: InUse) -> Words:

@@ -20,6 +20,7 @@ ONE_SIDED = {OUTER: tr("outside"), INNER: tr("inside")}
 SD_CALIPER_MM = 0.02  # of one reading over printed pillars, where nothing was repeated
 SD_RULE_MM = 0.15  # of one reading with steel rule and loupe
 LOUPE_MM = 0.1  # what a loupe still tells apart on a rule
+_FAR_RATIO = 5.0  # a single reading that far off was mistyped
 _OFF_RATIO = 0.03  # a diagonal is that far off its sides only by a misreading
 _APART_MM = {OUTER: 0.3, INNER: 0.3, DRAWN: 1.0}  # repeats of one length further apart are not repeats
 
@@ -77,11 +78,12 @@ def read_diagonals(
     """
     _check_sides(plane, side_a_mm, side_b_mm)
     _check_names(diagonal, part)
-    cells = _cells(reading_mm, diagonal, part)
+    across = math.hypot(side_a_mm, side_b_mm)
+    _check_readings(reading_mm, across)
+    cells = _cells(diagonal, part)
     parts = _common_parts(cells)
     means = {key: sum(reading_mm[i] for i in rows) / len(rows) for key, rows in cells.items()}
     d1, d2 = (sum(means[d, p] for p in parts) / len(parts) for d in "12")
-    across = math.hypot(side_a_mm, side_b_mm)
     if parts in ((OUTER,), (INNER,)):
         d1, d2 = across + (d1 - d2) / 2, across - (d1 - d2) / 2
     else:
@@ -118,12 +120,20 @@ def _check_names(diagonal: Sequence[str], part: Sequence[str]) -> None:
             raise InputError("part", says, row)
 
 
-def _cells(reading_mm: Sequence[float], diagonal: Sequence[str], part: Sequence[str]) -> Cells:
-    cells: Cells = {}
-    for row, (reading, d, p) in enumerate(zip(reading_mm, diagonal, part, strict=True)):
+def _check_readings(reading_mm: Sequence[float], across: float) -> None:
+    for row, reading in enumerate(reading_mm):
         if not (math.isfinite(reading) and reading > 0):
             raise InputError("reading_mm", tr("Row {row}: a diagonal is above zero; retype it.", row=row + 1), row)
-        cells.setdefault((d, p), []).append(row)
+        if not across / _FAR_RATIO < reading < across * _FAR_RATIO:  # pillars add or take their width
+            says = tr("A diagonal of {d:g} mm cannot be where the sides make {across:.1f} mm; retype it.",
+                      d=reading, across=across)  # fmt: skip
+            raise InputError("reading_mm", says, row)
+
+
+def _cells(diagonal: Sequence[str], part: Sequence[str]) -> Cells:
+    cells: Cells = {}
+    for row, place in enumerate(zip(diagonal, part, strict=True)):
+        cells.setdefault(place, []).append(row)
     return cells
 
 

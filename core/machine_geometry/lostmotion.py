@@ -23,7 +23,7 @@ from core.machine_geometry.reversal import check_resolution, pair_resolution_mm,
 from core.measuring.brokenstick import FEWEST, BrokenStick, fit_broken_stick
 from core.measuring.gum import combine
 from core.measuring.linefit import fit_linear
-from core.measuring.reach import within_reach
+from core.measuring.reach import refuse_unlike, within_reach
 from core.quantity import Estimate, coverage_factor
 from core.words import Words, tr
 
@@ -81,6 +81,7 @@ def fit_lost_motion(commanded_mm: ArrayLike, travel_mm: ArrayLike, *, axis: str,
             that does not move, or one that moves more than was commanded; `resolution_mm`.
     """
     commanded, travel = np.asarray(commanded_mm, dtype=float), np.asarray(travel_mm, dtype=float)
+    refuse_unlike(travel_mm=travel, commanded_mm=commanded)
     check_resolution(resolution_mm)
     rows = np.flatnonzero(np.isfinite(travel))
     for row in rows:

@@ -19,6 +19,7 @@ from core.machine_geometry.parts import Drive, short
 from core.machine_geometry.resolution import USABLE_SHARE, speed_from_steps, winding_full_steps_per_s
 from core.machine_geometry.rotary import describe_rotary
 from core.machine_geometry.wanted import DriveLimit, Wanted
+from core.measuring.reach import within_reach
 from core.words import tr
 
 WINDING_SHARE = 0.5  # torque falls well before the current cannot follow
@@ -35,6 +36,7 @@ def step_at_radius_mm(drive: Drive, radius_mm: float) -> float:
     return radius_mm * math.radians(describe_rotary(drive).microstep_deg)
 
 
+@within_reach
 def least_radius_mm(speed_mm_s: float, turning_deg_s: float) -> float:
     """Return the radius below which an axis of this turning rate cannot keep up with the speed, v/ω.
 

@@ -120,6 +120,7 @@ def stick_band(x: ArrayLike, y: ArrayLike, stick: BrokenStick, places: ArrayLike
     limit = stick.sd**2 * (stick.dof + _f_quantile(1, stick.dof, LEVEL))
     knees = _knees(xs)
     profile = _profile(xs, ys, knees, None)
+    limit = max(limit, float(profile.ssr.min()))  # readings on the stick itself: rounding is all that is left
     inside = profile.ssr <= limit
     middle = np.maximum(xs[np.newaxis, :] - knees[inside, np.newaxis], 0.0).mean(axis=1)[:, np.newaxis]
     off = np.maximum(at[np.newaxis, :] - knees[inside, np.newaxis], 0.0) - middle

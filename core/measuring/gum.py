@@ -77,7 +77,7 @@ def effective_dofs(u: Floats, nu: Floats) -> Floats:
     largest = u.max(axis=1, keepdims=True)
     share = (u / np.where(largest > 0.0, largest, 1.0)) ** 2  # fourth powers neither overflow nor vanish
     spread = np.sum(share**2 / nu, axis=1)
-    known = spread <= 0.0
+    known = spread <= _KNOWN
     return np.asarray(np.where(known, math.inf, np.sum(share, axis=1) ** 2 / np.where(known, 1.0, spread)))
 
 
@@ -105,6 +105,7 @@ class Distribution(StrEnum):
     STUDENT = "t"
 
 
+_KNOWN = 1e-300  # what is left of components whose uncertainty is in doubt, where the others are far larger
 _DIVISORS = {  # half-width a of the whole spread over u; JCGM 100:2008 4.3.7 and 4.3.9, JCGM 101:2008 6.4.6
     Distribution.RECTANGLE: math.sqrt(3.0),
     Distribution.TRIANGLE: math.sqrt(6.0),

@@ -5,6 +5,7 @@ Reference: ranges and steps are common practice, no source.
 
 from __future__ import annotations
 
+import math
 import tomllib
 from collections.abc import Iterable, Mapping, Sequence, Sized
 from dataclasses import dataclass, field, replace
@@ -115,6 +116,40 @@ def ladders() -> Mapping[str, LadderKind]:
     """Return the ladders by key, in the order of the file."""
     data = tomllib.loads((files("resources") / "ladders.toml").read_text(encoding="utf-8"))
     return {key: _kind(key, entry) for key, entry in data.items()}
+
+
+def usual_range(kind: LadderKind, now: Step | None, limit: Bound | None) -> tuple[float, float]:
+    """Return first and last step of a new ladder: the usual ones, about what is set now, where all may be tried.
+
+    A ladder whose usual steps begin above nothing does not go down to it: a gap of 0 scrapes the bed.
+
+    Args:
+        kind: of the ladder.
+        now: what is set, in the ladder's unit; None where nobody said. What no ladder may try is left aside.
+        limit: the machine's own limit; None where nobody said.
+    """
+    if now is not None and not kind.least <= now <= kind.most:
+        now = None  # no step of a ladder
+    top = limit if limit is not None and kind.least < limit < kind.most else kind.most
+    if kind.geometric:
+        if now is None:
+            return kind.low, kind.high
+        middle, ratio = math.sqrt(kind.low * kind.high), kind.high / kind.low
+        low = min(max(float(f"{kind.low * now / middle:.2g}"), kind.least), top / ratio)
+        return low, float(f"{low * ratio:.3g}")
+    span = kind.high - kind.low
+    gap = span / (kind.steps - 1)
+    down = 0.0 if now is None else kind.low + span / 2 - _rounded(now, gap)
+    floor = kind.least if kind.low == kind.least else max(kind.least, min(kind.low, gap))
+    low = kind.low - down
+    low = max(low, floor) if floor + span <= top else low
+    low -= max(low + span - top, 0.0)
+    return float(f"{low:.6g}"), float(f"{low + span:.6g}")
+
+
+def _rounded(value: float, gap: float) -> float:
+    """Return a value rounded to the place of the first figure of a gap between steps."""
+    return round(value, -math.floor(math.log10(gap)))
 
 
 def check_columns(readings: LadderReadings) -> None:

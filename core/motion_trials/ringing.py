@@ -10,6 +10,7 @@ its beginning and that of its end cancel.
 
 Ringing keeps its frequency when the speed changes, and its wavelength follows; a mark of a tooth, a pulley turn, a lead
 or a bearing keeps its wavelength. Two speeds tell which: the fit of log(lambda) against log(v) has slope 1 or slope 0.
+One speed never does: a frequency at which no frame rings may as well be crests miscounted.
 
 Reference: ISO 2041:2018 (natural frequency, damping ratio, logarithmic decrement); f and u(f) by JCGM 100:2008 5.1.6.
 The ripple of a step of acceleration, a/(2 pi f)^2 and at most twice it, and what is left after a ramp of length t_r,
@@ -35,7 +36,7 @@ from core.words import Words, tr
 
 Floats = NDArray[np.float64]
 
-METHOD = "ringing 1"
+METHOD = "ringing 2"
 LOWEST_HZ, HIGHEST_HZ = 10.0, 400.0  # frames and carriages of printers ring within these (common practice, no source)
 MOST_PERIODS = 6
 _TELLS = 3.0  # log units of u between the two slopes, so that one is proved and the other refuted
@@ -90,7 +91,7 @@ class Ringing:
     Attributes:
         axis: x, y or z.
         kind: ringing, a mark of a part, neither, or not told yet.
-        frequency: mean over the ripples, frequency_<axis>; None where it is a mark.
+        frequency: mean over the ripples, frequency_<axis>; None where it is a mark, or no frame rings so.
         wavelength: mean, wavelength_<axis>, of a mark; None else.
         damping: damping_<axis>; None where no heights were read.
         slope: of log(wavelength) against log(speed), with its u; None at one speed.
@@ -136,14 +137,15 @@ def read_ringing(
     u_length = math.sqrt(2.0) * u_distance_mm / np.array([r.distance_mm for r in ripples])
     relative = np.hypot(u_length, u_speed_ratio)
     slope = _slope(np.log(speed), np.log(length), relative)
-    kind = _kind(slope, float(np.mean(own)))
+    may_ring = LOWEST_HZ <= float(np.mean(own)) <= HIGHEST_HZ
+    kind = _kind(slope, may_ring)
     wavelength = _mean(f"wavelength_{axis}", length, length * u_length, 0.0, "mm")
     frequency = _mean(f"frequency_{axis}", own, own * u_length, u_speed_ratio, "Hz")
     fits = tuple(p for p in parts if abs(p.period_mm - wavelength.value) <= max(wavelength.U, 0.02 * p.period_mm))
     return Ringing(
         axis=axis,
         kind=kind,
-        frequency=frequency if kind in (Kind.RESONANCE, Kind.OPEN) else None,
+        frequency=frequency if may_ring and kind in (Kind.RESONANCE, Kind.OPEN) else None,
         wavelength=wavelength if kind is Kind.MARK else None,
         damping=_damping(axis, ripples),
         slope=slope,
@@ -204,15 +206,15 @@ def left_after_ramp_mm(frequency_hz: float, speed_mm_s: float, acceleration_mm_s
     return np.asarray(ripple * np.abs(np.sin(math.pi * frequency_hz * speed_mm_s / a)))
 
 
-def _kind(slope: tuple[float, float] | None, mean_hz: float) -> Kind:
+def _kind(slope: tuple[float, float] | None, may_ring: bool) -> Kind:
     if slope is None:
-        return Kind.OPEN if LOWEST_HZ <= mean_hz <= HIGHEST_HZ else Kind.MARK
+        return Kind.OPEN
     value, u = slope
     rings, marks = abs(value - 1.0) <= _TELLS * u, abs(value) <= _TELLS * u
     if rings and marks:
         return Kind.OPEN
     if rings:
-        return Kind.RESONANCE if LOWEST_HZ <= mean_hz <= HIGHEST_HZ else Kind.NEITHER
+        return Kind.RESONANCE if may_ring else Kind.NEITHER
     return Kind.MARK if marks else Kind.NEITHER
 
 

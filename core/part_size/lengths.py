@@ -52,15 +52,21 @@ class LayerPlan:
     layer_mm: float
     first_layer_mm: float
 
+    @within_reach
     def printed_height_mm(self, height_mm: Floats) -> Floats:
         """Return the height of whole layers nearest to each drawn height.
 
         Raises:
-            InputError: field `layers`, not above zero.
+            InputError: field `layers`, not above zero, or too thick for a height.
         """
         _refuse_layers(self)
         layers = np.round((height_mm - self.first_layer_mm) / self.layer_mm)
-        return np.asarray(self.first_layer_mm + self.layer_mm * layers)
+        printed = np.asarray(self.first_layer_mm + self.layer_mm * layers)
+        if np.any((printed <= 0.0) & (height_mm > 0.0)):
+            says = tr("Layers of {layer:g} mm leave nothing of a height; type the layer heights of the print.",
+                      layer=self.layer_mm)  # fmt: skip
+            raise InputError("layers", says)
+        return printed
 
 
 @dataclass(frozen=True, slots=True, eq=False)

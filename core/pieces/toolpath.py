@@ -19,7 +19,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from core.measuring.finite import finite_in
-from core.measuring.reach import within_reach
+from core.measuring.reach import refuse_out_of_reach, within_reach
 from core.words import Words
 
 BETWEEN = -1  # the part of a move that belongs to none
@@ -119,7 +119,12 @@ class Toolpath:
         return float(self.moves.filament_mm[of].sum())
 
     def commanded_mm3(self) -> float:
-        """Return the volume of the piece as its path commands it."""
+        """Return the volume of the piece as its path commands it.
+
+        Raises:
+            InputError: field `filament_mm`, out of reach.
+        """
+        refuse_out_of_reach("filament_mm", self.filament_mm)
         return self.commanded_mm() * math.pi * self.filament_mm**2 / 4.0
 
 

@@ -456,8 +456,8 @@
         <translation>Zeile {line}: {says}</translation>
     </message>
     <message>
-        <source>path of the piece</source>
-        <translation>Weg des Stücks</translation>
+        <source>filament for the piece</source>
+        <translation>Filament für das Stück</translation>
     </message>
     <message>
         <source>as commanded</source>
@@ -1348,6 +1348,10 @@ mm</translation>
         <translation>abgelesener Wert, {unit}</translation>
     </message>
     <message>
+        <source>Widths of the steps</source>
+        <translation>Breiten der Stufen</translation>
+    </message>
+    <message>
         <source>use {value:.4g}</source>
         <translation>nutzen: {value:.4g}</translation>
     </message>
@@ -1442,6 +1446,14 @@ mm</translation>
     <message>
         <source>ringing, {value}</source>
         <translation>Nachschwingen, {value}</translation>
+    </message>
+    <message>
+        <source>if it rings</source>
+        <translation>falls es nachschwingt</translation>
+    </message>
+    <message>
+        <source>if it is a mark</source>
+        <translation>falls es ein Abdruck ist</translation>
     </message>
     <message>
         <source>a mark, {value}</source>
@@ -1772,16 +1784,16 @@ mm</translation>
         <translation>Achse {axis}. Versuche: {count}; Maschinen: {machines}; Chargen: {lots}.</translation>
     </message>
     <message>
+        <source>Bars: 95 %. Pale bar: expected before any print. Dotted ring: too few prints to know better. Lines: who printed what.</source>
+        <translation>Balken: 95 %. Blass: vor jedem Druck erwartet. Punktring: noch zu wenige Drucke, um es besser zu wissen. Linien: wer was gedruckt hat.</translation>
+    </message>
+    <message>
         <source>{says} They fall into {islands} islands that share no print.</source>
         <translation>{says} Sie zerfallen in {islands} Inseln, die keinen Druck gemeinsam haben.</translation>
     </message>
     <message>
         <source>{says} {share}.</source>
         <translation>{says} {share}.</translation>
-    </message>
-    <message>
-        <source>Bars: 95 %. Pale: before any print. Dotted ring: mostly that. Lines: who printed what.</source>
-        <translation>Balken: 95 %. Blass: vor jedem Druck. Punktring: überwiegend dies. Linien: wer was gedruckt hat.</translation>
     </message>
     <message>
         <source>{name}: {share} %</source>
@@ -1808,8 +1820,12 @@ mm</translation>
         <translation>Der Anteil der Maschine ist überwiegend die Toleranz ihres Antriebs: Die Drucke sagen noch wenig darüber.</translation>
     </message>
     <message>
-        <source>Not counted: trial № {numbers} (no lot, no uncertainty, beyond 3 %, or before a new belt or screw).</source>
-        <translation>Nicht gezählt: Versuch № {numbers} (ohne Charge, ohne Unsicherheit, über 3 % oder vor einem neuen Riemen oder einer neuen Spindel).</translation>
+        <source>№ {numbers}: {reason}</source>
+        <translation>№ {numbers}: {reason}</translation>
+    </message>
+    <message>
+        <source>Not counted: {trials}.</source>
+        <translation>Nicht gezählt: {trials}.</translation>
     </message>
     <message>
         <source>not told yet</source>
@@ -3052,6 +3068,10 @@ mm</translation>
         <translation>{name}: Die Korrektur ging von {old} aus, aber bei Beginn des Versuchs war {held} gültig. Im Logbuch rückgängig machen, es sei denn, das Stück wurde mit {old} hergestellt.</translation>
     </message>
     <message>
+        <source>In force now: {changes}.</source>
+        <translation>Jetzt gültig: {changes}.</translation>
+    </message>
+    <message>
         <source>read the same piece again with another instrument</source>
         <translation>dasselbe Stück mit einem anderen Messmittel erneut messen</translation>
     </message>
@@ -3612,6 +3632,10 @@ mm</translation>
         <translation>Der Starttext heizt: Die Runde danach ist nicht kalt. Von Düse und Bett fernbleiben.</translation>
     </message>
     <message>
+        <source>The bed stays cold, 0 °C: type what this filament wants; leave it for an unheated bed.</source>
+        <translation>Das Bett bleibt kalt, 0 °C: eingeben, was dieses Filament verlangt; so lassen, wo das Bett keine Heizung hat.</translation>
+    </message>
+    <message>
         <source>hot end</source>
         <translation>Heizkopf</translation>
     </message>
@@ -4160,16 +4184,64 @@ mm</translation>
         <translation>Vorsicht: heiße Düse, Verbrennungsgefahr. Dämpfe weglüften, nie unbeaufsichtigt lassen, beim ersten Mahlen anhalten; örtliche Regeln gehen vor.</translation>
     </message>
     <message>
-        <source>Hot to cold, two minutes at each step once the sensor is steady within 1 K. Bridge, overhang, two thin posts, and for each judge a tab to snap last.</source>
-        <translation>Von heiß nach kalt, zwei Minuten je Stufe, sobald der Fühler auf 1 K ruhig ist. Brücke, Überhang, zwei dünne Säulen und für jeden Bewerter eine Lasche, die zuletzt abgebrochen wird.</translation>
+        <source>Read one value of each specimen, all in the same way, and type its unit into “Value in”.</source>
+        <translation>Je Probestück einen Wert messen, alle auf gleiche Art, und seine Einheit bei „Einheit“ eingeben.</translation>
+    </message>
+    <message>
+        <source>Read the width of each line 5 mm after each change of speed, and in the middle.</source>
+        <translation>Die Breite jeder Linie 5 mm nach jedem Wechsel der Geschwindigkeit und in der Mitte messen.</translation>
+    </message>
+    <message>
+        <source>A line at 25, 70, 25 mm/s for each step.</source>
+        <translation>Je Stufe eine Linie mit 25, 70, 25 mm/s.</translation>
+    </message>
+    <message>
+        <source>Hot to cold, as “Show the steps” lists the letters; two minutes at each once the sensor is steady within 1 K. Bridge, overhang, two thin posts, and for each judge a tab to snap last.</source>
+        <translation>Von heiß nach kalt, wie „Stufen zeigen“ die Buchstaben nennt; je zwei Minuten, sobald der Fühler auf 1 K ruhig ist. Brücke, Überhang, zwei dünne Säulen und für jeden Bewerter eine Lasche, die zuletzt abgebrochen wird.</translation>
+    </message>
+    <message>
+        <source>A line at 25, 70, 25 mm/s for each step; score how even its width is: 4 even, 0 useless.</source>
+        <translation>Je Stufe eine Linie mit 25, 70, 25 mm/s; bewerten, wie gleichmäßig ihre Breite ist: 4 gleichmäßig, 0 unbrauchbar.</translation>
+    </message>
+    <message>
+        <source>No value yet. Read one value of each specimen, such as the force that snaps it, and type its unit into “Value in”, which stays empty for a count.</source>
+        <translation>Noch kein Wert. Je Probestück einen Wert messen, etwa die Kraft, bei der es bricht, und seine Einheit bei „Einheit“ eingeben; für eine Anzahl bleibt das leer.</translation>
+    </message>
+    <message>
+        <source>No width yet. Read three widths of the line of each step: after the change to faster, where it is steady, and after the change to slower.</source>
+        <translation>Noch keine Breite. An der Linie jeder Stufe drei Breiten messen: nach dem Wechsel auf schneller, wo sie gleichmäßig ist und nach dem Wechsel auf langsamer.</translation>
+    </message>
+    <message>
+        <source>No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 to 4; more is always better.</source>
+        <translation>Noch keine Bewertung. Eine Person druckt und kennzeichnet die Probestücke; zwei andere bewerten sie, jede für sich, von 0 bis 4; mehr ist immer besser.</translation>
+    </message>
+    <message>
+        <source>Hot to cold, two minutes at each step once the sensor is steady within 1 K.</source>
+        <translation>Von heiß nach kalt, zwei Minuten je Stufe, sobald der Fühler auf 1 K ruhig ist.</translation>
+    </message>
+    <message>
+        <source>Two posts 40 mm apart for each step, dry filament.</source>
+        <translation>Je Stufe zwei Säulen mit 40 mm Abstand, trockenes Filament.</translation>
+    </message>
+    <message>
+        <source>Square posts with sharp corners for each step.</source>
+        <translation>Je Stufe quadratische Säulen mit scharfen Ecken.</translation>
+    </message>
+    <message>
+        <source>Overhang, bridge and a tab to snap for each step.</source>
+        <translation>Je Stufe Überhang, Brücke und eine Lasche zum Abbrechen.</translation>
+    </message>
+    <message>
+        <source>A single first layer for each step.</source>
+        <translation>Je Stufe eine einzelne erste Schicht.</translation>
+    </message>
+    <message>
+        <source>Change this setting only.</source>
+        <translation>Nur diese Einstellung ändern.</translation>
     </message>
     <message>
         <source>Two posts 40 mm apart for each step, dry filament. Score the strings: 4 none, 0 a web.</source>
         <translation>Je Stufe zwei Säulen mit 40 mm Abstand, trockenes Filament. Die Fäden bewerten: 4 keine, 0 ein Netz.</translation>
-    </message>
-    <message>
-        <source>A line at 25, 70, 25 mm/s for each step; read its width 5 mm after each change, and in the middle.</source>
-        <translation>Je Stufe eine Linie mit 25, 70, 25 mm/s; ihre Breite 5 mm nach jedem Wechsel und in der Mitte messen.</translation>
     </message>
     <message>
         <source>Square posts with sharp corners; score bulge and ripple beside the corner: 4 none.</source>
@@ -5612,10 +5684,6 @@ mm</translation>
         <translation>Ein Teil suchen, das sich mit dieser Länge wiederholt: eine Rolle, ein Lager, eine unrund laufende Riemenscheibe.</translation>
     </message>
     <message>
-        <source>The marks lie {value} ± {U} mm apart; {hz:.3g} Hz is nothing that a frame rings at ({low:g} to {high:g} Hz). A second speed proves it: a mark stays.</source>
-        <translation>Die Abdrücke liegen {value} ± {U} mm auseinander; mit {hz:.3g} Hz schwingt kein Gestell nach ({low:g} bis {high:g} Hz). Eine zweite Geschwindigkeit beweist es: Ein Abdruck bleibt.</translation>
-    </message>
-    <message>
         <source>The marks lie {value} ± {U} mm apart whatever the speed, so it is not ringing.</source>
         <translation>Die Abdrücke liegen bei jeder Geschwindigkeit {value} ± {U} mm auseinander, es ist also kein Nachschwingen.</translation>
     </message>
@@ -5662,6 +5730,18 @@ mm</translation>
     <message>
         <source>Print the wall at {speed:.0f} mm/s too, count there; what follows holds if it is ringing.</source>
         <translation>Die Wand auch mit {speed:.0f} mm/s drucken und dort zählen; das Folgende gilt, falls es Nachschwingen ist.</translation>
+    </message>
+    <message>
+        <source>Print the wall at {speed:.0f} mm/s too, and count there.</source>
+        <translation>Die Wand auch mit {speed:.0f} mm/s drucken und dort zählen.</translation>
+    </message>
+    <message>
+        <source>As ringing it would be {hz} ± {U} Hz, and frames ring at {low:g} to {high:g} Hz. It could be a mark of: {parts}; or crests were miscounted. A mark stays where it is at the second speed.</source>
+        <translation>Als Nachschwingen wären es {hz} ± {U} Hz, und Gestelle schwingen mit {low:g} bis {high:g} Hz nach. Es kann ein Abdruck sein von: {parts}; oder die Wellenberge sind falsch gezählt. Ein Abdruck bleibt bei der zweiten Geschwindigkeit, wo er ist.</translation>
+    </message>
+    <message>
+        <source>As ringing it would be {hz} ± {U} Hz, and frames ring at {low:g} to {high:g} Hz. It could be a mark of a part that repeats, or crests were miscounted. A mark stays where it is at the second speed.</source>
+        <translation>Als Nachschwingen wären es {hz} ± {U} Hz, und Gestelle schwingen mit {low:g} bis {high:g} Hz nach. Es kann der Abdruck eines Teils sein, das sich wiederholt, oder die Wellenberge sind falsch gezählt. Ein Abdruck bleibt bei der zweiten Geschwindigkeit, wo er ist.</translation>
     </message>
     <message>
         <source>The ripple may be twice as high: halve the acceleration if it is still seen.</source>
@@ -6366,6 +6446,10 @@ mm</translation>
     <message>
         <source>{name} was set anew after it.</source>
         <translation>{name} wurde danach neu gesetzt.</translation>
+    </message>
+    <message>
+        <source>The nozzle temperature was {then:.6g} °C then, and {now:.6g} °C is in force now: a flow factor holds within {near:g} K. Find it again.</source>
+        <translation>Die Düsentemperatur war damals {then:.6g} °C, jetzt gültig sind {now:.6g} °C: Ein Durchflussfaktor gilt innerhalb von {near:g} K. Neu bestimmen.</translation>
     </message>
     <message>
         <source>Trial {trial}: the part is not as predicted. Look for the cause, then predict and prove anew.</source>
@@ -7126,6 +7210,10 @@ mm</translation>
     <message>
         <source>Row {row}: a diagonal is above zero; retype it.</source>
         <translation>Zeile {row}: Eine Diagonale liegt über null; neu eingeben.</translation>
+    </message>
+    <message>
+        <source>A diagonal of {d:g} mm cannot be where the sides make {across:.1f} mm; retype it.</source>
+        <translation>Eine Diagonale von {d:g} mm kann nicht sein, wo die Seiten {across:.1f} mm ergeben; neu eingeben.</translation>
     </message>
     <message>
         <source>Diagonal {number} is not read yet; one alone tells no angle.</source>
@@ -8762,6 +8850,10 @@ mm</translation>
     <message>
         <source>A correction is read from a length above 0 mm; choose another one.</source>
         <translation>Eine Korrektur wird von einer Länge über 0 mm abgelesen; eine andere wählen.</translation>
+    </message>
+    <message>
+        <source>Layers of {layer:g} mm leave nothing of a height; type the layer heights of the print.</source>
+        <translation>Schichten von {layer:g} mm lassen von einer Höhe nichts übrig; die Schichthöhen des Drucks eingeben.</translation>
     </message>
     <message>
         <source>{value:g} mm is not a length up to {limit:g} mm; retype it.</source>
@@ -10490,6 +10582,42 @@ mm</translation>
     <message>
         <source>This trial was made with what is not offered here: {what}. The choice shown instead was not made.</source>
         <translation>Dieser Versuch wurde mit etwas gemacht, das hier nicht angeboten wird: {what}. Was statt dessen gewählt scheint, wurde nicht gewählt.</translation>
+    </message>
+    <message>
+        <source>from source</source>
+        <translation>aus dem Quelltext</translation>
+    </message>
+    <message>
+        <source>The factor {value:g}, in force before, cannot be; put the right one in force on page Logbook.</source>
+        <translation>Der Faktor {value:g}, der vorher galt, kann nicht sein; den richtigen auf der Seite Logbuch in Kraft setzen.</translation>
+    </message>
+    <message>
+        <source>One specimen</source>
+        <translation>Ein Probestück</translation>
+    </message>
+    <message>
+        <source>{piece}, at {step:g} {unit}, reads {value:g} {of}, the middle one of the others {others:g} {of}: read it again, or exclude it.</source>
+        <translation>{piece}, bei {step:g} {unit}, hat {value:g} {of}, der mittlere der anderen {others:g} {of}: neu messen oder ausschließen.</translation>
+    </message>
+    <message>
+        <source>{piece}, at {step:g} {unit}, reads {value:g}, the middle one of the others {others:g}: read it again, or exclude it.</source>
+        <translation>{piece}, bei {step:g} {unit}, hat {value:g}, der mittlere der anderen {others:g}: neu messen oder ausschließen.</translation>
+    </message>
+    <message>
+        <source>no lot</source>
+        <translation>ohne Charge</translation>
+    </message>
+    <message>
+        <source>no uncertainty</source>
+        <translation>ohne Unsicherheit</translation>
+    </message>
+    <message>
+        <source>beyond 3 %</source>
+        <translation>über 3 %</translation>
+    </message>
+    <message>
+        <source>before a new belt or screw</source>
+        <translation>vor einem neuen Riemen oder einer neuen Spindel</translation>
     </message>
 </context>
 <context>
@@ -12276,12 +12404,12 @@ mm</translation>
         <translation>Breiten</translation>
     </message>
     <message>
-        <source>Least of</source>
-        <translation>Minimum</translation>
+        <source>Least is best</source>
+        <translation>Weniger ist besser</translation>
     </message>
     <message>
-        <source>Most of</source>
-        <translation>Maximum</translation>
+        <source>Most is best</source>
+        <translation>Mehr ist besser</translation>
     </message>
     <message>
         <source>&amp;Ladder of</source>
@@ -12353,14 +12481,6 @@ mm</translation>
     <message>
         <source>Ladder</source>
         <translation>Leiter</translation>
-    </message>
-    <message>
-        <source>No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 to 4; more is always better.</source>
-        <translation>Noch keine Bewertung. Eine Person druckt und kennzeichnet die Probestücke; zwei andere bewerten sie, jede für sich, von 0 bis 4; mehr ist immer besser.</translation>
-    </message>
-    <message>
-        <source>Scores of the steps</source>
-        <translation>Bewertungen der Stufen</translation>
     </message>
     <message>
         <source>Of another ladder: it does not count here.</source>
@@ -13492,8 +13612,8 @@ mm</translation>
         <translation>Dia&amp;gonalen messen</translation>
     </message>
     <message>
-        <source>No piece</source>
-        <translation>Kein Prüfstück</translation>
+        <source>No piece:</source>
+        <translation>Kein Prüfstück:</translation>
     </message>
     <message>
         <source>Written: {path}. Print it, let it cool, then read it.</source>
@@ -14314,10 +14434,6 @@ mm</translation>
         <translation>Beschleunigungsaufnehmer am Schlitten oder am Bett befestigen, die Achse schnell hin und her bewegen, seine Aufzeichnung einlesen: Zeit in s und Beschleunigung.</translation>
     </message>
     <message>
-        <source>A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, and measure from it to the last. Their heights tell the damping.</source>
-        <translation>Eine Wand nach scharfer Ecke, je Geschwindigkeit: Wellenberge zählen, den ersten als 0, von ihm bis zum letzten messen. Ihre Höhen ergeben die Dämpfung.</translation>
-    </message>
-    <message>
         <source>Caution: quick moves start without warning. Hands, hair, cables out of the travel, hand on the switch, stop at the first lost step; nothing near what is hot. Local rules come first.</source>
         <translation>Vorsicht: Schnelle Bewegungen beginnen ohne Warnung. Hände, Haare, Kabel aus dem Verfahrweg, Hand am Schalter, beim ersten verlorenen Schritt anhalten; nichts in die Nähe heißer Teile. Örtliche Regeln gehen vor.</translation>
     </message>
@@ -14358,8 +14474,24 @@ mm</translation>
         <translation>Ein Ende, &amp;1 u</translation>
     </message>
     <message>
+        <source>Row {row}: type the speed; without it this distance is not read.</source>
+        <translation>Zeile {row}: die Geschwindigkeit eingeben; ohne sie wird dieser Abstand nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>Row {row}: count the crests and type how many; without the count it is not read.</source>
+        <translation>Zeile {row}: die Wellenberge zählen und ihre Anzahl eingeben; ohne sie wird die Zeile nicht gelesen.</translation>
+    </message>
+    <message>
+        <source>Row {row}: crests are counted whole; {count} lies between two.</source>
+        <translation>Zeile {row}: Wellenberge werden ganz gezählt; {count} liegt zwischen zweien.</translation>
+    </message>
+    <message>
         <source>mm/s²</source>
         <translation>mm/s²</translation>
+    </message>
+    <message>
+        <source>A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, type the count; measure from it to the last. Their heights tell the damping.</source>
+        <translation>Eine Wand nach scharfer Ecke, je Geschwindigkeit: Wellenberge zählen, den ersten als 0, Anzahl eingeben; von ihm bis zum letzten messen. Ihre Höhen ergeben die Dämpfung.</translation>
     </message>
     <message>
         <source>Ma&amp;chine up to</source>

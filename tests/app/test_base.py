@@ -233,7 +233,8 @@ def test_a_change_that_did_not_start_from_what_was_in_force_is_said_when_kept(qt
     page.show()
     page.field.setText("21")
     page.keep()
-    assert notices[-1][1] == "good"  # nothing was set before
+    put = f"Trial {store.trials(subject='plain')[0].id} kept. In force now: flow factor 1 → 1.02."
+    assert notices[-1] == (put, "good")  # nothing was set before
     page.field.setText("22")
     page.keep()
     text, level = notices[-1]

@@ -26,6 +26,7 @@ from app.pages import PAGES
 from app.pages.trialpage import TrialPage
 from app.widgets.fields import ChoiceField, LineField
 from app.widgets.focusring import FocusRing
+from app.widgets.formscroll import FormScroll
 from app.widgets.readings_table import ReadingsTable
 from core.records.rows import Instrument, Lot, Machine
 
@@ -65,7 +66,15 @@ def seen(page: QWidget, kind: type) -> list:
     return [widget for widget in page.findChildren(kind) if widget.isVisible()]
 
 
-def test_the_window_stays_as_small_as_it_was(window, page):
+def test_the_window_stays_as_small_as_it_was_and_the_first_row_of_a_form_in_sight(window, page):
+    if isinstance(page, TrialPage):
+        bar = page.findChild(FormScroll).verticalScrollBar()
+        for locked in (False, True, False):
+            page.form.lock(locked)
+            page.take_focus()
+            for _ in range(3):
+                QApplication.processEvents()
+            assert bar.value() == 0, "locked" if locked else "open"
     assert (window.width(), window.height()) == (1000, 700)
 
 
@@ -325,3 +334,15 @@ def shared_alt_keys(window: QWidget) -> dict[str, list[str]]:
         if keys:
             texts.setdefault(keys, []).append(widget.text())
     return {keys: found for keys, found in texts.items() if len(found) > 1}
+
+
+def test_a_list_that_opens_shows_all_its_lines(page):
+    for box in seen(page, ChoiceField):
+        if not box.isEnabled():
+            continue
+        box.showPopup()
+        QApplication.processEvents()
+        view = box.view()
+        assert view.viewport().height() >= sum(map(view.sizeHintForRow, range(box.count()))), box.accessibleName()
+        assert not view.verticalScrollBar().maximum(), box.accessibleName()
+        box.hidePopup()

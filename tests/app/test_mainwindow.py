@@ -10,7 +10,7 @@ from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import QApplication, QLabel, QMessageBox, QPushButton
 
 from app.__main__ import report_bug
-from app.context import Context
+from app.context import Context, Level
 from app.mainwindow import MainWindow
 from app.theme import DARK, LIGHT, apply_theme, tokens
 from core.errors import StoreError
@@ -234,6 +234,21 @@ def test_ctrl_s_keeps_the_page_in_view(qtbot, window, store):
     (trial,) = store.trials()
     assert trial.kept_at is not None
     assert f"✓ Trial {trial.id} kept." in shown_text(window.notices)
+
+
+def test_what_was_only_told_goes_with_its_page_and_what_matters_stays(qtbot, window, context, monkeypatch):
+    monkeypatch.setattr("app.notices._MOMENT_MS", 1)
+    for level, left in ((Level.INFO, ""), (Level.GOOD, "✓ Said."), (Level.ERROR, "! Said.")):
+        context.say("Said.", level)
+        qtbot.wait(5)
+        window.enter_page("other")
+        assert shown_text(window.notices) == left
+
+
+def test_what_is_told_on_the_way_to_another_page_is_read_there(window, context):
+    context.say("Planned.")
+    window.enter_page("other")
+    assert shown_text(window.notices) == "Planned."
 
 
 def test_keeping_may_open_another_page(qtbot, monkeypatch, window, context):

@@ -34,11 +34,13 @@ from core.guidance.squareactions import per_hundred
 from core.machine_geometry.bedplane import fit_bed
 from core.machine_geometry.diagonals import read_diagonals
 from core.machine_geometry.foundsteps import found_steps_effect
+from core.machine_geometry.lostmotion import fit_lost_motion
 from core.machine_geometry.parts import Drive, DriveKind
 from core.machine_geometry.quickcycle import reversal_from_pairs
 from core.machine_geometry.resolution import question_height, speed_from_steps, winding_full_steps_per_s
 from core.machine_geometry.reversal import reversal_from_cycle
 from core.machine_geometry.squareness import faked_difference_mm
+from core.machine_geometry.turning import least_radius_mm
 from core.measuring.chart import ewma_half_width
 from core.measuring.checkpoints import bore_under_read, zero_return_of
 from core.measuring.checkreadings import CheckReadings, refuse_unusable
@@ -85,12 +87,13 @@ from core.part_size.shop_split import Priors, Seen, split_shop
 from core.part_size.sizeerror import fit_size_error
 from core.pieces.holes import sides_of
 from core.pieces.piece import ngon
-from core.pieces.toolpath import PathBead
+from core.pieces.toolpath import Laying, PathBead, Toolpath, lay
 from core.pieces.toolpathlines import lag_strokes, pen_strokes, spread, strand_strokes
 from core.pieces.toolpathsolids import box_strokes, layer_heights_mm
 from core.pieces.view import view_of
 from core.quantity import Estimate, coverage_factor
 from core.records.rows import Instrument, Trial
+from core.words import tr
 
 ONE = np.array([1.0])
 GAUGE = gauge_of(next(iter(GaugeKind)))
@@ -121,6 +124,7 @@ LAYERS = LayerTimes(LayerRule(10.0), 2.0, 50.0, 1, {50.0: 8.0}, {50.0: 2.0}, {50
 BEAD = PathBead(0.45, 0.2, 0.4, 0.03)
 BELT = Drive(DriveKind.BELT, pitch_mm=2.0, teeth=20)
 RIPPLE = Ripple(60.0, 3, 4.5)
+MOVES = lay(box_strokes(20.0, 1.0, 1, BEAD, (60.0, 60.0), [20.0]), Laying(100.0, 10.0), 0.0)
 PATH = straights_path(10.0, 4)
 TWICE = Seen(np.array([0, 0]), np.array([0, 0]), np.array([0.001, 0.002]), np.full(2, 2e-7))
 BED = [10.0, 200.0, 10.0, 200.0], [10.0, 10.0, 200.0, 200.0], [0.1, 0.1, 0.2, 0.3]
@@ -292,6 +296,13 @@ REFUSED = {
     "a box of no bead": ("side_mm", lambda: box_strokes(20.0, 1.0, 0, BEAD, (60.0, 60.0), [20.0])),
     "a layer out of reach": ("height_mm", lambda: question_height(BELT, 1e308)),
     "a print out of reach": ("u_ratio", lambda: print_u_ratio(1e308, 5.0)),
+    "a step not commanded": (
+        "commanded_mm",
+        lambda: fit_lost_motion([0.0, 0.1], [0.0, 0.1, 0.2], axis="x", resolution_mm=0.01),
+    ),
+    "filament as thick as nothing is": ("filament_mm", lambda: Toolpath(tr("Box"), (), MOVES, 1e200).commanded_mm3()),
+    "a height out of reach": ("height_mm", lambda: LayerPlan(0.2, 0.2).printed_height_mm(1e308 * ONE)),
+    "a turn out of reach": ("speed_mm_s", lambda: least_radius_mm(1e308, 0.01)),
     "a plane without axes": ("plane", lambda: read_diagonals("", 99.0, 99.0, *DIAGONALS, None)),
     "a third diagonal": (
         "diagonal",

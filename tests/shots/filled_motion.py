@@ -7,7 +7,7 @@ from typing import Any
 
 from PySide6.QtCore import QSignalBlocker
 
-RIPPLES_MM = ("6.0", "9.0", "13.0")
+RIPPLES_MM, CRESTS = ("6.0", "9.0", "13.0"), "4"
 FIRST_UM, LAST_UM = "60", "20"
 
 
@@ -19,6 +19,7 @@ def fill_speed(page: Any) -> None:
 def fill_ringing(page: Any) -> None:
     """Three walls with the heights of their ripples."""
     for row, text in enumerate(RIPPLES_MM):
+        page.form.model.edit(row, "crests", CRESTS)
         page.form.model.edit(row, "measured_mm", text)
         page.form.model.edit(row, "first_um", FIRST_UM)
         page.form.model.edit(row, "last_um", LAST_UM)

@@ -109,11 +109,12 @@ class PiecesPage(Page):
 
     def show_problem(self, field: str, row: int | None, message: str) -> None:
         """Show at its field, and in the card, why there is no piece."""
+        self.form.mark_unreadable()
         self.form.show_problem(field, message)
         self.form.table.show_gauges((), ())
         self.picture.show_nothing()
         self.diagonals_button.hide()
-        self.card.show_card(CardData((Paragraph(self.tr("No piece"), message, "unknown"),), can_keep=False))
+        self.card.show_card(CardData((Paragraph(self.tr("No piece:"), message, "unknown"),), can_keep=False))
         for button in (self.form.save_3mf, self.form.save_stl):
             button.setEnabled(False)
 

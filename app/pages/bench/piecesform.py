@@ -80,6 +80,11 @@ class PiecesForm(QWidget):
         """Show what is wrong at its field; False where there is none of that name."""
         return self.bounds.show_problem(field, message) or self.wanted.show_problem(field, message)
 
+    def mark_unreadable(self) -> None:
+        """Say at every field that cannot be read what is wrong with it."""
+        self.wanted.mark_unreadable()
+        self.bounds.mark_unreadable()
+
     def clear_problems(self) -> None:
         """Take the sentences away."""
         self.wanted.clear_problems()

@@ -59,7 +59,7 @@ def _rows(planned: PlannedPath) -> tuple[tuple[str, str, str], ...]:
         length, volume = path.commanded_mm(), path.commanded_mm3() / _MM3_PER_CM3
         purged = number_text(checked.filament_mm - length, 1)
         rows = [
-            (shown(tr("path of the piece")), f"{number_text(length, 1)} mm, {number_text(volume, 3)} cm³",
+            (shown(tr("filament for the piece")), f"{number_text(length, 1)} mm, {number_text(volume, 3)} cm³",
              shown(tr("as commanded"))),
             (shown(tr("purged beside it")), f"{purged} mm", shown(tr("as commanded"))),
             (shown(tr("highest rate")), f"{number_text(checked.rate_mm3_s, 2)} mm³/s", shown(tr("as commanded"))),

@@ -40,7 +40,7 @@ class DiameterForm(TrialForm):
         self.caution = QLabel()
         self.caution.setObjectName("quiet")
         self.caution.setWordWrap(True)
-        super().__init__(columns_of(PAIRS), picker, above_entry=self.sketch, across=3)
+        super().__init__(columns_of(PAIRS), picker, above_entry=self.sketch, above_stays=True, across=3)
         self._aside: list[Mapping[str, Any]] = []
         self.view = ChoiceField([(PAIRS, self.tr("diameters")), (MASS, self.tr("mass")),
                                  (WATER, self.tr("in water"))])

@@ -13,6 +13,7 @@ from app.pages.motion_trials.ladderform import LadderForm
 from app.pages.motion_trials.scorepage import ScorePage
 from app.pages.motion_trials.scorerows import at_specimen, piece_of, places_in
 from app.pages.trialpage import NOTHING_YET
+from app.widgets.plotpane import PlotData
 from app.widgets.resulttext import CardData, Paragraph, Tone
 from app.words import shown
 from core.errors import InputError, StoreError
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from core.guidance.criteriaadvice import CriteriaJudgement
     from core.guidance.ladderadvice import LadderJudgement
     from core.guidance.offsetadvice import Foretold
-    from core.motion_trials.ladders import LadderReadings
+    from core.motion_trials.ladders import LadderKind, LadderReadings
 
 _FIELD_OF = {"score": "measured_mm", "value": "measured_mm"}
 _SHUFFLES_SEED = 20_041  # any number: the same readings must give the same answer
@@ -45,13 +46,10 @@ class LadderPage(ScorePage):
     def __init__(self, context: Context, parent: QWidget | None = None) -> None:
         super().__init__(context, parent)
         self.title = self.tr("Ladder")
-        empty_text = self.tr(
-            "No score yet. One person prints and marks the specimens; two others score them, each alone, from 0 "
-            "to 4; more is always better."
-        )
-        self.lay_out_scores(LadderForm(self.picker), self.tr("Scores of the steps"), empty_text)
+        form = LadderForm(self.picker)
+        form.now_set = self._now_set
+        self.lay_out_scores(form, "", "")
         self._foretold: tuple[Any, Foretold | None] = (None, None)
-        self.form.ladder.changed.connect(self._show_in_force)
         context.kept.connect(self._forget_foretold)
         context.machine_changed.connect(self._take_limits)
 
@@ -153,7 +151,6 @@ class LadderPage(ScorePage):
         """Begin with the temperature ladder within the machine's limits."""
         machine = self.context.machine
         self.form.plan(machine.limits if machine else {})
-        self._show_in_force()
 
     def shown(self) -> None:
         """Judge again: ladders may have been kept or withdrawn elsewhere, the machine's record changed."""
@@ -195,14 +192,23 @@ class LadderPage(ScorePage):
         machine = self.context.machine
         self.form.limits = machine.limits if machine else {}
 
-    def _show_in_force(self) -> None:
-        """Show what is set now, where a kept trial says it."""
-        machine, lot, kind = self.context.machine, self.context.lot, self.form.kind
-        now = None
-        if machine is not None and machine.id is not None:
-            lot_id = lot.id if kind.holds_for_lot and lot is not None else None
-            try:
-                now = self.context.store.in_force(kind.setting, machine.id, lot_id)
-            except StoreError as error:
-                self.context.say(shown(error.message), Level.ERROR)
-        self.form.settings.field("in_force").set_value(now.new if now else None)
+    def _now_set(self, kind: LadderKind) -> float | None:
+        """Return what is set now, where a kept trial says it."""
+        machine, lot = self.context.machine, self.context.lot
+        if machine is None or machine.id is None:
+            return None
+        lot_id = lot.id if kind.holds_for_lot and lot is not None else None
+        try:
+            now = self.context.store.in_force(kind.setting, machine.id, lot_id)
+        except StoreError as error:
+            self.context.say(shown(error.message), Level.ERROR)
+            return None
+        return now.new if now else None
+
+    def _empty_picture(self, says: str = "") -> None:
+        """Say what is read of this ladder, in the way that is chosen."""
+        from core.guidance.ladderwords import nothing_words
+
+        title, self.empty_text = (shown(words) for words in nothing_words(self.form.read))
+        self.nothing = PlotData((), title=title)
+        super()._empty_picture(says)

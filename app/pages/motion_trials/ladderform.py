@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 import numpy as np
@@ -27,6 +27,7 @@ class LadderForm(ScoreForm):
 
     Attributes:
         limits: what the machine can bear, as its record says.
+        now_set: what is in force of a ladder's setting, for whom it is planned; None where nothing is.
         rng: of the blind order.
     """
 
@@ -36,14 +37,15 @@ class LadderForm(ScoreForm):
         super().__init__(picker, self.tr("Step"))
         self.kinds = known_kinds()
         self.limits: Mapping[str, Any] = {}
+        self.now_set: Callable[[LadderKind], float | None] = _nothing_set
         self.rng = np.random.default_rng()
         self.ladder = ChoiceField([(key, shown(kinds_words(kind))) for key, kind in self.kinds.items()])
         self.read_by = ChoiceField(
             [
                 ("score", self.tr("Scores")),
                 ("widths", self.tr("Widths")),
-                ("low", self.tr("Least of")),
-                ("high", self.tr("Most of")),
+                ("low", self.tr("Least is best")),
+                ("high", self.tr("Most is best")),
             ]
         )
         self.add_setting("ladder", self.tr("&Ladder of"), self.ladder)
@@ -136,16 +138,19 @@ class LadderForm(ScoreForm):
         self._name_units()
 
     def _show_usual(self, key: str) -> None:
-        """Show the usual steps, so far down that none lies above the machine's limit."""
+        """Show the usual steps, about what is set now, so far down that none lies above the machine's limit."""
+        from core.motion_trials.ladders import usual_range
+
         kind, limit = self.kinds[key], self.limits.get(self.kinds[key].limit)
-        down = max(kind.high - float(limit), 0.0) if limit else 0.0
+        now = self.now_set(kind)
+        low, high = usual_range(kind, now, float(limit) if limit else None)
         self.show_conditions(
-            {"ladder": key, "read": str(kind.read), "low": kind.low - down, "high": kind.high - down,
-             "steps": kind.steps, "limit": limit, "aim": self.purpose.value(), "value_unit": self.value_unit.value()}
+            {"ladder": key, "read": str(kind.read), "low": low, "high": high, "steps": kind.steps, "limit": limit,
+             "in_force": now, "aim": self.purpose.value(), "value_unit": self.value_unit.value()}
         )  # fmt: skip
 
     def _name_units(self) -> None:
-        from core.guidance.ladderadvice import caution_words
+        from core.guidance.ladderwords import caution_words
 
         if self.ladder.value() is None:
             return
@@ -213,13 +218,18 @@ class LadderForm(ScoreForm):
 
     def _say_how(self) -> None:
         """Say what to print and look at; who has the steps in sight also in which order."""
-        from core.guidance.ladderadvice import how_words
+        from core.guidance.ladderwords import how_words
 
-        says = shown(how_words(self.kind))
-        if self.key_button.isChecked() and self.kind.key == "temperature":
-            own = [row for row in self.model.rows() if row["axis"] == self.group]
+        says = shown(how_words(self.kind, self.read))
+        own = [row for row in self.model.rows() if row["axis"] == self.group]
+        in_sight = self.key_button.isChecked() or (own and not any(row.get("judge") for row in own))
+        if in_sight and self.kind.key == "temperature":
             marks = {piece_of(row): row["step"] for row in own if row.get("step") is not None}  # not of pasted rows
             order = sorted(marks, key=lambda mark: -marks[mark])
             steps = ", ".join(f"{marks[mark]:g} {mark}" for mark in order)
             says = self.tr("{how} Print: {steps}.").format(how=says, steps=steps)
         self.how.setText(says)
+
+
+def _nothing_set(_kind: LadderKind) -> None:
+    """Say that nothing is in force: the form by itself does not know."""

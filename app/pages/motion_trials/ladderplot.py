@@ -94,11 +94,11 @@ def ladder_plot(judged: LadderJudgement) -> PlotData:
         )
     unit = judged.readings.unit
     label = tr("value as read, {unit}", unit=unit) if unit else tr("value as read")
-    x, y = step, np.asarray(judged.readings.value)
+    x, y, title = step, np.asarray(judged.readings.value), tr("Values of the steps")
     if judged.readings.read is Read.WIDTHS:
         x = np.unique(step)
         y = 1000 * width_scatter_mm2([y[step == one] for one in x])  # in thousandths: nobody reads 0.0004
-        label = tr("scatter of the widths S, 0.001 mm²")
+        label, title = tr("scatter of the widths S, 0.001 mm²"), tr("Widths of the steps")
     along = np.linspace(x.min(), x.max(), 121)
     factor = 1000.0 if judged.readings.read is Read.WIDTHS else 1.0
     return PlotData(
@@ -106,7 +106,7 @@ def ladder_plot(judged: LadderJudgement) -> PlotData:
         curves=(FitCurve(shown(tr("parabola")), along, factor * ladder.at(along), role=0),),
         x_label=name,
         y_label=shown(label),
-        title=shown(tr("Values of the steps")),
+        title=shown(title),
         events=events,
         summary=summary,
         zero_line=judged.readings.read is Read.WIDTHS,

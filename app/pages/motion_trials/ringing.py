@@ -71,8 +71,10 @@ class RingingPage(TrialPage):
         places = [] if by_log else form.places()
         if by_log and not self.log.name and self.log.trouble is None:
             raise InputError(NOTHING_YET, tr("No log yet."))
+        unread = {} if by_log else form.unread()
+        form.model.set_marks({place: shown(lacks.message) for place, lacks in unread.items()})
         if not by_log and not places:
-            raise InputError(NOTHING_YET, tr("No ripple yet."))
+            raise next(iter(unread.values()), InputError(NOTHING_YET, tr("No ripple yet.")))
         log = self.log.needed() if by_log else None
         return Typed(places, form.ripples(places), log, form.use(), form.number("u_distance_mm"))
 

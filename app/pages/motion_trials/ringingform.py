@@ -8,10 +8,11 @@ from typing import TYPE_CHECKING, Any, cast
 from PySide6.QtWidgets import QLabel, QPushButton, QSizePolicy, QSpacerItem, QVBoxLayout, QWidget
 
 from app.theme import STEP_PX
-from app.widgets.fields import ChoiceField, Field, LengthField, NumberField
+from app.widgets.fields import ChoiceField, Field, LengthField, NumberField, number_text
 from app.widgets.reading_rows import Column
 from app.widgets.trialform import TrialForm
 from app.widgets.trialpicker import TrialPicker
+from core.errors import InputError
 
 if TYPE_CHECKING:
     from core.guidance.ringingadvice import Use
@@ -92,11 +93,12 @@ class RingingForm(TrialForm):
             )
             if by_log
             else self.tr(
-                "A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, and measure "
-                "from it to the last. Their heights tell the damping."
+                "A wall after a sharp corner, for each speed: count from crest to crest, the first as 0, type the "
+                "count; measure from it to the last. Their heights tell the damping."
             )
         )
         self.entry.setVisible(not by_log)
+        cast("QWidget", self.entry.parentWidget()).setVisible(not (by_log and is_kept))  # nothing would be in it
         cast("QWidget", self.table.parentWidget()).setVisible(not by_log)  # its card
         self.add_button.setVisible(not by_log and not is_kept)
         self.setFocusProxy(self.new_button if is_kept else self.log_button if by_log else self.entry)
@@ -149,10 +151,31 @@ class RingingForm(TrialForm):
 
     def places(self) -> list[int]:
         """Return the rows that are complete and count."""
+        unread = self.unread()
+        return [place for place in self._measured() if place not in unread]
+
+    def unread(self) -> dict[int, InputError]:
+        """Return the rows with a distance that are not read, each with what it lacks."""
+        rows, lacking = self.model.rows(), {}
+        for place in self._measured():
+            speed, crests = (rows[place].get(key) for key in ("speed_mm_s", "crests"))
+            if speed is None:
+                says = self.tr("Row {row}: type the speed; without it this distance is not read.")
+                lacking[place] = InputError("speed_mm_s", says.format(row=place + 1), place)
+            elif crests is None:
+                says = self.tr("Row {row}: count the crests and type how many; without the count it is not read.")
+                lacking[place] = InputError("crests", says.format(row=place + 1), place)
+            elif float(crests) != round(float(crests)):
+                says = self.tr("Row {row}: crests are counted whole; {count} lies between two.")
+                told = says.format(row=place + 1, count=number_text(float(crests)))
+                lacking[place] = InputError("crests", told, place)
+        return lacking
+
+    def _measured(self) -> list[int]:
         return [
             place
             for place, row in enumerate(self.model.rows())
-            if all(row.get(key) is not None for key in _NEEDED) and not row["excluded"] and not row["questioned"]
+            if row["measured_mm"] is not None and not row["excluded"] and not row["questioned"]
         ]
 
     def ripples(self, places: Sequence[int]) -> list[Ripple]:
@@ -184,5 +207,4 @@ def _row(speed: str) -> dict[str, Any]:
     return {
         "feature": "", "axis": "", "kind": "travel",
         "speed_mm_s": float(speed) if speed else None, "speed_mm_s_raw": speed,
-        "crests": 4.0, "crests_raw": "4",
     }  # fmt: skip

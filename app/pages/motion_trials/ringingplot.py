@@ -21,16 +21,17 @@ def wavelength_plot(found: Ringing, ripples: list[Ripple], summary: str) -> Plot
     speed = np.array([r.speed_mm_s for r in ripples])
     length = np.array([r.wavelength_mm for r in ripples])
     U = 2.0 * found.u_hz / found.own_hz * length
-    x = np.linspace(0.0, 1.1 * float(speed.max()), 60)
+    x = np.linspace(0.0, (1.65 if found.kind is Kind.OPEN else 1.1) * float(speed.max()), 60)
     curves = []
-    if found.frequency is not None:
+    if found.kind is Kind.OPEN:  # both ways that it may go on, neither with a number as if it were told
+        curves.append(FitCurve(shown(tr("if it rings")), x, x / float(np.mean(found.own_hz)), role=0))
+        curves.append(FitCurve(shown(tr("if it is a mark")), x, np.full(x.size, float(np.mean(length))), role=1))
+    elif found.frequency is not None:
         name = shown(tr("ringing, {value}", value=value_text(found.frequency).removeprefix("+")))
         curves.append(FitCurve(name, x, x / found.frequency.value, role=0))
-    if found.kind in (Kind.MARK, Kind.OPEN):
-        mean = found.wavelength.value if found.wavelength else float(np.mean(length))
-        told = value_text(found.wavelength).removeprefix("+") if found.wavelength else f"{mean:.2f} mm"
-        name = shown(tr("a mark, {value}", value=told))
-        curves.append(FitCurve(name, x, np.full(x.size, mean), role=1))
+    elif found.wavelength is not None:
+        name = shown(tr("a mark, {value}", value=value_text(found.wavelength).removeprefix("+")))
+        curves.append(FitCurve(name, x, np.full(x.size, found.wavelength.value), role=1))
     return PlotData(
         (PointSeries(shown(tr("ripples")), speed, length, U, role=0),),
         curves=tuple(curves),

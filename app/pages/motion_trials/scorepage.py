@@ -17,14 +17,14 @@ class ScorePage(TrialPage):
     """A page that shows how the specimens stand only when no judge can be led by it any more.
 
     Attributes:
-        nothing: the picture without a score.
+        nothing, empty_text: the picture without a score, and what stands in it.
     """
 
     form: ScoreForm
 
     def lay_out_scores(self, form: ScoreForm, title: str, empty_text: str, *head: QWidget) -> None:
         """Lay the page out with a picture of this title; `empty_text` stands in it before the first score."""
-        self.nothing, self._empty_text = PlotData((), title=title), empty_text
+        self.nothing, self.empty_text = PlotData((), title=title), empty_text
         plot = PlotPane(empty_text)
         plot.set_data(self.nothing)
         self.lay_out(form, plot, ResultCard(), head)
@@ -73,5 +73,5 @@ class ScorePage(TrialPage):
         return Paragraph(self.tr("Still to be scored:"), f"{listed}. {why}", "unknown")
 
     def _empty_picture(self, says: str = "") -> None:
-        self.plot.empty.setText(says or self._empty_text)
+        self.plot.empty.setText(says or self.empty_text)
         self.plot.set_data(self.nothing)

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 from app.context import Context, Level
 from app.jobs import at_once
 from app.pages.kepttrials import newest_check
-from app.pages.part_size.keptreport import write_newest
+from app.pages.part_size.keptreport import newest_name, write_newest
 from app.pages.part_size.promise_pieces import Asked, Wanted, judged, pieces
 from app.pages.part_size.storedpage import StoredPage, Work
 from app.theme import STEP_PX
@@ -64,7 +64,7 @@ class PromisePage(StoredPage):
         )  # fmt: skip
         self.table = PlainTable(self.tr("Promises in numbers"), headings)
         self.card = ResultCard(self.tr("What may be promised"))
-        self.reports = ReportButton(self._report, self.tr("Repo&rts"))
+        self.reports = ReportButton(self._report, self.tr("Repo&rts"), name=self._report_name)
         self._lay_out()
         self.choose_unit(self.plot)
         self.group.changed.connect(self._show_again)
@@ -159,6 +159,10 @@ class PromisePage(StoredPage):
         if self.result is not None and any(one.promise for one in self.result.groups):
             return ""
         return self.tr("Nothing can be promised yet, so nothing is kept.")
+
+    def _report_name(self, kind: str) -> str:
+        subject = {"trial": "sizeerror", "kept": self.subject}.get(kind)
+        return "" if subject is None else newest_name(self.context, subject)
 
     def _report(self, kind: str, path: Path) -> bool:
         """Write one report; the button says whether it could."""

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QWidget
 
 from app.context import Context, Level
 from app.jobs import at_once
-from app.pages.part_size.keptreport import write_newest
+from app.pages.part_size.keptreport import newest_name, write_newest
 from app.pages.part_size.linkedpairs import told_apart
 from app.pages.part_size.storedpage import StoredPage, Work
 from app.widgets.fieldgrid import FieldGrid
@@ -46,7 +46,7 @@ class ShopSplitPage(StoredPage):
         headings = (self.tr("Name"), self.tr("What"), self.tr("Share, %"), self.tr("X less Y, %"), self.tr("Prints"))
         self.table = PlainTable(self.tr("Shares in numbers"), headings, numbers_from=2)
         self.card = ResultCard(self.tr("What the prints say"))
-        self.report = ReportButton(self._write_report, self.tr("Re&port"), newest=True)
+        self.report = ReportButton(self._write_report, self.tr("Re&port"), newest=True, name=self._report_name)
         self._lay_out()
         self.axis.changed.connect(self._show_again)
         self.tolerance.changed.connect(self.recompute)
@@ -129,6 +129,9 @@ class ShopSplitPage(StoredPage):
     def _write_report(self, _kind: str, path: Path) -> bool:
         """Write the split of the picked machine and lot that was kept last; the button says whether it could."""
         return write_newest(self.context, self.subject, path)
+
+    def _report_name(self, _kind: str) -> str:
+        return newest_name(self.context, self.subject)
 
     def _picked(self) -> tuple[int | None, int | None]:
         return self.context.machine_id, self.context.lot_id

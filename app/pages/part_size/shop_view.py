@@ -15,8 +15,13 @@ from core.guidance.verdict import Setting
 from core.part_size.shop_links import links_of
 from core.part_size.shop_split import NO_LOT
 from core.quantity import coverage_factor, rounded_pair
-from core.words import tr
+from core.words import Words, side_by_side, tr
 
+_NOTE = tr(
+    "Bars: 95 %. Pale bar: expected before any print. Dotted ring: too few prints to know better. Lines: who printed "
+    "what."
+)
+_MOST_NAMED = 12  # trials of one reason
 _K = coverage_factor(float("inf"))
 
 
@@ -51,7 +56,7 @@ def shop_picture(shop: Shop, found: AxisSplit, picked: tuple[int | None, int | N
         machine_label=shown(tr("machine's share {axis}, %", axis=found.axis.upper())),
         lot_label=shown(tr("shrinkage {axis}, %", axis=found.axis.upper())),
         summary=shown(says),
-        note=shown(tr("Bars: 95 %. Pale: before any print. Dotted ring: mostly that. Lines: who printed what.")),
+        note=shown(_NOTE),
     )  # fmt: skip
 
 
@@ -96,13 +101,26 @@ def shop_card(judgement: ShopJudgement, why_not: str) -> CardData:
     mind = []
     if any(pair.by_prior for pair in judgement.pairs):
         mind.append(tr("The machine's share is mostly its drive's tolerance: the prints say little of it yet."))
-    left = sorted({trial for axis in judgement.shop.axes.values() for trial in axis.left_out})
-    if left:
-        says = tr(
-            "Not counted: trial № {numbers} (no lot, no uncertainty, beyond 3 %, or before a new belt or screw).",
-            numbers=", ".join(str(trial) for trial in left[:12]),
-        )
-        mind.append(says)
+    if left := not_counted(judgement.shop):
+        mind.append(left)
     proved = [a for a in judgement.advice if a.setting is not Setting.UNDECIDED] or judgement.advice
     untouched = [shown(a.do_not_touch) for a in proved]
     return advice_card(judgement.advice, judgement.estimates(), why_not, mind=mind, untouched=untouched)
+
+
+def not_counted(shop: Shop) -> Words | None:
+    """Say which trials do not count, each once, by the reason; None where all do."""
+    reasons: dict[int, Words] = {}
+    for axis in shop.axes.values():
+        reasons = {**axis.left_out, **reasons}
+    trials: dict[Words, list[str]] = {}
+    for number, reason in sorted(reasons.items()):
+        trials.setdefault(reason, []).append(str(number))
+    if not trials:
+        return None
+    groups = (
+        tr("№ {numbers}: {reason}", numbers=", ".join(named[:_MOST_NAMED]) + ", …" * (len(named) > _MOST_NAMED),
+           reason=reason)
+        for reason, named in trials.items()
+    )  # fmt: skip
+    return tr("Not counted: {trials}.", trials=side_by_side(groups, "; "))

@@ -42,7 +42,7 @@ class SizeForm(TrialForm):
 
     def __init__(self, picker: TrialPicker) -> None:
         self.sketch = PieceSketch(inch=inches_for("sizeerror"))
-        super().__init__(columns(), picker, above_entry=self.sketch)
+        super().__init__(columns(), picker, above_entry=self.sketch, above_stays=True)
         self.bounds = Bounds()
         self.heat: dict[str, float] = {}
         self._planned: PrintSet | None = None

@@ -147,7 +147,9 @@ def cell_text(row: BoardRow, column: int) -> str:
         return f"{SIGNS[state]} {shown(step_title(row.line.todo) if row.line.todo else state_words(state))}"
     if column == VERIFIED:
         return _day(row.line.verified_at)
-    return ", ".join(shown(step_title(key)) for key in (row.line.stale if column == STALE else row.line.in_doubt))
+    steps = row.line.stale if column == STALE else row.line.in_doubt
+    named = ", ".join(shown(step_title(key)) for key in steps)
+    return f"{len(steps)}: {named}" if len(steps) > 1 else named  # a narrow cell hides the last ones, and says so
 
 
 def _sort_key(row: BoardRow, column: int) -> object:
@@ -168,7 +170,8 @@ def _sort_key(row: BoardRow, column: int) -> object:
 def _colour(row: BoardRow, column: int) -> QColor | None:
     line = row.line
     if column == NEXT and line is not None:
-        return QColor(state_colour(line.todo_state or State.DONE))
+        state = line.todo_state or State.DONE
+        return None if state is State.NEXT else QColor(state_colour(state))  # in the colour of links it would look so
     if column in (STALE, DOUBT) or (column == DRIFT and row.drifts):
         return QColor(tokens().warning)
     if column == LOT or (line is None and column != NAME):

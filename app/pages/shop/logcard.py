@@ -6,14 +6,16 @@ from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QIcon, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
 from app.pages.shop.photos import picture_of
+from app.pages.trialreport import report_name
 from app.theme import STEP_PX
 from app.widgets.fieldgrid import FieldGrid
 from app.widgets.fields import TextField
 from app.widgets.reportbutton import ReportButton, Write
 from app.widgets.resultcard import CardData, ResultCard
+from app.widgets.wraprow import WrapRow
 from core.guidance.logentries import Entry, EntryKind
 from core.records.rows import Attachment, Event, Trial
 
@@ -37,7 +39,7 @@ class EntryCard(QFrame):
         self.text.setObjectName("")  # stands inside a card already
         self.setAccessibleName(self.text.accessibleName())
         self.text.keep_button.hide()
-        self.report = ReportButton(write, self.tr("&Report"), one_trial=True)
+        self.report = ReportButton(write, self.tr("&Report"), one_trial=True, name=self._report_name)
         self.text.add_at_head(self.report)
         self.pictures, self._shown = QListView(), QStandardItemModel(self)
         self.form = FieldGrid(1)
@@ -46,6 +48,7 @@ class EntryCard(QFrame):
         self.gone, self.note_button = QPushButton(), QPushButton(self.tr("Add a &note"))
         self.picture_button = QPushButton(self.tr("&Picture…"))
         self._contents: dict[int, bytes] = {}
+        self._entry: Entry | None = None
         self._large = QLabel()
         self._lay_out()
         self.gone.clicked.connect(self.gone_asked)
@@ -78,6 +81,7 @@ class EntryCard(QFrame):
         self.pictures.setVisible(bool(attached))
         for part in (self.form, self.gone, self.note_button, self.picture_button):
             part.setVisible(entry is not None)
+        self._entry = entry
         self.report.setVisible(entry is not None and entry.kind is EntryKind.TRIAL)
         if entry is not None:
             names = {
@@ -95,6 +99,10 @@ class EntryCard(QFrame):
         if isinstance(entry.row, Event):
             return {"event_id": entry.row.id, "machine_id": entry.machine_id, "lot_id": entry.lot_id}
         return {"machine_id": entry.machine_id, "lot_id": entry.lot_id}
+
+    def _report_name(self, _kind: str) -> str:
+        row = self._entry.row if self._entry is not None else None
+        return report_name(row) if isinstance(row, Trial) else ""
 
     def _show_large(self) -> None:
         """Show a picture as large as the window allows; a click or a key closes it."""
@@ -120,12 +128,10 @@ class EntryCard(QFrame):
         self.pictures.setFixedHeight(_SMALL.height() + 4 * STEP_PX)
         self.pictures.setMovement(QListView.Movement.Static)
         self.pictures.setFrameShape(QFrame.Shape.NoFrame)
-        buttons = QHBoxLayout()
+        buttons = WrapRow()  # beside the list there is no room for all of them in every language
         buttons.setSpacing(STEP_PX)
-        buttons.addWidget(self.gone)
-        buttons.addStretch(1)
-        buttons.addWidget(self.note_button)
-        buttons.addWidget(self.picture_button)
+        for button in (self.gone, self.note_button, self.picture_button):
+            buttons.addWidget(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(14, STEP_PX, 14, 12)
         column.setSpacing(STEP_PX)

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 from app.context import Context
-from app.pages.kepttrials import write_kept
 from app.pages.shop.photos import MIME, small_picture
+from app.pages.trialreport import write_kept
 from app.words import shown
 from core.guidance.logentries import Entry, change_words
 from core.records.rows import Attachment, Event, SettingInForce, Trial

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QColor, QFont
 
-from app.dates import moment_text
+from app.dates import day_text, moment_text
 from app.faults import or_else
 from app.theme import tokens
 from app.widgets.rowsmodel import AnyIndex, RowsModel
@@ -30,11 +30,25 @@ class LogModel(RowsModel):
         self._texts: dict[int, str] = {}  # to search in, by place: made once, for each key asks for all of them
         self._machines: Mapping[int, str] = {}
         self._lots: Mapping[int, str] = {}
+        self._named = False, False
         self.titles = (self.tr("When"), self.tr("What"), self.tr("Where"), self.tr("Who"))
 
-    def show_entries(self, entries: Sequence[Entry], machines: Mapping[int, str], lots: Mapping[int, str]) -> None:
-        """Hold these entries, with the names of machines and lots."""
-        self._all, self._machines, self._lots = tuple(entries), machines, lots
+    def show_entries(
+        self,
+        entries: Sequence[Entry],
+        machines: Mapping[int, str],
+        lots: Mapping[int, str],
+        named: tuple[bool, bool] = (False, False),
+    ) -> None:
+        """Hold these entries, with the names of machines and lots.
+
+        Args:
+            entries: newest first.
+            machines: names by id.
+            lots: names by id.
+            named: whether the machine, and the lot, of all of them is named above: no row says it again.
+        """
+        self._all, self._machines, self._lots, self._named = tuple(entries), machines, lots, named
         self._texts = {}
 
     def choose(self, text: str, kind: str) -> None:
@@ -57,6 +71,16 @@ class LogModel(RowsModel):
         names = (self._machines.get(entry.machine_id or 0, ""), self._lots.get(entry.lot_id or 0, ""))
         return ", ".join(name for name in names if name)
 
+    def place(self, entry: Entry) -> str:
+        """Return what of machine and lot is not named above already."""
+        machine, lot = self._named
+        names = "" if machine else self._machines.get(entry.machine_id or 0, ""), self._lots.get(entry.lot_id or 0, "")
+        return ", ".join(name for name in names[: 1 if lot else 2] if name)
+
+    def has_places(self) -> bool:
+        """Tell whether a row may have a place to name."""
+        return not all(self._named)
+
     def held(self) -> list[Entry]:
         """Return the entries in sight."""
         return self.entries
@@ -65,9 +89,12 @@ class LogModel(RowsModel):
     def data(self, index: AnyIndex, role: int = Qt.ItemDataRole.DisplayRole) -> object:
         """Return what a cell shows; what no longer counts is struck out."""
         entry = self.entries[index.row()]
-        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-            texts = (when_text(entry), f"{SIGNS[entry.kind]} {shown(entry.title)}", self.where(entry), entry.author)
+        if role == Qt.ItemDataRole.DisplayRole:
+            texts = (day_text(entry.at), what_text(entry), self.place(entry), entry.author)
             return texts[index.column()]
+        if role == Qt.ItemDataRole.ToolTipRole:
+            of = " · ".join(part for part in (when_text(entry), self.where(entry), entry.author) if part)
+            return f"{what_text(entry)}\n{of}"
         if role == Qt.ItemDataRole.FontRole and entry.gone and index.column() == WHAT:
             font = QFont()
             font.setStrikeOut(True)
@@ -80,6 +107,11 @@ class LogModel(RowsModel):
         if place not in self._texts:
             self._texts[place] = f"{shown(entry.title)} {self.where(entry)} {entry.author}".casefold()
         return self._texts[place]
+
+
+def what_text(entry: Entry) -> str:
+    """Return what an entry says, with the sign of its kind."""
+    return f"{SIGNS[entry.kind]} {shown(entry.title)}"
 
 
 def when_text(entry: Entry) -> str:

@@ -2,21 +2,13 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QHBoxLayout,
-    QHeaderView,
-    QLabel,
-    QLineEdit,
-    QTableView,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import QSignalBlocker, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from app.pages.shop.logcard import EntryCard
-from app.pages.shop.logmodel import WHAT, WHEN, WHERE, WHO, LogModel
+from app.pages.shop.logmodel import WHAT, LogModel
 from app.pages.shop.logreader import MOST_TRIALS, Log
+from app.pages.shop.logtable import LogTable
 from app.theme import STEP_PX
 from app.widgets.fields import ChoiceField
 from app.widgets.panel import Panel
@@ -24,8 +16,8 @@ from app.widgets.reportbutton import Write
 from core.guidance.logentries import Entry, EntryKind
 from core.records.rows import Lot, Machine
 
-_ROW_PX = 26
-_WIDTHS = {WHEN: 116, WHERE: 90, WHO: 50}
+_WHOSE_ALL = {"machine": (True, False), "lot": (False, True), "both": (True, True)}  # machine and lot of every entry
+_SHARES = 61, 39  # of the width: entries, and what one says
 
 
 class LogPane(QWidget):
@@ -38,7 +30,8 @@ class LogPane(QWidget):
         super().__init__(parent)
         self.whose, self.kind = ChoiceField(), ChoiceField()
         self.finder, self.author, self.count = QLineEdit(), QLineEdit(), QLabel()
-        self.model, self.table, self.card = LogModel(self), QTableView(), EntryCard(write)
+        self.model = LogModel(self)
+        self.table, self.card = LogTable(self.model), EntryCard(write)
         self._heading = QLabel(title)
         self._lay_out()
         self.whose.changed.connect(self.choice_changed)
@@ -64,7 +57,8 @@ class LogPane(QWidget):
     def show_log(self, log: Log) -> None:
         """Show the entries, the chosen one kept in sight."""
         chosen = self.chosen()
-        self.model.show_entries(log.entries, log.machines, log.lots)
+        named = _WHOSE_ALL.get(self.whose.value() or "", (False, False))
+        self.model.show_entries(log.entries, log.machines, log.lots, named)
         self._choose()
         if chosen is not None:
             self._go_to((chosen.kind, chosen.row.id))
@@ -115,15 +109,15 @@ class LogPane(QWidget):
         above.addWidget(self.count, 1)
         above.addWidget(at_work)
         above.addWidget(self.author)
-        self._dress_table()
+        self.table.setAccessibleName(self.tr("Entries of the log"))
         frame = Panel(self.table.accessibleName())
         inside = QVBoxLayout(frame)
         inside.setContentsMargins(1, 1, 1, 1)
         inside.addWidget(self.table)
         across = QHBoxLayout()
         across.setSpacing(2 * STEP_PX)
-        across.addWidget(frame, 58)
-        across.addWidget(self.card, 42)
+        across.addWidget(frame, _SHARES[0])
+        across.addWidget(self.card, _SHARES[1])
         down = QVBoxLayout(self)
         down.setContentsMargins(0, 0, 0, 0)
         down.setSpacing(STEP_PX)
@@ -151,22 +145,3 @@ class LogPane(QWidget):
         self.author.setPlaceholderText(self.tr("your name"))
         self.author.setAccessibleName(self.tr("Who is at work here"))
         self.author.setMaximumWidth(170)
-
-    def _dress_table(self) -> None:
-        table = self.table
-        table.setModel(self.model)
-        table.setAccessibleName(self.tr("Entries of the log"))
-        table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
-        table.setTabKeyNavigation(False)
-        table.setShowGrid(False)
-        table.setAlternatingRowColors(True)
-        table.setTextElideMode(Qt.TextElideMode.ElideRight)
-        table.verticalHeader().hide()
-        table.verticalHeader().setDefaultSectionSize(_ROW_PX)
-        heads = table.horizontalHeader()
-        heads.setHighlightSections(False)
-        heads.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
-        for column, width in _WIDTHS.items():
-            heads.resizeSection(column, width)
-        heads.setSectionResizeMode(WHAT, QHeaderView.ResizeMode.Stretch)

@@ -83,7 +83,8 @@ def test_every_piece_is_planned_or_says_why_not(page, key):
     choose(page, key)
     if key.startswith("half_combs"):
         assert "Half-combs start at 160 mm" in page.form.bounds.field("caliper_mm").accessibleDescription()
-        assert "No piece" in told(page) and page.form.table.rowCount() == 0 and not page.form.save_3mf.isEnabled()
+        assert "No piece:" in told(page) and page.form.table.rowCount() == 0 and not page.form.save_3mf.isEnabled()
+        assert page.picture.picture_button.isHidden()
         type_into(page.form.bounds.field("caliper_mm"), "300")
     assert page.result is not None and page.form.save_stl.isEnabled()
     assert page.form.table.rowCount() == len(page.result.plan.planned.gauges)
@@ -110,6 +111,16 @@ def test_a_bound_that_cannot_be_is_refused_at_its_field(page):
     page.form.save_3mf.click()  # asks for no file
     type_into(page.form.bounds.field("nozzle_mm"), "0.4")
     assert page.form.bounds.field("nozzle_mm").accessibleDescription() == "" and page.result is not None
+
+
+def test_every_field_that_cannot_be_read_says_so_at_once(page):
+    for key, text in (("nozzle_mm", "abc"), ("turn_x_mm", "-1"), ("reach_mm", "1e9")):
+        type_into(page.form.bounds.field(key), text)
+    said = {key: page.form.bounds.field(key).accessibleDescription() for key in ("nozzle_mm", "turn_x_mm", "reach_mm")}
+    assert all(said.values()) and "too small" in said["turn_x_mm"]
+    type_into(page.form.bounds.field("turn_x_mm"), "0")
+    assert not page.form.bounds.field("turn_x_mm").accessibleDescription()
+    assert page.form.bounds.field("nozzle_mm").accessibleDescription() == said["nozzle_mm"]
 
 
 def test_what_was_typed_is_found_again(qtbot, page, shop):

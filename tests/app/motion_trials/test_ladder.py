@@ -10,7 +10,7 @@ from PySide6.QtGui import QGuiApplication
 
 from app.pages.motion_trials.ladder import LadderPage
 from core.quantity import Estimate
-from core.records.rows import Lot, Machine, Trial, TrialState
+from core.records.rows import Lot, Machine, SettingInForce, Trial, TrialState
 from tests.app.atpage import choose, verdict
 from tests.app.motion_trials.motionpages import hidden, in_sight, open_page, press, rows_of, type_readings, type_setting
 
@@ -454,6 +454,64 @@ def test_who_prints_is_told_the_order_hot_to_cold(warm):
     assert f"Print: {order}." in page.form.how.text()
     press(page.form.key_button)
     assert "Print:" not in page.form.how.text()
+
+
+def test_where_values_are_read_the_letters_are_listed_hot_to_cold_at_once(warm):
+    """The rows go from cold to hot: the instruction says in which order they are printed."""
+    choose(warm.form.read_by, "low")
+    assert [row["step"] for _, row in rows_of(warm)] == [200, 205, 210, 215, 220, 225, 230]
+    assert "Print: 230 G, 225 F, 220 E, 215 D, 210 C, 205 B, 200 A." in warm.form.how.text()
+
+
+def test_title_and_sentences_fit_the_way_of_reading(warm):
+    page = warm
+    for way, title, nothing, how in (
+        ("score", "Scores of the steps", "from 0 to 4", "for each judge a tab"),
+        ("low", "Values of the steps", "Read one value of each specimen", "type its unit into “Value in”"),
+        ("high", "Values of the steps", "Read one value of each specimen", "type its unit into “Value in”"),
+        ("widths", "Widths of the steps", "Read three widths", "width of each line"),
+    ):
+        choose(page.form.read_by, way)
+        assert page.plot.heading.text() == title and nothing in page.plot.empty.text() and how in page.form.how.text()
+        assert ("judge" in page.form.how.text() + page.plot.empty.text()) == (way == "score")
+    assert [page.form.read_by.itemText(place) for place in (2, 3)] == ["Least is best", "Most is best"]
+    assert warm.form.group == "temperature/widths"
+
+
+def test_a_value_far_from_the_others_is_named_with_its_specimen(warm):
+    page = warm
+    choose(page.form.read_by, "low")
+    type_setting(page, "value_unit", "N")
+    for (place, _), text in zip(rows_of(page), ("12.6", "0", "12.1", "11.5", "11.2", "11.9", "12.8"), strict=True):
+        page.form.model.edit(place, "measured_mm", text)
+    named = "B, at 205 °C, reads 0 N, the middle one of the others 12 N: read it again, or exclude it."
+    assert "No difference seen" in verdict(page) and named in verdict(page)
+    page.form.model.edit(rows_of(page)[1][0], "measured_mm", "12.3")
+    assert "read it again" not in verdict(page)
+
+
+def test_the_usual_steps_stand_about_what_is_set_now(qtbot, store, shop):
+    whose = shop.machine.id, shop.lot.id
+    store.put_in_force(SettingInForce(*whose, "nozzle_temperature", None, 222.0, "°C", because="It prints well."))
+    page = open_page(qtbot, shop, LadderPage)
+    at = {key: page.form.settings.field(key).value() for key in ("low", "high", "in_force")}
+    assert at == {"low": 207.0, "high": 237.0, "in_force": 222.0}
+    choose(page.form.ladder, "cornering")
+    assert page.form.settings.field("low").value() == 2.0 and page.form.settings.field("in_force").value() is None
+
+
+def test_a_kept_ladder_hides_what_only_helps_to_read_it_and_gives_the_names_room(page):
+    form, keys = page.form, "Enter keeps, goes on"
+    keys = keys.replace(" ", "\N{NO-BREAK SPACE}")
+    assert form.caution.isVisible() and form.how.isVisible() and keys in in_sight(page)
+    score(page, PLATEAU)
+    page.keep()
+    assert page.kept_trial is not None
+    assert not form.caution.isVisible() and not form.how.isVisible() and keys not in in_sight(page)
+    wide = {column.key: form.table.columnWidth(place) for place, column in enumerate(form.model.columns)}
+    assert wide["judge"] < wide["feature"] / 1.5
+    page.form.new_button.click()
+    assert form.caution.isVisible() and form.how.isVisible() and keys in in_sight(page)
 
 
 def test_rows_pasted_below_the_planned_ones_have_no_place_in_the_order(warm):

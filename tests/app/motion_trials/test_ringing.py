@@ -5,6 +5,9 @@ import time
 
 import numpy as np
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication, QLineEdit
 
 from app.pages.motion_trials.ringing import RingingPage
 from core.records.rows import TrialState
@@ -17,9 +20,31 @@ def page(qtbot, shop):
     return open_page(qtbot, shop, RingingPage)
 
 
+def read_ripple(page, row, distance, crests="4"):
+    page.form.model.edit(row, "crests", crests)
+    page.form.model.edit(row, "measured_mm", distance)
+
+
+def count_crests(qtbot, page, counts):
+    """Type into the column of the crests like a person, Enter after each; go back up with the arrow."""
+    table = page.form.table
+    place = [column.key for column in page.form.model.columns].index("crests")
+    table.setFocus()
+    table.setCurrentIndex(page.form.model.index(0, place))
+    for count in counts:
+        QTest.keyClicks(table, count)
+        qtbot.waitUntil(lambda: isinstance(QApplication.focusWidget(), QLineEdit))
+        QTest.keyClick(QApplication.focusWidget(), Qt.Key.Key_Return)
+        qtbot.wait(1)
+    while table.current_row() > 0:
+        QTest.keyClick(table, Qt.Key.Key_Up)
+
+
 def test_ripples_typed_by_keyboard_alone_give_an_acceleration(qtbot, page, store, shop):
     assert page.form.settings.field("most_mm_s2").value() == 4000.0
     assert "Hands, hair" in page.form.caution.text() and "ocal rules" in page.form.caution.text()
+    count_crests(qtbot, page, "444")
+    assert "No ripple yet" in in_sight(page)
     type_readings(qtbot, page, ["6.0"])
     assert "do not tell" in verdict(page) or "could be a mark" in verdict(page)
     type_readings(qtbot, page, ["9.0", "13.0"])
@@ -37,21 +62,21 @@ def test_ripples_typed_by_keyboard_alone_give_an_acceleration(qtbot, page, store
 def test_the_same_acceleration_again_verifies_it(page, store, shop):
     for _ in range(2):
         for row, text in enumerate(("6.0", "9.0", "13.0")):
-            page.form.model.edit(row, "measured_mm", text)
+            read_ripple(page, row, text)
         page.keep()
         page.form.new_button.click()
     assert store.in_force("acceleration_x", shop.machine.id).verified_by is not None
 
 
 def test_a_draft_comes_back_with_a_lot_picked(qtbot, page, shop):
-    page.form.model.edit(1, "measured_mm", "9,05")
+    read_ripple(page, 1, "9,05")
     again = open_page(qtbot, shop, RingingPage)
     assert again.form.model.rows()[1]["raw"] == "9,05" and "Print the wall at" in verdict(again)
 
 
 def test_heights_tell_the_damping_and_the_picture_can_be_the_acceleration(page):
     for row, text in enumerate(("6.0", "9.0", "13.0")):
-        page.form.model.edit(row, "measured_mm", text)
+        read_ripple(page, row, text)
         page.form.model.edit(row, "first_um", "60")
         page.form.model.edit(row, "last_um", "20")
     assert "damping X" in verdict(page)
@@ -66,7 +91,7 @@ def test_heights_tell_the_damping_and_the_picture_can_be_the_acceleration(page):
 
 def test_a_mark_of_the_belt_is_named_and_puts_nothing_in_force(page, store, shop):
     for row in range(3):
-        page.form.model.edit(row, "measured_mm", "8.0")
+        read_ripple(page, row, "8.0")
     assert "Mend the mechanics" in verdict(page) and "tooth of the belt, 2 mm" in verdict(page)
     choose(page.view, "acceleration")
     assert page.plot.data.title == "Wavelength"
@@ -75,7 +100,7 @@ def test_a_mark_of_the_belt_is_named_and_puts_nothing_in_force(page, store, shop
 
 
 def test_what_cannot_be_is_said_at_its_cell(page):
-    page.form.model.edit(0, "measured_mm", "6")
+    read_ripple(page, 0, "6")
     page.form.model.edit(0, "first_um", "20")
     assert "neither" in verdict(page) and page.form.model.problem(0, "last_um")
     page.form.model.edit(0, "last_um", "30")
@@ -84,6 +109,34 @@ def test_what_cannot_be_is_said_at_its_cell(page):
     assert page.form.model.problem(0, "measured_mm")
     type_setting(page, "visible_mm", "")
     assert "needed" in verdict(page)
+
+
+def test_a_distance_whose_crests_nobody_counted_is_not_read(qtbot, page):
+    """88 mm at 60 mm/s alone once told to mend the mechanics, by a count that nobody had typed."""
+    assert [row.get("crests") for row in page.form.model.rows()] == [None] * 3
+    type_readings(qtbot, page, ["88"])
+    assert "Cannot tell yet: Row 1: count the crests" in verdict(page) and not page.card.card.can_keep
+    assert "count the crests" in page.form.model.problem(0, "crests") and page.plot.data.point_count == 0
+    assert page.form.model.text(0, "error") == ""
+    read_ripple(page, 1, "9.0")
+    assert page.plot.data.point_count == 1 and "135 mm/s too" in verdict(page)  # the row that is whole is read
+    assert "count the crests" in page.form.model.mark(0) and not page.form.model.mark(1)
+    page.form.model.edit(0, "crests", "3.5")
+    assert "3.5 lies between two" in page.form.model.mark(0) and page.plot.data.point_count == 1
+    page.form.model.edit(0, "crests", "4")
+    page.form.model.edit(0, "speed_mm_s", "")
+    assert "type the speed" in page.form.model.mark(0)
+
+
+def test_one_ripple_at_one_speed_asks_for_a_second_speed_and_tells_no_length(page, store, shop):
+    read_ripple(page, 0, "88")
+    says = verdict(page)
+    assert "Cannot tell yet: Print the wall at 90 mm/s too" in says and "2.727 ± 0.029" in says
+    assert "Mend the mechanics" not in says and "Accelerate" not in says and "22.0" not in says
+    assert [curve.name for curve in page.plot.data.curves] == ["if it rings", "if it is a mark"]
+    page.keep()
+    (kept,) = (t for t in store.trials(subject="ringing") if t.state is TrialState.KEPT)
+    assert kept.estimates == () and store.in_force("acceleration_x", shop.machine.id) is None
 
 
 def test_a_ripple_is_added(page):
@@ -116,9 +169,11 @@ def test_a_log_is_read_beside_the_window_and_kept_to_be_judged_again(qtbot, page
     assert kept.conditions["log"] == "shake.csv" and kept.method == "spectrum 1"
     assert {"frequency_x", "peak_1_x", "acceleration_limit_x"} <= {e.name for e in kept.estimates}
     assert page.plot.data.point_count > 0  # the picture stays
+    assert not page.form.entry.parentWidget().isVisible() and not page.form.caution.isVisible()  # no empty card
     page.form.new_button.click()
     choose(page.form.settings.field("read"), "log")
     assert page.card.card is None  # the log of the trial before is not that of the next one
+    assert page.form.entry.parentWidget().isVisible() and page.form.caution.isVisible()
     another_day = open_page(qtbot, shop, RingingPage)
     other = tmp_path / "other" / "shake.csv"
     other.parent.mkdir()
@@ -156,7 +211,7 @@ def test_a_log_too_large_or_damaged_leaves_its_peaks(qtbot, page, store, tmp_pat
 
 
 def test_a_draft_names_the_log_that_is_not_here(qtbot, page, shop, tmp_path):
-    page.form.model.edit(0, "measured_mm", "6.0")
+    read_ripple(page, 0, "6.0")
     path = tmp_path / "shake.csv"
     path.write_text(log_text(), encoding="utf-8")
     page.read_log_file(str(path))
@@ -197,6 +252,7 @@ def test_a_log_that_failed_is_said_in_place_of_the_ripples(qtbot, page, tmp_path
     assert page.form.log_button.hasFocus()
     choose(page.form.settings.field("read"), "ripples")
     assert page.form.table.isVisible() and "No ripple yet" in in_sight(page) and "Add a" in in_sight(page)
+    count_crests(qtbot, page, "4")
     type_readings(qtbot, page, ["6.0"])
     with qtbot.waitSignal(page.log.failed, timeout=8000):
         press(page.form.log_button)

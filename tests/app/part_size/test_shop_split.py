@@ -108,7 +108,12 @@ def test_it_follows_what_is_picked_and_kept(opened, shop, store):
     assert verdict(page) != before and "1.00387" in verdict(page)
     trial = keep_estimate(store, "scale_x", 0.3, 0.0002, 1, 1)
     shop.kept.emit(trial)
-    assert f"Not counted: trial № {trial.id}" in verdict(page)
+    assert f"Not counted: № {trial.id}: beyond 3 %." in verdict(page)
+    others = [keep_estimate(store, "scale_x", 0.0, 0.0002, 1, None).id for _ in range(13)]
+    another = keep_estimate(store, "scale_x", 0.4, 0.0002, 1, 1)
+    shop.kept.emit(another)
+    named = ", ".join(map(str, others[:12]))
+    assert f"Not counted: № {trial.id}, {another.id}: beyond 3 %; № {named}, …: no lot." in verdict(page)
     page.axis.setFocus()
     QTest.keyClick(page.axis, Qt.Key.Key_Down)
     assert page.axis.value() == "y" and "Axis Y." in page.picture.accessibleDescription()

@@ -14,9 +14,11 @@ from app import waitrow
 from app.context import Context
 from app.pages.shop import boardwork
 from app.pages.shop.board import BoardPage
-from app.pages.shop.boardmodel import DOUBT, NEXT, STALE
+from app.pages.shop.boardmodel import DOUBT, NEXT, STALE, cell_text
 from app.pages.shop.boardreader import read_board
+from app.theme import tokens
 from core.errors import StoreError
+from core.guidance.walk import State
 from core.quantity import Estimate
 from core.records.rows import Event, Lot, Machine, SeriesPoint, Trial
 from core.records.store import open_store
@@ -49,6 +51,24 @@ def page(qtbot, shop):
     page.show()
     qtbot.waitUntil(page.is_complete)
     return page
+
+
+def test_what_is_to_be_done_next_does_not_look_like_a_link(page):
+    row = page.model.rows[0]
+    row.line = replace(row.line, todo_state=State.STALE)
+    model = page.sight
+    colours = {model.index(row, NEXT).data()[0]: model.index(row, NEXT).data(Qt.ItemDataRole.ForegroundRole)
+               for row in range(model.rowCount())}  # fmt: skip
+    assert set(colours) == {"▶", "↻"} and colours["▶"] is None
+    assert colours["↻"].name() == tokens().warning
+
+
+def test_a_cell_of_several_steps_says_first_how_many(page):
+    row = page.model.rows[0]
+    two = "2: Squareness and bed plane, Filament lot"
+    for steps, says in ((("square", "spool"), two), (("spool",), "Filament lot"), ((), "")):
+        row.line = replace(row.line, stale=steps, in_doubt=steps)
+        assert {cell_text(row, column) for column in (STALE, DOUBT)} == {says}
 
 
 def lines(page):

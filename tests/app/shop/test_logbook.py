@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QColor, QGuiApplication, QImage
 
 from app.pages.shop.logbook import LogbookPage
+from app.pages.shop.logmodel import WHAT, WHERE, WHO, LogModel
 from app.pages.shop.photos import picture_of, small_picture
 from core.errors import InputError, StoreError
 from core.quantity import Estimate
@@ -92,8 +93,61 @@ def test_all_that_was_kept_stands_in_order_newest_first(page):
     ]
     assert page.log.count.text() == "Entries: 5"
     assert {page.log.model.index(row, 3).data() for row in range(5)} == {"Kim"}
-    assert page.log.model.index(1, 2).data() == "Bramble, Slate 7"
+    assert page.log.model.index(1, 2).data() == "Slate 7"
     assert page.log.model.index(0, 0).data()
+
+
+@pytest.fixture
+def long_log(store, page):
+    """Trials whose entries are as long as usual ones, the machine and its lot picked."""
+    for value in (-0.00848, 0.01):
+        found = tuple(Estimate(f"scale_{axis}", value, 0.00028, 9.0, "1") for axis in "xy")
+        store.keep(Trial("sizeerror", 1, 1, estimates=found))
+    page.recompute()
+    return page
+
+
+def cut(page):
+    """Return the entries that cannot be read whole."""
+    table = page.log.table
+    width, height = table.columnWidth(WHAT) - 8, table.rowHeight(0)
+    flags = Qt.TextFlag.TextWordWrap if table.wordWrap() else Qt.TextFlag.TextSingleLine
+    measure = table.fontMetrics()
+    boxes = {text: measure.boundingRect(QRect(0, 0, width, 1000), int(flags), text) for text in what(page)}
+    return [text for text, box in boxes.items() if box.width() > width or box.height() > height]
+
+
+def test_in_a_small_window_the_entries_can_be_read(qtbot, long_log):
+    page, table = long_log, long_log.log.table
+    page.resize(780, 600)
+    choose(page, "Size error")
+    assert cut(page) == []
+    assert table.columnWidth(WHAT) > 0.55 * table.viewport().width() and table.isColumnHidden(WHO)
+    assert not table.horizontalScrollBar().isVisible()
+    page.resize(1500, 600)
+    assert not table.isColumnHidden(WHO) and not table.wordWrap() and table.rowHeight(0) < 30
+
+
+def test_a_row_leaves_out_what_is_named_above_and_its_tool_tip_tells_all(page):
+    model, table = page.log.model, page.log.table
+    wheres = {"": "Bramble, Slate 7", "machine": "Slate 7", "lot": "Bramble", "both": ""}
+    for whose, where in wheres.items():
+        page.log.whose.set_value(whose)
+        page.log.whose.changed.emit()
+        row = next(row for row, text in enumerate(what(page)) if "1.020" in text)
+        assert model.index(row, WHERE).data() == where
+        assert table.isColumnHidden(WHERE) == (not where)
+        first, second = model.index(row, WHAT).data(Qt.ItemDataRole.ToolTipRole).split("\n")
+        assert first == "◆ Wall: flow factor by walls 1.020 ± 0.011"
+        assert second.endswith(" · Bramble, Slate 7 · Kim") and second.startswith(model.index(row, 0).data() + " ")
+
+
+def test_no_entry_is_measured_to_share_out_the_width(page, monkeypatch):
+    asked = []
+    monkeypatch.setattr(LogModel, "data", lambda *_: asked.append(1))
+    page.log.table.setUpdatesEnabled(False)
+    page.log.table._fit()
+    assert asked == []
 
 
 def test_an_empty_log_says_so(qtbot, context):

@@ -90,3 +90,13 @@ def test_bands_are_avoided_where_there_is_room_beside_them():
     band = np.array([[0, 60, 140], [400, 60, 140]], dtype=float)
     (place,) = place_names([Wish((60.0,), 14.0, path)], Taken([path], NO_BOXES, [band]), *SIZE)
     assert place.y_px >= 137
+
+
+def test_a_name_stands_over_the_edge_of_a_band_before_it_is_left_away():
+    path = line((0, 120), (400, 120))
+    edges = [line((0, y), (400, y)) for y in range(6, 240, 12)]  # nowhere is there room between two of them
+    wish = Wish((90.0, 40.0), 14.0, path)
+    assert place_names([wish], Taken([path], NO_BOXES, edges=edges), *SIZE)[0].wording == 1  # the shorter one
+    alone = Wish((40.0,), 14.0, path)
+    assert place_names([alone], Taken([path], NO_BOXES, edges=edges), *SIZE)[0].wording == 0
+    assert place_names([alone], Taken([path], NO_BOXES), *SIZE)[0].y_px + 14 < 120

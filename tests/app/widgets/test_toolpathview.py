@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from app.theme import LIGHT
 from app.widgets.commandtext import CommandText
-from app.widgets.toolpathview import Bed, ToolpathPane
+from app.widgets.toolpathview import Bed, ToolpathPane, names_with_room
 from core.pieces.toolpath import Laying, Part, PathBead, Stroke, Toolpath, bead_stroke, lay
 from core.words import tr
 
@@ -159,3 +159,13 @@ def test_command_text_announces_when_it_is_left_changed(qtbot):
     with qtbot.waitSignal(edit.finished):
         edit.clearFocus()
     assert edit.accessibleName() == "Start text"
+
+
+def test_names_that_would_run_into_one_another_are_their_last_words():
+    names = ["Pad A", "Pad B", "Pad C"]
+    apart = [QPointF(x, 40) for x in (50, 120, 190)]
+    close = [QPointF(x, 40) for x in (50, 84, 118)]
+    assert names_with_room(names, apart, lambda text: 7.0 * len(text)) == names
+    assert names_with_room(names, close, lambda text: 7.0 * len(text)) == ["A", "B", "C"]
+    below = [QPointF(50, y) for y in (40, 80, 120)]
+    assert names_with_room(names, below, lambda text: 7.0 * len(text)) == names

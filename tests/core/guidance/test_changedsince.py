@@ -6,6 +6,7 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
+from core.errors import InputError
 from core.guidance.changedsince import changed_since
 from core.records.rows import SettingInForce, Trial
 
@@ -48,3 +49,9 @@ def test_a_base_that_is_not_on_record_is_what_the_first_change_started_from():
 def test_what_another_lot_was_given_counts_for_nothing():
     other = (was_set("contour_offset", 0.0, -0.05, 6, lot_id=2),)
     assert changed_since(other, PIECE).offset_mm == 0.0
+
+
+def test_a_factor_that_was_none_is_refused():
+    with pytest.raises(InputError, match="The factor 0, in force before, cannot be") as refused:
+        changed_since((was_set("axis_scale_y", 0.0, 0.999, 7, None),), PIECE)
+    assert refused.value.field == "axis_scale"

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 
-from core.guidance.changes import base_words, in_force_when, now_in_force, wrong_base
+from core.guidance.changes import base_words, in_force_when, now_in_force, put_words, wrong_base
 from core.records.rows import SettingInForce
 
 AT = datetime(2026, 11, 25, 9, tzinfo=UTC)
@@ -49,3 +49,13 @@ def test_what_holds_now_is_of_the_lot_before_the_machine():
     assert [found.id for found in now_in_force(history, 1)] == [3]
     assert [found.id for found in now_in_force(history, 2)] == [4, 2]
     assert [found.id for found in now_in_force(history, None)] == [2]
+
+
+def test_what_a_trial_put_in_force_is_told_and_nothing_where_it_left_all_as_it_was():
+    heat = setting(5, "nozzle_temperature", id=8, old=245.0, new=215.1, unit="°C", trial_id=5)
+    flow = setting(5, id=9, trial_id=5)
+    earlier = setting(1)
+    says = put_words(5, (flow, earlier, heat))
+    assert says == "In force now: nozzle temperature 245 °C → 215.1 °C, flow factor 1 → 0.97."
+    assert put_words(6, (flow, earlier, heat)) is None
+    assert put_words(5, (replace(heat, old=215.1), earlier)) is None, "the same value again"

@@ -138,6 +138,11 @@ def test_a_bead_that_the_nozzle_hardly_lays_is_questioned():
     assert plan_path(request(TrialKind.PEN_LINES, nozzle_mm=0.2), LIMITS).minds == ()
 
 
+def test_a_bed_that_stays_cold_is_minded_where_something_is_laid():
+    assert [mind[:19] for mind in plan_path(request(bed_c=0.0), LIMITS).minds] == ["The bed stays cold,"]
+    assert plan_path(request(TrialKind.PEN_LINES, bed_c=0.0), LIMITS).minds == ()
+
+
 def test_a_start_text_that_heats_is_minded():
     planned = plan_path(request(start_text="G28\nM190 S{bed_c}"), LIMITS)
     assert not planned.checked.faults

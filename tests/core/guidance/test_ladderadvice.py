@@ -6,13 +6,12 @@ import pytest
 from core.errors import InputError
 from core.guidance.ladderadvice import (
     LadderReadings,
-    caution_words,
     check_ladder,
-    how_words,
     judge_ladder,
     kinds_words,
     known_kinds,
 )
+from core.guidance.ladderwords import caution_words, how_words
 from core.guidance.names import is_magnitude, parameter_words
 from core.guidance.verdict import Setting
 from core.motion_trials.ladders import LadderKind, Read
@@ -185,3 +184,16 @@ def test_readings_are_checked_without_being_judged():
     assert (error.value.field, error.value.row) == ("score", 1)
     with pytest.raises(InputError, match="Refused"):
         check_ladder(LadderReadings(kind, Read.SCORE, [250.0], [4.0], ["1"], 240.0, ["A"], ["bond"]))
+
+
+def test_a_value_far_from_all_others_is_named_before_anything_else():
+    """0 N for B among 11 to 13 N: B is the reason why no difference is seen."""
+    readings = LadderReadings(
+        KINDS["temperature"], Read.LOW, list(range(200, 235, 5)), [12.6, 0, 12.1, 11.5, 11.2, 11.9, 12.8], [""] * 7,
+        240.0, list("ABCDEFG"), unit="N",
+    )  # fmt: skip
+    found = judge_ladder(readings, np.random.default_rng(1))
+    assert "No difference seen" in found.advice[0].action
+    assert found.mind == (
+        "B, at 205 °C, reads 0 N, the middle one of the others 12 N: read it again, or exclude it.",
+    )

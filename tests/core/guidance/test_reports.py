@@ -107,6 +107,43 @@ def test_what_held_the_note_and_the_trials_it_rests_on_are_reported():
     assert "tolerance asked for" not in texts(bare) and "It rests on" not in texts(bare)
 
 
+def test_the_settings_of_a_trial_are_reported_by_their_labels_and_each_once():
+    stored = {
+        "bead_model": "obround", "width_mm": 0.45, "height_mm": 0.2, "nozzle_mm": 0.4, "temperature_c": 215.0,
+        "rate_mm3_s": 4.0, "in_force_ratio": 1.0, "hot_end_limit_c": 260.0, "part_temperature_c": 23.5,
+    }  # fmt: skip
+    labels = {key: (f"label of {key}", f"{value} X") for key, value in stored.items()}
+
+    def rows(conditions):
+        told = table(trial_report(Trial("wall", id=2, conditions=conditions), OF, "", labels), "conditions").rows
+        return [str(row[0]) for row in told]
+
+    assert rows(stored) == ["label of in_force_ratio", "label of hot_end_limit_c", "part temperature"]
+    whole = [f"label of {key}" for key in stored if key != "part_temperature_c"]
+    assert rows({**stored, "nozzle_mm": None}) == [*whole, "part temperature"]  # no sentence tells the others then
+    blocks = trial_report(Trial("wall", id=2, conditions=stored), OF, "", labels).blocks
+    names = [getattr(block, "name", "") for block in blocks]
+    assert names.index("about") < names.index("conditions") < names.index("trial")
+
+
+def test_an_instrument_is_reported_only_where_it_was_read():
+    def names(subject, conditions, group, **readings):
+        trial = Trial(subject, id=1, conditions=conditions, readings={
+            "feature": ["A", "B"], "axis": [group] * 2, "raw": ["12", "9"], "measured_mm": [12.0, 9.0],
+            "step": [1.0, 2.0], **readings,
+        })  # fmt: skip
+        return [str(row[0]) for row in table(trial_report(trial, OF), "about").rows]
+
+    high = {"ladder": "temperature", "read": "high", "value_unit": "N"}
+    assert "instrument" not in names("ladder", high, "temperature/high")
+    assert "instrument" in names("ladder", high | {"value_unit": "mm"}, "temperature/high")
+    assert "instrument" in names("ladder", {}, "lag/widths")
+    assert "instrument" not in names("ladder", {}, "lag/widths", raw=["", ""])
+    assert "instrument" not in names("speed", {}, "speed", judge=["1", "1"])
+    assert "instrument" not in names("top", {}, "")
+    assert "instrument" in names("sizeerror", {}, "x")
+
+
 def test_the_checks_that_were_not_met_are_reported_as_cautions():
     mind = ["Read the zero again.", as_plain(tr("Row {row} is doubtful.", row=3))]
     report = trial_report(Trial("wall", id=2, conditions={"mind": mind}), OF)

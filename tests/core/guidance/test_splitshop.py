@@ -87,7 +87,7 @@ def test_what_does_not_count_is_left_out_and_named(store):
     withdrawn = keep_estimate(store, "scale_x", -0.01, 0.0002, machines[0].id, lots[0].id)
     store.withdraw(withdrawn.id, "read warm")
     found = read(store).axes["x"]
-    assert found.left_out == (gross.id, unsure.id, no_lot.id)
+    assert found.left_out == {gross.id: "beyond 3 %", unsure.id: "no uncertainty", no_lot.id: "no lot"}
     assert found.trial_ids[-1] == travel.id and withdrawn.id not in found.trial_ids
     assert found.split.seen.lot[-1] == -1 and found.split.u_machine_ratio[0] < 6e-5
     pair = read(store).pair("x", machines[0].id, lots[0].id)
@@ -108,7 +108,7 @@ def test_after_a_new_belt_a_machine_is_another_one(store):
     store.log_event(Event("belt_changed", machine_id=machines[0].id))
     keep_estimate(store, "scale_x", -0.003, 0.0002, machines[0].id, lots[0].id)
     found = read_shop(store.machines(), store.lots(), store.series, (), store.events()).axes["x"]
-    assert found.left_out == (1, 2) and len(found.trial_ids) == 3
+    assert found.left_out == dict.fromkeys((1, 2), "before a new belt or screw") and len(found.trial_ids) == 3
 
 
 def test_a_pair_is_of_the_shop_or_there_is_none(store):

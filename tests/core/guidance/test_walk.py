@@ -484,6 +484,40 @@ def test_a_setting_after_the_proof_spoils_it():
     assert (step.state, step.reasons) == (State.STALE, ("flow factor was set anew after it.",))
 
 
+@pytest.mark.parametrize(
+    ("history", "says"),
+    [
+        ([(1, 230.0, 245.0), (99, 245.0, 215.1)], "245 °C then, and 215.1 °C is"),
+        ([(99, 245.0, 250.0), (99, 250.0, 255.0)], "245 °C then, and 255 °C is"),
+        ([(99, 245.0, 250.0)], ""),  # 5 K are within
+        ([(99, None, 215.0)], ""),  # nobody knows what was in force
+        ([(1, 245.0, 215.0)], ""),  # set before the flow was found
+        ([(99, 245.0, 215.0), (99, 215.0, 245.0)], ""),  # undone
+    ],
+)
+@pytest.mark.parametrize("lot_id", [1, None])
+def test_a_flow_factor_is_asked_for_again_when_the_nozzle_temperature_moved_beyond_five_kelvin(history, says, lot_id):
+    shop = done_shop()
+    for place, (serial, old, new) in enumerate(history):
+        shop.setting(None, name="nozzle_temperature", unit="°C", old=old, new=new, serial=serial + place)
+    step = shop.walk(lot_id).step("flow")
+    if says:
+        assert step.state is State.STALE
+        assert step.reasons == (
+            f"The nozzle temperature was {says} in force now: a flow factor holds within 5 K. Find it again.",
+        )
+        shop.trial("wall", serial=200)
+    assert shop.walk(lot_id).step("flow").state is State.DONE
+
+
+def test_the_temperature_of_a_lot_goes_before_that_of_the_machine():
+    shop = done_shop()
+    shop.setting(None, name="nozzle_temperature", lot_id=1, old=None, new=245.0, serial=1)
+    shop.setting(None, name="nozzle_temperature", lot_id=None, old=245.0, new=200.0, serial=99)
+    shop.setting(None, name="nozzle_temperature", lot_id=2, old=245.0, new=200.0, serial=100)
+    assert shop.walk().step("flow").state is State.DONE
+
+
 def test_three_carriages_have_no_axes_to_square():
     shop = done_shop()
     shop.machine = Machine("A", Motion.DELTA, id=1, drives=MACHINE.drives)

@@ -209,6 +209,8 @@ def test_repeats_that_are_none_are_pointed_at():
         ([123.1, 103.1], "12", ["outer", "inner"], "read both the same way", None),
         ([113.1, -113.1], "12", ["drawn"] * 2, "Row 2: a diagonal is above zero", 1),
         ([math.nan, 113.1], "12", ["drawn"] * 2, "Row 1: a diagonal is above zero", 0),
+        ([113.1, 113.2, 99999.0], "122", ["drawn"] * 3, "99999 mm cannot be where the sides make 113.1 mm", 2),
+        ([1.13, 113.2], "12", ["drawn"] * 2, "1.13 mm cannot be", 0),
     ],
 )
 def test_what_cannot_be_is_refused(readings, diagonal, part, words, row):

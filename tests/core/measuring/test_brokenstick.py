@@ -1,6 +1,7 @@
 """The knee of a broken stick: against scipy, on planted truth, and refusing to see one in noise."""
 
 import math
+from dataclasses import replace
 
 import numpy as np
 import pytest
@@ -90,6 +91,14 @@ def test_a_change_that_lies_beyond_the_readings_is_not_bounded():
     found = fit_broken_stick(X, y, -0.5)
     assert found.seen
     assert found.changed.high == math.inf or found.changed.low > X.max()
+
+
+def test_the_band_of_exact_readings_is_the_stick():
+    y = np.where(X > 3.0, 1.0 - 0.5 * (X - 3.0), 1.0)
+    stick = fit_broken_stick(X, y, -0.5)
+    for near in (stick, replace(stick, sd=0.0)):
+        low, high = stick_band(X, y, near, X)
+        assert np.all(low <= high) and np.allclose((low + high) / 2, y, atol=0.02)
 
 
 def test_exact_readings_give_the_exact_knee():

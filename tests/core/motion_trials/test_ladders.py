@@ -3,11 +3,12 @@
 import pytest
 
 from core.errors import InputError
-from core.guidance.ladderadvice import caution_words, how_words, kinds_words
+from core.guidance.ladderadvice import kinds_words
+from core.guidance.ladderwords import caution_words, how_words
 from core.measuring.criteria import Criterion
 from core.measuring.ladder import Choose, plan_steps
 from core.motion_trials import ladders as module
-from core.motion_trials.ladders import Read, check_plan, check_steps, ladders
+from core.motion_trials.ladders import Read, check_plan, check_steps, ladders, usual_range
 
 
 def test_the_file_holds_the_ladders_of_the_trade():
@@ -21,6 +22,30 @@ def test_every_ladder_can_be_planned_and_said(kind):
     steps = plan_steps(kind.low, kind.high, kind.steps, geometric=kind.geometric)
     check_steps(kind, list(steps), None)
     assert kinds_words(kind) and "local rules" in caution_words(kind).lower() and how_words(kind)
+
+
+def test_the_usual_steps_stand_about_what_is_set_within_what_may_be_tried():
+    kinds = ladders()
+    usual = {key: usual_range(kind, None, None) for key, kind in kinds.items()}
+    assert usual == {key: (kind.low, kind.high) for key, kind in kinds.items()}
+    hot = kinds["temperature"]
+    assert usual_range(hot, 245.0, 300.0) == (230.0, 260.0)  # 5 K apart as before
+    assert usual_range(hot, 215.1, None) == (200.0, 230.0)  # no step of odd numbers
+    assert usual_range(hot, 245.0, 250.0) == (220.0, 250.0) and usual_range(hot, None, 220.0) == (190.0, 220.0)
+    assert usual_range(hot, 160.0, None) == (150.0, 180.0) and usual_range(hot, 440.0, None) == (420.0, 450.0)
+    assert usual_range(hot, 20.0, None) == usual_range(hot, 900.0, None) == (200.0, 230.0)  # no step of a ladder
+    assert usual_range(kinds["cooling"], 40.0, None) == (0.0, 100.0)
+    assert usual_range(kinds["lag"], 0.043, None) == (0.0, 0.09) and usual_range(kinds["lag"], 0.4, None)[0] == 0.355
+    assert usual_range(kinds["cornering"], 11.3137, None) == pytest.approx((4.0, 32.0))
+    assert usual_range(kinds["cornering"], 90.0, None) == pytest.approx((12.5, 100.0))
+
+
+def test_what_is_set_never_draws_a_ladder_down_to_nothing():
+    """A gap of 0 scrapes the bed (common practice, no source)."""
+    for now in (0.0, 0.03, 0.1, 0.15):
+        assert usual_range(ladders()["gap"], now, None)[0] >= 0.05
+    assert usual_range(ladders()["retraction"], 0.4, None) == (0.4, 2.0)
+    assert usual_range(ladders()["temperature"], 155.0, 160.0) == (130.0, 160.0)  # refused when it is planned
 
 
 def test_limits_are_refused_with_the_specimen_named():

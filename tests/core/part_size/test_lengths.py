@@ -105,6 +105,12 @@ def test_a_warm_part_is_compared_at_20_degrees_and_travel_is_not():
     assert warm.u_ratio == pytest.approx(math.hypot(70e-6, 10 * 12e-6))
 
 
+def test_layers_that_leave_nothing_of_a_height_are_refused():
+    with pytest.raises(InputError, match="Layers of 20 mm leave nothing of a height") as refused:
+        LayerPlan(layer_mm=20.0, first_layer_mm=20.0).printed_height_mm(np.array([60.0, 5.0]))
+    assert refused.value.field == "layers"
+
+
 def test_heights_are_compared_with_the_nearest_whole_layers():
     """20.1 mm of layers of 0.2 mm come out as 20.0 or 20.2 mm."""
     plan = LayerPlan(layer_mm=0.2, first_layer_mm=0.3)

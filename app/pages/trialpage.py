@@ -104,7 +104,7 @@ class TrialPage(Page):
             subject=self.subject,
             machine_id=self.context.machine_id,
             lot_id=self.context.lot_id,
-            instrument_id=self.context.instrument_id,
+            instrument_id=self.context.instrument_id if self.form.reads_instrument else None,
             readings=lists_of(self.form.model.rows()),
             conditions=self.form.conditions(),
             estimates=tuple(estimates),

@@ -36,6 +36,7 @@ class TrialForm(QWidget):
         settings: the fields that hold for the whole trial; `add_setting` fills it.
         foot: a row of buttons below the table, for a subject's own ones.
         new_button: shown while a kept trial is looked at.
+        reads_instrument: whether the picked instrument is what is read, so that its checks bear on the trial.
     """
 
     changed = Signal()
@@ -54,7 +55,7 @@ class TrialForm(QWidget):
         self.model = ReadingsModel(columns, self)
         self.table = ReadingsTable(self.model)
         self.entry = ReadingEntry(self.table, foretells=foretells)
-        self.settings = FieldGrid(across)
+        self.settings, self.reads_instrument = FieldGrid(across), True
         self.new_button = QPushButton(self.tr("&New readings"))
         self.foot = WrapRow()
         self._own: dict[str, Field] = {}

@@ -50,6 +50,7 @@ class TopPage(FlowPage):
             Column("measured_mm", self.tr("Score"), "number", low=-5.0, high=5.0),
         )
         form = FlowForm(columns, self.picker, self.tr("Add a s&core"))
+        form.reads_instrument = False
         empty = self.tr(
             "No score yet. One person scores all pads, from −5 (gaps) over 0 (closed) to +5 (ridges); then the other "
             "one does."

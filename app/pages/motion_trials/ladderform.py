@@ -171,6 +171,7 @@ class LadderForm(ScoreForm):
 
     def _show_what_counts(self) -> None:
         """Ask what the parts are for where criteria are scored, and for a unit where a value of any kind is read."""
+        self.reads_instrument = self.read_by.value() == "widths"
         self.settings.show_fields({"aim": bool(self.criteria), "value_unit": self.read.is_of_any_kind})
 
     def show_columns(self) -> None:

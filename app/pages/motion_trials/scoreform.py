@@ -49,6 +49,7 @@ class ScoreForm(TrialForm):
         )
         super().__init__(self._columns, picker, above_entry=above, across=3, foretells=False)
         self.plan_problem: InputError | None = None
+        self.reads_instrument = False
         self._covered: frozenset[str] = frozenset()
         self.key_button = QPushButton(self.tr("Show the s&teps"))
         self.key_button.setCheckable(True)

@@ -10,7 +10,7 @@ from PySide6.QtGui import QGuiApplication
 
 from app.pages.motion_trials.ladder import LadderPage
 from core.quantity import Estimate
-from core.records.rows import Lot, Machine, SettingInForce, Trial, TrialState
+from core.records.rows import Instrument, Lot, Machine, SettingInForce, Trial, TrialState
 from tests.app.atpage import choose, verdict
 from tests.app.motion_trials.motionpages import hidden, in_sight, open_page, press, rows_of, type_readings, type_setting
 
@@ -316,6 +316,14 @@ def test_a_unit_outlasts_another_ladder_and_counts_for_no_score(warm):
     choose(page.form.read_by, "score")
     assert page.form.unit == "" and page.form.model.column("measured_mm").title == "Score"
     assert page.form.settings.field("value_unit").isHidden()
+
+
+def test_the_picked_instrument_counts_only_where_it_is_read(warm, shop, store):
+    page = warm
+    shop.select_instrument(store.add_instrument(Instrument("Caliper 3")).id)
+    assert shop.instrument_id is not None and page.trial_of().instrument_id is None
+    choose(page.form.ladder, "lag")
+    assert page.form.read_by.value() == "widths" and page.trial_of().instrument_id == shop.instrument_id
 
 
 def test_a_count_has_no_unit(warm):

@@ -297,8 +297,8 @@ def _newest(places: tuple[str, ...]) -> tuple[Executable, Executable]:
 
 
 def read_series(session: Session, name: str, conditions: list[ColumnElement[bool]]) -> tuple[SeriesPoint, ...]:
-    """Return the estimates of that name still in use, oldest first: columns only, no rows as objects."""
-    found = session.execute(
+    """Return the estimates of that name still in use, oldest first: columns only, past what keeps rows as objects."""
+    found = session.connection().execute(
         select(*_POINT)
         .join(ResultRow, TrialRow.id == ResultRow.trial_id)
         .where(ResultRow.name == name, TrialRow.state == TrialState.KEPT, *conditions)

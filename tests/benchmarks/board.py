@@ -7,6 +7,7 @@ worked out, while the keyboard answers, and how long one machine's walk takes, h
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import random
@@ -52,6 +53,14 @@ _NEWEST = (
 _IN_USE = (
     "SELECT id, serial, subject, machine_id, lot_id, instrument_id, kept_at, gives, verdict FROM trial "
     "WHERE serial IN ({numbers}) AND state = 'kept'"
+)
+
+
+_CHARTED = ("wall_outset", "reversal_x", "reversal_y")
+_SERIES = (
+    "SELECT trial.id, trial.kept_at, result.value, result.u, result.dof, result.unit, trial.machine_id, trial.lot_id "
+    "FROM trial JOIN result ON trial.id = result.trial_id WHERE result.name = ? AND trial.state = 'kept' "
+    "ORDER BY trial.kept_at, result.id"
 )
 
 
@@ -146,6 +155,8 @@ def longest_wait(app, context) -> float:
     """Seconds of the longest turn of the event loop between the first paint and the last machine."""
     from app.pages.shop.board import BoardPage
 
+    gc.collect()
+    gc.disable()  # as in the program, which collects garbage between two looks at the keyboard: see app.garbage
     page = BoardPage(context)
     page.resize(1080, 720)
     page.show()
@@ -159,6 +170,7 @@ def longest_wait(app, context) -> float:
     page.close()
     page.deleteLater()
     app.processEvents()
+    gc.enable()
     return longest
 
 
@@ -192,6 +204,7 @@ def read_bare(bare: sqlite3.Connection):
         some = numbers[start : start + 10_000]
         kept += bare.execute(_IN_USE.format(numbers=", ".join("?" * len(some))), some).fetchall()
     rest = [bare.execute(f"SELECT * FROM {table}").fetchall() for table in ("used", "event", "setting", "lot")]
+    rest += [bare.execute(_SERIES, (name,)).fetchall() for name in _CHARTED]
     names = [row[0] for row in bare.execute("SELECT name FROM machine ORDER BY name")]
     return names, {row[1] for row in kept}, rest
 

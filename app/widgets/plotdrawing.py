@@ -14,7 +14,8 @@ from app.widgets.plotframe import Frame, Sheet, Stroke, series_ink
 from app.widgets.plotlabels import Taken, Wish, place_names
 
 _CLOUD_CELLS = 240, 140
-_CLOUD_Z, _MARK_Z, _NAME_Z = -16, 8, 10
+_CLOUD_Z, _MARK_Z, _PAPER_Z, _NAME_Z = -16, 8, 9, 10
+_PAPER_PX = 2.0  # beside a name that lies over the edge of a band, so that no line goes through it
 _MARK_PX = 12.0
 
 
@@ -103,6 +104,7 @@ class Drawing:
         places = place_names(wishes, taken, frame.width_px, frame.height_px)
         for item in self._names[len(sheet.names) :]:
             item.setVisible(False)
+        paper = QPainterPath()
         for item, name, place in zip(self._names, sheet.names, places, strict=False):
             item.setVisible(place is not None)
             if place is not None:
@@ -110,6 +112,9 @@ class Drawing:
                 item.setFont(font)
                 item.setBrush(name.ink)
                 item.setPos(place.x_px, place.y_px)
+                if place.on_edge:
+                    paper.addRect(item.mapRectToParent(item.boundingRect()).adjusted(-_PAPER_PX, 0, _PAPER_PX, 0))
+        self._put("paper", Stroke(paper, _PAPER_Z, fill=sheet.paper))
 
 
 def _stretch(cloud: QGraphicsPixmapItem, extent: QRectF, frame: Frame) -> None:

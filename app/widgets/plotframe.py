@@ -78,7 +78,7 @@ class Name:
 
 @dataclass(slots=True)
 class Sheet:
-    """Strokes by key, names by importance, and what the names keep clear of (see `plotlabels.Taken`)."""
+    """Strokes by key, names by importance, what these keep clear of (see `plotlabels.Taken`), and the paper behind."""
 
     strokes: dict[str, Stroke] = field(default_factory=dict)
     names: list[Name] = field(default_factory=list)
@@ -86,6 +86,7 @@ class Sheet:
     edges: list[Floats] = field(default_factory=list)
     boxes: list[Floats] = field(default_factory=list)
     fills: list[Floats] = field(default_factory=list)
+    paper: QColor = field(default_factory=QColor)
 
 
 def text_ink(colour: str, theme: Tokens) -> QColor:

@@ -71,11 +71,12 @@ class Taken:
 
 @dataclass(frozen=True, slots=True)
 class Placed:
-    """The top left corner of a name, and which of its wordings fits there."""
+    """The top left corner of a name, which of its wordings fits there, and whether it lies over the edge of a band."""
 
     x_px: float
     y_px: float
     wording: int
+    on_edge: bool = False
 
 
 def place_names(wishes: Sequence[Wish], taken: Taken, width_px: float, height_px: float) -> list[Placed | None]:
@@ -177,7 +178,7 @@ def _first_fit(wish: Wish, room: _Room) -> Placed | None:
         for wording, width in offered:  # rather a shorter one over the edge of a band than none
             corner = _best_corner(wish, _spots(wish, width, anchors, room.size_px), room, taken)
             if corner is not None:
-                return Placed(*corner, wording)
+                return Placed(*corner, wording, taken is room.firm)
     return None
 
 

@@ -34,7 +34,7 @@ NAMED_EVENTS = 12  # the newest; more names would stand in one another's way
 
 def lay_sheet(data: PlotData, frame: Frame, shown: Shown, theme: Tokens, y_ticks: Floats) -> Sheet:
     """Draw from the ground upwards."""
-    sheet = Sheet()
+    sheet = Sheet(paper=QColor(theme.card))
     _lay_grid(sheet, frame, theme, y_ticks, zero=data.zero_line)
     for index, curve in enumerate(data.curves):
         _lay_curve(sheet, f"{index}", curve, data, frame, shown, theme)

@@ -96,7 +96,9 @@ def test_a_name_stands_over_the_edge_of_a_band_before_it_is_left_away():
     path = line((0, 120), (400, 120))
     edges = [line((0, y), (400, y)) for y in range(6, 240, 12)]  # nowhere is there room between two of them
     wish = Wish((90.0, 40.0), 14.0, path)
-    assert place_names([wish], Taken([path], NO_BOXES, edges=edges), *SIZE)[0].wording == 1  # the shorter one
+    (place,) = place_names([wish], Taken([path], NO_BOXES, edges=edges), *SIZE)
+    assert place.wording == 1 and place.on_edge  # the shorter one
     alone = Wish((40.0,), 14.0, path)
     assert place_names([alone], Taken([path], NO_BOXES, edges=edges), *SIZE)[0].wording == 0
-    assert place_names([alone], Taken([path], NO_BOXES), *SIZE)[0].y_px + 14 < 120
+    (place,) = place_names([alone], Taken([path], NO_BOXES), *SIZE)
+    assert place.y_px + 14 < 120 and not place.on_edge

@@ -5,13 +5,16 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QDate, QSize, Qt
 from PySide6.QtGui import QColor
+from PySide6.QtWidgets import QGraphicsScene
 
 from app.theme import DARK, LIGHT
 from app.widgets.chartpair import ChartPair
 from app.widgets.plotaxis import Axis
 from app.widgets.plotcanvas import PlotCanvas
 from app.widgets.plotdata import EventMark, LimitLine, PlotData, PointSeries
+from app.widgets.plotdrawing import Drawing
 from app.widgets.plotexport import image_of, svg_of
+from app.widgets.plotframe import Frame, Name, Sheet
 from app.widgets.plotmarks import contrast
 from app.widgets.plotsheet import CROWDED, NAMED_EVENTS
 
@@ -248,3 +251,20 @@ def test_no_data_shows_the_empty_text(pair):
     assert not pair.above.empty.isVisible()
     pair.set_data(PlotData(()))
     assert pair.above.empty.isVisible() and pair.below.isHidden()
+
+
+def test_a_name_over_the_edges_of_bands_stands_on_paper_and_no_line_goes_through_it(qapp):
+    along = np.linspace(0.0, 400.0, 50)
+    edges = [np.column_stack([along, np.full(50, y)]) for y in range(6, 240, 12)]
+    line = np.column_stack([along, np.full(50, 120.0)])
+    scene, paper = QGraphicsScene(), QColor("#fffdf0")
+    view = scene.addRect(0, 0, 400, 240)
+    drawing, frame = Drawing(view), Frame((0.0, 1.0), (0.0, 1.0), 400.0, 240.0)
+    for crossed in (edges, []):
+        names = [Name("outside", line, QColor("black"))]
+        drawing.show_sheet(Sheet(names=names, lines=[line], edges=crossed, paper=paper), frame, qapp.font())
+        (name,) = drawing.names()
+        grounds = [path for path in drawing.paths() if path.brush().color() == paper]
+        assert len(grounds) == bool(crossed)
+        assert all(path.path().boundingRect().contains(name.sceneBoundingRect()) for path in grounds)
+        assert all(path.zValue() < name.zValue() for path in grounds)

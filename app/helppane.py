@@ -14,8 +14,8 @@ from app.faults import told_at_once
 from app.helptopics import FIRST_STEPS, TOPICS, HelpPlace
 from app.pages import PageEntry
 from app.theme import STEP_PX
+from app.version import our_version
 from app.words import shown
-from core.words import tr
 
 _HELP = Path(__file__).resolve().parents[1] / "resources" / "help"
 _KEYS = ("", *(topic.key for topic in TOPICS))  # in the order of the tabs; the first is the page's own
@@ -118,7 +118,7 @@ class HelpPane(QFrame):
         head = self.choice.tabText(chosen) if chosen or entry is None else entry.shown_title()
         self.heading.setText(self.tr("Help: {page}").format(page=head))
         self.setAccessibleName(self.heading.text())
-        body = f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", version())
+        body = f"{picture}\n{rest if title.startswith('#') else text}".replace("{version}", shown(our_version()))
         self.text.show_text(body, written.parent, {sketch.name: drawing} if drawing else None)
 
     def cover(self, body: QWidget) -> None:
@@ -131,17 +131,6 @@ class HelpPane(QFrame):
 
     def _widen(self) -> None:
         self.cover(self._body)
-
-
-def version() -> str:
-    """Return the version of the installed program."""
-    from importlib.metadata import PackageNotFoundError
-    from importlib.metadata import version as installed
-
-    try:
-        return installed("slipgauge")
-    except PackageNotFoundError:
-        return shown(tr("from source"))  # as the reports say
 
 
 def help_path(entry: PageEntry) -> Path:

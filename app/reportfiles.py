@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC, datetime
-from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 
 from PySide6.QtCore import QSize
@@ -17,6 +16,7 @@ from app.pages.trialcard import kept_to_do
 from app.pdf import write_report
 from app.theme import LIGHT
 from app.units import inches_for
+from app.version import our_version
 from app.widgets.picturepane import PicturePane
 from app.widgets.plotdata import PlotData
 from app.widgets.plotexport import render_plot
@@ -26,18 +26,9 @@ from core.guidance.reportconditions import Settings
 from core.guidance.reports import NO_SETTINGS, Of, trial_report
 from core.guidance.verdict import with_action
 from core.records.rows import Trial
-from core.words import tr
 
 _PLOT = QSize(800, 460)
 _SCALE = 2.0
-
-
-def our_version() -> str:
-    """Return the version of the program."""
-    try:
-        return version("slipgauge")
-    except PackageNotFoundError:
-        return tr("from source")
 
 
 def write_one(

@@ -266,6 +266,8 @@ class Form(QWidget):
     def mark_unreadable(self) -> None:
         """Say under every field that cannot be read what is wrong with it."""
         for field in self._fields.values():
+            if field.isHidden():
+                continue
             try:
                 field.value()
             except InputError as error:

@@ -18,7 +18,7 @@ from core.part_size.prediction import Changes
 from core.records.rows import SettingInForce, Trial
 from core.words import tr
 
-_NO_FACTOR = 1e-6
+_NO_FACTOR = 1e-6  # nothing is drawn so small: what was in force was none
 _FACTORS = ("shrink_allowance", "axis_scale")
 
 

@@ -8,6 +8,8 @@ Reference: ten times: common practice, no source.
 
 from __future__ import annotations
 
+from statistics import median
+
 from core.motion_trials.ladders import LadderReadings, Read
 from core.words import Words, tr
 
@@ -28,7 +30,7 @@ def far_values_words(readings: LadderReadings) -> tuple[Words, ...]:
 
 def _is_far(readings: LadderReadings, place: int) -> bool:
     value = float(readings.value[place])
-    return _apart(value, _median(_others(readings, place))) and all(_apart(value, v) for v in _beside(readings, place))
+    return _apart(value, median(_others(readings, place))) and all(_apart(value, v) for v in _beside(readings, place))
 
 
 def _others(readings: LadderReadings, place: int) -> list[float]:
@@ -38,11 +40,6 @@ def _others(readings: LadderReadings, place: int) -> list[float]:
 def _apart(value: float, other: float) -> bool:
     """Whether a value is more than ten times another one, which is not zero, or less than a tenth of it."""
     return other > 0 and not other / TIMES <= value <= other * TIMES
-
-
-def _median(values: list[float]) -> float:
-    ordered, half = sorted(values), len(values) // 2
-    return ordered[half] if len(values) % 2 else (ordered[half - 1] + ordered[half]) / 2
 
 
 def _beside(readings: LadderReadings, place: int) -> list[float]:
@@ -64,7 +61,7 @@ def _words(readings: LadderReadings, place: int) -> Words:
         "step": readings.step[place],
         "unit": readings.kind.unit,
         "value": readings.value[place],
-        "others": _median(_others(readings, place)),
+        "others": median(_others(readings, place)),
     }
     if unit:
         return tr(

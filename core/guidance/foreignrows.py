@@ -38,8 +38,7 @@ _TEXTS = frozenset((
     "aim", "axis", "bead_model", "beads", "by", "clockwise", "criterion", "feature", "field", "file", "frame",
     "gauge", "grid", "hash", "how", "judge", "kind", "ladder", "light_gap", "listing", "log", "material", "method",
     "name", "note", "path_counted", "piece", "plan", "plane", "raw", "read", "reading", "reason", "screws", "state",
-    "text", "thread", "tolerance", "trial", "unit", "value_unit",
-    "view", "way",
+    "text", "thread", "tolerance", "trial", "unit", "value_unit", "view", "way",
 ))  # fmt: skip
 _NUMBERS_BY_NAME = frozenset(("factor", "max_speed_mm_s", "max_acceleration_mm_s2", "piece_bounds", "times_s"))
 _NEVER_NOTHING = _YES_NO | {"axis", "feature", "kind", "raw"}  # of a reading: at least an empty text

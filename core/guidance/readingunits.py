@@ -10,7 +10,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from core.guidance.motionadvice import UNITS
-from core.motion_trials.ladders import Read, ladders
+from core.motion_trials.ladders import OF_ANY_KIND, Read, ladders
 from core.records.rows import Trial
 
 OF_SCORES = "of 4"  # of a score from 0 to 4
@@ -61,7 +61,7 @@ def _told_units(
     for judge, name, group in zip(judges, criteria, readings.get("axis", empty), strict=True):
         key, read = _group(group)
         criterion = ladders()[key].criterion(str(name)) if name and key in ladders() else None
-        other = "mm" if read == Read.WIDTHS else typed if group == own and read in (Read.LOW, Read.HIGH) else ""
+        other = "mm" if read == Read.WIDTHS else typed if group == own and read in OF_ANY_KIND else ""
         yield OF_SCORES if judge else criterion.unit if criterion else other
 
 

@@ -95,8 +95,8 @@ def judge_wear(
 
     Raises:
         InputError: field `used`: a quantity of an instrument, a lot used on several machines or one that grew, results
-            without lot or weighings about them, or too few of them; `net_g` or `u_g`
-            of a weighing out of reach.
+            without lot or weighings about them, or too few of them; `net_g` or `u_g` of a
+            weighing out of reach.
     """
     if drift.quantity.owner is Owner.INSTRUMENT:
         raise InputError("used", tr("Filament does not wear an instrument; choose another chart."))

@@ -44,8 +44,8 @@ def two_sided_factor(n: float, dof: float, content: float = LEVEL, confidence: f
         confidence: gamma.
 
     Raises:
-        InputError: field `n` with nothing behind the mean, `dof` likewise or infinite, `content` or
-            `confidence` outside 0 to 1.
+        InputError: field `n` with nothing behind the mean, `dof` likewise or infinite, `content` or `confidence`
+            outside 0 to 1.
     """
     from scipy.special import chdtrc, chdtri
 

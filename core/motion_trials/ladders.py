@@ -37,7 +37,10 @@ class Read(StrEnum):
     @property
     def is_of_any_kind(self) -> bool:
         """Whether a value of any kind is read, in a unit of its own, of which the least or the most is best."""
-        return self in (Read.LOW, Read.HIGH)
+        return self in OF_ANY_KIND
+
+
+OF_ANY_KIND = frozenset({Read.LOW, Read.HIGH})
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,10 +9,11 @@ from PySide6.QtCore import QLocale, QPoint, QSettings, Qt, QUrl
 from PySide6.QtGui import QAccessible, QTextDocument
 from PySide6.QtTest import QTest
 
-from app.helppane import HelpPane, help_path, sketch_in_language, told_by, version
+from app.helppane import HelpPane, help_path, sketch_in_language, told_by
 from app.helptopics import FIRST_STEPS
 from app.mainwindow import MainWindow
 from app.pages import PAGES
+from app.version import our_version
 
 HELP = Path(__file__).parents[2] / "resources" / "help"
 
@@ -133,7 +134,7 @@ def test_where_it_is_not_installed_the_version_says_so(monkeypatch):
         raise PackageNotFoundError
 
     monkeypatch.setattr("importlib.metadata.version", missing)
-    assert version() == "from source"
+    assert our_version() == "from source"
 
 
 PICTURE = re.compile(r"!\[([^\]]*)\]")

@@ -173,7 +173,7 @@ def test_where_nothing_is_installed_the_foot_says_so_in_the_language_of_the_wind
 
     german, feet = German(), []
     with pytest.MonkeyPatch.context() as patch:
-        patch.setattr("app.reportfiles.version", refuse_version)
+        patch.setattr("importlib.metadata.version", refuse_version)
         patch.setattr("app.reportfiles.write_one", lambda report, *_, **__: feet.append(report.foot) or True)
         write_trial(context, kept, None, tmp_path / "a.pdf", None)
     assert str(feet[0]).startswith("Slipgauge from source ·")

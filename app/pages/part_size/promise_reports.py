@@ -11,8 +11,8 @@ from app.context import Context
 from app.pages.part_size.keptbeside import kept_here
 from app.pages.part_size.prediction_view import proof_plot
 from app.pdf import write_label
-from app.reportfiles import our_version
 from app.units import inches_for
+from app.version import our_version
 from app.widgets.plotdata import PlotData
 from app.words import in_inch
 from core.guidance.promised import PromiseJudgement
